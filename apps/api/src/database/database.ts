@@ -1,0 +1,128 @@
+import { AsyncLocalStorage } from 'node:async_hooks';
+import { PrismaPg } from '@prisma/adapter-pg';
+import pg from 'pg';
+import { PrismaClient } from './prisma-client/client.js';
+import type { Prisma } from './prisma-client/client.js';
+
+/** On whose behalf a connection is opened. Everything else about the person is the identity part's business. */
+export interface OrganisationScope {
+  readonly organisationId: string;
+}
+
+/** The one connection of a transaction. `query` is all there is: nobody can begin, end or leave the transaction. */
+export interface Connection {
+  query<Row extends pg.QueryResultRow = pg.QueryResultRow>(text: string, values?: readonly unknown[]): Promise<Row[]>;
+}
+
+export type Records = Prisma.TransactionClient;
+
+const inside = new AsyncLocalStorage<true>();
+const organisationId = /^[a-z0-9][a-z0-9-]{0,63}$/;
+
+/**
+ * The only way to the database. Both doors open a transaction, put on the application role, set the organisation and
+ * hand out the transaction's single connection; a door inside a door is refused, because it would wait for a second
+ * connection that the pool may not have.
+ */
+export class Database {
+  private readonly pool: pg.Pool;
+  private readonly prisma: PrismaClient;
+
+  constructor(url: string) {
+    this.pool = new pg.Pool({
+      connectionString: url,
+      max: 12,
+      connectionTimeoutMillis: 10_000,
+      statement_timeout: 60_000,
+      lock_timeout: 15_000,
+      idle_in_transaction_session_timeout: 120_000,
+      types: { getTypeParser },
+    });
+    // A connection that breaks while idle is replaced by the pool; the next request tells if the server is really gone.
+    this.pool.on('error', () => undefined);
+    this.prisma = new PrismaClient({ adapter: new PrismaPg(this.pool) });
+  }
+
+  /** Runs `work` in one transaction that sees only the organisation's rows; commits when it returns, else rolls back. */
+  async withOrganisation<T>(scope: OrganisationScope, work: (connection: Connection) => Promise<T>): Promise<T> {
+    return await this.transaction(`begin; ${preamble(scope.organisationId)}`, work);
+  }
+
+  /** The same through Prisma, for plain records. Never mix the two in one piece of work. */
+  async withRecords<T>(scope: OrganisationScope, work: (records: Records) => Promise<T>): Promise<T> {
+    refuseNested();
+    return await inside.run(true, () =>
+      this.prisma.$transaction(async (records) => {
+        await records.$executeRawUnsafe(`set local role tallywing_app`);
+        await records.$queryRaw`select set_config('tallywing.organisation', ${checked(scope.organisationId)}, true)`;
+        return await work(records);
+      }),
+    );
+  }
+
+  /** Asks one of the three questions that come before an organisation is known (functions `door_...` of the schema). */
+  async askDoor<Row extends pg.QueryResultRow>(
+    door: 'door_members' | 'door_session' | 'door_organisations',
+    values: readonly unknown[],
+  ): Promise<Row[]> {
+    const places = values.map((_, index) => `$${index + 1}`).join(', ');
+    return await this.transaction('begin read only; set local role tallywing_app', (connection) =>
+      connection.query<Row>(`select * from ${door}(${places})`, values),
+    );
+  }
+
+  /** As the application role but for no organisation at all: for the probe, which must then see nothing. */
+  async withoutOrganisation<T>(work: (connection: Connection) => Promise<T>): Promise<T> {
+    return await this.transaction('begin read only; set local role tallywing_app', work);
+  }
+
+  async close(): Promise<void> {
+    await this.prisma.$disconnect();
+    await this.pool.end();
+  }
+
+  private async transaction<T>(opening: string, work: (connection: Connection) => Promise<T>): Promise<T> {
+    refuseNested();
+    const client = await this.pool.connect();
+    let broken: Error | undefined;
+    try {
+      await client.query(opening);
+      const connection: Connection = {
+        query: async <Row extends pg.QueryResultRow>(text: string, values: readonly unknown[] = []) =>
+          (await client.query<Row>(text, values as unknown[])).rows,
+      };
+      const answer = await inside.run(true, () => work(connection));
+      await client.query('commit');
+      return answer;
+    } catch (error) {
+      await client.query('rollback').catch((reason: unknown) => {
+        broken = reason as Error; // The connection itself is gone: it must not go back to the pool.
+      });
+      throw error;
+    } finally {
+      client.release(broken);
+    }
+  }
+}
+
+function refuseNested(): void {
+  if (inside.getStore())
+    throw new Error('A database door was opened inside another. Pass the open connection on instead.');
+}
+
+function checked(id: string): string {
+  if (!organisationId.test(id)) throw new Error('Not an organisation id.');
+  return id;
+}
+
+/** Safe to write into the statement: the id has just been checked against a pattern without quotes. */
+function preamble(id: string): string {
+  return `set local role tallywing_app; set local tallywing.organisation = '${checked(id)}'`;
+}
+
+/** Dates stay civil dates as text (a Date would move them by the machine's zone); big integers stay exact as text. */
+function getTypeParser(oid: number, format?: 'text' | 'binary'): (value: string) => unknown {
+  if (format !== 'binary' && (oid === pg.types.builtins.DATE || oid === pg.types.builtins.INT8))
+    return (value) => value;
+  return pg.types.getTypeParser(oid, format ?? 'text') as (value: string) => unknown;
+}

@@ -1,0 +1,64 @@
+import pg from 'pg';
+import type { Settings } from '../settings.js';
+import { Database } from './database.js';
+import { startEmbedded } from './embedded.js';
+import { migrate } from './migrate.js';
+import { ServerError } from './places.js';
+import { probe } from './probe.js';
+
+export interface OpenDatabase {
+  readonly database: Database;
+  close(): Promise<void>;
+}
+
+/**
+ * From settings to a database that is migrated, probed and ready: the built-in server, or the one at DATABASE_URL.
+ * @param say hears one line per step
+ * @throws ServerError with the way out
+ */
+export async function openDatabase(settings: Settings, say: (line: string) => void): Promise<OpenDatabase> {
+  const server = settings.databaseUrl === null ? await startEmbedded(settings.dataDir) : null;
+  if (server?.remark) say(server.remark);
+  if (server) say(`database ${server.reused ? 'joined' : 'started'} on 127.0.0.1:${server.port}`);
+  const url = server?.url ?? settings.databaseUrl ?? '';
+  try {
+    const applied = await migrate(url);
+    say(applied.length === 0 ? 'tables up to date' : `tables brought up to date: ${applied.join(', ')}`);
+    const database = new Database(server ? await runtimeUrl(url, server.runtimePassword) : url);
+    const wrong = await probe(database);
+    if (wrong.length > 0) {
+      await database.close();
+      throw new ServerError(`The database does not keep organisations apart: ${wrong.join('; ')}. Nothing was served.`);
+    }
+    say('organisations kept apart');
+    return {
+      database,
+      close: async () => {
+        await database.close();
+        await server?.release();
+      },
+    };
+  } catch (error) {
+    await server?.release();
+    throw error;
+  }
+}
+
+/** On the built-in server even a forgotten role change is harmless: the login itself owns nothing and sees nothing. */
+async function runtimeUrl(ownerUrl: string, password: string): Promise<string> {
+  const owner = new pg.Client({ connectionString: ownerUrl });
+  await owner.connect();
+  try {
+    const { rowCount } = await owner.query(`select 1 from pg_roles where rolname = 'tallywing_runtime'`);
+    await owner.query(
+      `${rowCount === 0 ? 'create' : 'alter'} role tallywing_runtime login noinherit nosuperuser nobypassrls password ${owner.escapeLiteral(password)}`,
+    );
+    await owner.query('grant tallywing_app to tallywing_runtime');
+  } finally {
+    await owner.end();
+  }
+  const url = new URL(ownerUrl);
+  url.username = 'tallywing_runtime';
+  url.password = password;
+  return url.href;
+}
