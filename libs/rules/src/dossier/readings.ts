@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import type { Read } from '../catalogue/read.js';
 
 /**
  * What a person reads off instruments and test sets, with the unit in each name. `null` means "not recorded", never
@@ -55,7 +56,7 @@ export const altimeterReadings = z
     baroScale: z.array(baroReading).max(40),
   })
   .meta({ id: 'AltimeterReadings' });
-export type AltimeterReadings = z.infer<typeof altimeterReadings>;
+export type AltimeterReadings = Read<typeof altimeterReadings>;
 
 /** Classes named by part 43 appendix F. */
 export const transponderClass = z
@@ -73,7 +74,7 @@ export const transponderClass = z
     'mode-s-4',
   ])
   .meta({ id: 'TransponderClass' });
-export type TransponderClass = z.infer<typeof transponderClass>;
+export type TransponderClass = Read<typeof transponderClass>;
 
 /** A portable set couples through the air: appendix F allows 3 dB more for the sensitivity measurement. */
 export const testSetKind = z.enum(['bench', 'portable']).meta({ id: 'TestSetKind' });
@@ -121,13 +122,13 @@ export const transponderReadings = z
     squitterCorrect: z.boolean().nullable(),
   })
   .meta({ id: 'TransponderReadings' });
-export type TransponderReadings = z.infer<typeof transponderReadings>;
+export type TransponderReadings = Read<typeof transponderReadings>;
 
 /** Methods of 14 CFR 91.171 in the order of the rule. */
 export const vorMethod = z
   .enum(['test-signal', 'repair-station-signal', 'ground-checkpoint', 'airborne-checkpoint', 'airway', 'dual'])
   .meta({ id: 'VorMethod' });
-export type VorMethod = z.infer<typeof vorMethod>;
+export type VorMethod = Read<typeof vorMethod>;
 
 export const vorReadings = z
   .object({
@@ -147,7 +148,7 @@ export const vorReadings = z
     sameStation: z.boolean().nullable(),
   })
   .meta({ id: 'VorReadings' });
-export type VorReadings = z.infer<typeof vorReadings>;
+export type VorReadings = Read<typeof vorReadings>;
 
 export const staticLeakReadings = z
   .object({
@@ -161,7 +162,7 @@ export const staticLeakReadings = z
     lossFt: z.int().min(-5000).max(60_000).nullable(),
   })
   .meta({ id: 'StaticLeakReadings' });
-export type StaticLeakReadings = z.infer<typeof staticLeakReadings>;
+export type StaticLeakReadings = Read<typeof staticLeakReadings>;
 
 /** What the pilot's altimeter showed on 29.92, and what the transponder sent. */
 export const correspondencePoint = z
@@ -171,7 +172,7 @@ export const correspondencePoint = z
 export const correspondenceReadings = z
   .object({ points: z.array(correspondencePoint).max(100) })
   .meta({ id: 'CorrespondenceReadings' });
-export type CorrespondenceReadings = z.infer<typeof correspondenceReadings>;
+export type CorrespondenceReadings = Read<typeof correspondenceReadings>;
 
 /** Magnetic heading flown or set, and what the compass showed. */
 export const compassPoint = z.object({ headingDeg: bearingDeg, compassDeg: bearingDeg }).meta({ id: 'CompassPoint' });
@@ -186,10 +187,10 @@ export const compassReadings = z
     electricLoadsPlacarded: z.boolean().nullable(),
   })
   .meta({ id: 'CompassReadings' });
-export type CompassReadings = z.infer<typeof compassReadings>;
+export type CompassReadings = Read<typeof compassReadings>;
 
 export const bondKind = z.enum(['equipment-frame', 'jumper-connection', 'static-bond']).meta({ id: 'BondKind' });
-export type BondKind = z.infer<typeof bondKind>;
+export type BondKind = Read<typeof bondKind>;
 
 export const bondPoint = z
   .object({
@@ -200,4 +201,4 @@ export const bondPoint = z
   .meta({ id: 'BondPoint' });
 
 export const bondingReadings = z.object({ points: z.array(bondPoint).max(200) }).meta({ id: 'BondingReadings' });
-export type BondingReadings = z.infer<typeof bondingReadings>;
+export type BondingReadings = Read<typeof bondingReadings>;

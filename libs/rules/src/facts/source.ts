@@ -25,3 +25,9 @@ export interface SourceRef {
 export function weakerStatus(a: SourceStatus, b: SourceStatus): SourceStatus {
   return sourceStatuses.indexOf(a) >= sourceStatuses.indexOf(b) ? a : b;
 }
+
+/** A published value with the place it stands in. Units are in the name of the constant or of the field. */
+export interface Sourced<T> {
+  readonly value: T;
+  readonly source: SourceRef;
+}

@@ -1,0 +1,14 @@
+import type { Sourced } from './source.js';
+
+export type AnnunciatorUse = 'warning' | 'caution' | 'safe-operation';
+
+/** Colours of lights; any other colour may stand for the rest if clearly different. */
+export const annunciatorColours: Sourced<Readonly<Record<AnnunciatorUse, 'red' | 'amber' | 'green'>>> = {
+  value: { warning: 'red', caution: 'amber', 'safe-operation': 'green' },
+  source: {
+    document: '14 CFR 23.1322',
+    paragraph: '(a) to (d)',
+    edition: 'before amendment 23-64',
+    status: 'verified',
+  },
+};

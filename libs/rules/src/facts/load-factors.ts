@@ -1,0 +1,53 @@
+import type { Sourced, SourceRef } from './source.js';
+
+function oldPart23(section: string, paragraph: string): SourceRef {
+  return { document: `14 CFR ${section}`, paragraph, edition: 'before amendment 23-64', status: 'verified' };
+}
+
+/** Limit manoeuvring factor; the normal category's is 2.1 + 24,000 / (W + 10,000), W in pounds, and need not exceed the figure here. */
+export const limitManoeuvre: Sourced<{
+  readonly normal: number;
+  readonly utility: number;
+  readonly acrobatic: number;
+}> = {
+  value: { normal: 3.8, utility: 4.4, acrobatic: 6 },
+  source: oldPart23('23.337', '(a)'),
+};
+
+export const ultimateOverLimit: Sourced<number> = { value: 1.5, source: oldPart23('23.303', 'whole section') };
+
+/** Ultimate factors of an emergency landing: occupants; and items of mass in the cabin, only where the basis has that amendment. */
+export const emergencyLanding: Sourced<{
+  readonly up: number;
+  readonly upAcrobatic: number;
+  readonly forward: number;
+  readonly side: number;
+}> = {
+  value: { up: 3, upAcrobatic: 4.5, forward: 9, side: 1.5 },
+  source: oldPart23('23.561', '(b)(2)'),
+};
+export const cabinMassItems: Sourced<{ readonly up: number; readonly forward: number; readonly side: number }> = {
+  value: { up: 3, forward: 18, side: 4.5 },
+  source: oldPart23('23.561', '(b)(3)'),
+};
+
+/** Factors an added box may be tested with. */
+export const equipmentTestFactors: Sourced<
+  Readonly<
+    Record<
+      'normal-utility' | 'acrobatic',
+      { readonly side: number; readonly up: number; readonly forward: number; readonly down: number }
+    >
+  >
+> = {
+  value: {
+    'normal-utility': { side: 1.5, up: 3, forward: 9, down: 6.6 },
+    acrobatic: { side: 1.5, up: 4.5, forward: 9, down: 9 },
+  },
+  source: {
+    document: 'AC 43.13-2B',
+    paragraph: 'chapter 1, static test factors',
+    edition: '2008',
+    status: 'from-memory',
+  },
+};

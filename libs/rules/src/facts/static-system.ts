@@ -1,0 +1,22 @@
+import type { Sourced, SourceRef } from './source.js';
+
+const part23: SourceRef = {
+  document: '14 CFR 23.1325',
+  paragraph: '(b)(2)(i)',
+  edition: 'before amendment 23-64',
+  status: 'verified',
+};
+
+/** Appendix E(a) itself prints no figure except for part 25 airplanes; this is the one the trade uses. */
+export const staticLeakUnpressurized: Sourced<{
+  readonly lossFtPerMinute: number;
+  readonly aboveFieldFt: number;
+  readonly differentialInHg: number;
+}> = { value: { lossFtPerMinute: 100, aboveFieldFt: 1000, differentialInHg: 1 }, source: part23 };
+
+/** Pressurized cabins: the greater of the share of the equivalent altitude and the feet. */
+export const staticLeakPressurized: Sourced<{ readonly shareOfEquivalent: number; readonly lossFtPerMinute: number }> =
+  {
+    value: { shareOfEquivalent: 0.02, lossFtPerMinute: 100 },
+    source: { ...part23, paragraph: '(b)(2)(ii)', status: 'from-memory' },
+  };
