@@ -1,0 +1,118 @@
+import { useApolloClient, useMutation } from '@apollo/client/react';
+import { Suspense, useEffect, useRef, useSyncExternalStore } from 'react';
+import { Link, NavLink, Outlet, useLocation } from 'react-router';
+import { graphql } from '../graphql.js';
+import { Loading } from '../ui/states.js';
+import { idWords } from '../ui/words.js';
+import { screensFor } from './screens.js';
+import { useSession } from './session.js';
+import { ThemeSwitch } from './theme.js';
+import './layout.css';
+
+const SignOut = graphql(`
+  mutation SignOut {
+    signOut
+  }
+`);
+
+/** Band, navigation and the screen's place. A change of screen moves the focus to its heading. */
+export function Layout() {
+  const { viewer, ended } = useSession();
+  const online = useOnline();
+  return (
+    <>
+      <a className="tw-skip" href="#screen">
+        Skip to the screen
+      </a>
+      <header className="tw-band tw-no-print">
+        <Link to="/" className="tw-name">
+          <svg viewBox="0 0 32 24" aria-hidden="true">
+            <path d="M7 4v16M12 4v16M17 4v16M22 4v16" />
+            <path d="M2 20 29 5" className="tw-name-wing" />
+          </svg>
+          Tallywing
+        </Link>
+        <nav aria-label="Screens">
+          <ul>
+            {screensFor(viewer.role).map((screen) => (
+              <li key={screen.path}>
+                <NavLink to={screen.path} end={screen.path === '/'}>
+                  {screen.title}
+                </NavLink>
+              </li>
+            ))}
+          </ul>
+        </nav>
+        <div className="tw-who">
+          <span>
+            {viewer.name}, {idWords(viewer.role).toLowerCase()}
+            <span className="tw-who-house">{viewer.operator?.name ?? viewer.organisation.name}</span>
+          </span>
+          <ThemeSwitch />
+          <SignOutButton />
+        </div>
+      </header>
+      {!online && (
+        <p className="tw-strip" role="status">
+          No network. What is on the screen may be old; what you type is kept on this device.
+        </p>
+      )}
+      {ended && (
+        <p className="tw-strip" role="alert">
+          Your session has ended. What you typed is kept on this device.{' '}
+          <a href={window.location.href}>Sign in again</a>
+        </p>
+      )}
+      <main id="screen" tabIndex={-1} className="tw-screen">
+        <FocusOnMove />
+        <Suspense fallback={<Loading what="the screen" />}>
+          <Outlet />
+        </Suspense>
+      </main>
+    </>
+  );
+}
+
+function SignOutButton() {
+  const client = useApolloClient();
+  const [signOut, { loading }] = useMutation(SignOut);
+  return (
+    <button
+      type="button"
+      className="tw-band-button"
+      disabled={loading}
+      onClick={async () => {
+        await signOut().catch(() => undefined); // gone or not, this device shows nothing more
+        await client.clearStore();
+        window.location.assign('/');
+      }}
+    >
+      Sign out
+    </button>
+  );
+}
+
+/** A screen reader hears the new screen, and the next Tab starts in it. Not on the first load. */
+function FocusOnMove() {
+  const { pathname } = useLocation();
+  const first = useRef(true);
+  useEffect(() => {
+    if (first.current) first.current = false;
+    else document.getElementById('screen')?.focus();
+  }, [pathname]);
+  return null;
+}
+
+function useOnline(): boolean {
+  return useSyncExternalStore(
+    (tell) => {
+      window.addEventListener('online', tell);
+      window.addEventListener('offline', tell);
+      return () => {
+        window.removeEventListener('online', tell);
+        window.removeEventListener('offline', tell);
+      };
+    },
+    () => navigator.onLine,
+  );
+}
