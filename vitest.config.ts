@@ -41,7 +41,7 @@ export default defineConfig({
       },
       {
         resolve: { alias },
-        test: { name: 'shell', include: ['apps/api/src/**/*.test.ts'], testTimeout: 60_000 },
+        test: { name: 'shell', include: ['apps/api/src/**/*.test.ts', 'scripts/**/*.test.mjs'], testTimeout: 60_000 },
       },
       built('api', ['tests/{api,faults}/**/*.test.ts'], 120_000),
       built('browser', ['tests/browser/**/*.test.ts'], 180_000),
