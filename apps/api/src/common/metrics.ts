@@ -1,0 +1,30 @@
+import { Counter, Histogram, Registry, collectDefaultMetrics } from 'prom-client';
+
+/** What the house watches. Labels come from short fixed lists, never from data. */
+export class Metrics {
+  readonly registry = new Registry();
+  readonly requests = new Histogram({
+    name: 'tallywing_http_request_seconds',
+    help: 'Time to answer a request.',
+    labelNames: ['method', 'route', 'status'],
+    buckets: [0.005, 0.01, 0.025, 0.05, 0.1, 0.25, 0.5, 1, 2.5, 5, 10],
+    registers: [this.registry],
+  });
+  readonly recordings = new Histogram({
+    name: 'tallywing_record_work_seconds',
+    help: 'Time to record work on one aircraft, judged and stored.',
+    labelNames: ['outcome'],
+    buckets: [0.01, 0.025, 0.05, 0.1, 0.2, 0.5, 1, 2, 5],
+    registers: [this.registry],
+  });
+  readonly signIns = new Counter({
+    name: 'tallywing_sign_ins_total',
+    help: 'Tries to sign in.',
+    labelNames: ['outcome'],
+    registers: [this.registry],
+  });
+
+  constructor() {
+    collectDefaultMetrics({ register: this.registry });
+  }
+}

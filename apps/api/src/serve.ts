@@ -1,0 +1,177 @@
+import { randomUUID } from 'node:crypto';
+import { existsSync } from 'node:fs';
+import { createServer } from 'node:net';
+import { join, resolve } from 'node:path';
+import { NestFactory } from '@nestjs/core';
+import type { NestExpressApplication } from '@nestjs/platform-express';
+import express from 'express';
+import type { ErrorRequestHandler, RequestHandler } from 'express';
+import helmet from 'helmet';
+import { AppModule } from './app.module.js';
+import type { Foundation } from './app.module.js';
+import { toProblem } from './common/errors.js';
+import type { Problem } from './common/errors.js';
+import { limits } from './common/limits.js';
+import { withCorrelation } from './common/logging.js';
+import type { AppLog } from './common/logging.js';
+import type { Metrics } from './common/metrics.js';
+import { IdentityService } from './identity/identity.service.js';
+import { answerProblem, readSession, refuseForeignOrigins } from './identity/request.js';
+import { repositoryRoot, SettingsError } from './settings.js';
+import type { Settings } from './settings.js';
+
+const webDirectory = resolve(repositoryRoot, 'apps/web/dist');
+/** Paths that are never a page of the web application. */
+const ownPaths = /^\/(graphql|health|metrics|imports|documents|calendar)(\/|$)/;
+
+/** Builds the HTTP application; the caller listens and closes. */
+export async function buildApplication(foundation: Foundation, settings: Settings): Promise<NestExpressApplication> {
+  const application = await NestFactory.create<NestExpressApplication>(AppModule.on(foundation), {
+    logger: foundation.log,
+    bodyParser: false,
+    abortOnError: false,
+  });
+  const identity = application.get(IdentityService);
+  if (settings.trustProxy) application.set('trust proxy', 1);
+  application.disable('x-powered-by');
+  application.use(observe(foundation.log, foundation.metrics));
+  application.use(securityHeaders());
+  application.use(refuseForeignOrigins(settings));
+  application.use(express.json({ limit: limits.body }));
+  application.use(ownPaths, readSession(identity));
+  application.use(servePages());
+  application.use(onError(foundation.log));
+  await application.init();
+  application.use(onError(foundation.log));
+  return application;
+}
+
+/** @throws SettingsError when somebody else has the port */
+export async function refuseTakenPort(settings: Settings): Promise<void> {
+  if (settings.port === 0) return;
+  await new Promise<void>((done, fail) => {
+    const probe = createServer();
+    probe.once('error', (error: NodeJS.ErrnoException) => {
+      const why =
+        error.code === 'EADDRINUSE'
+          ? `Port ${settings.port} on ${settings.host} is taken. Perhaps Tallywing already runs: open http://${settings.host}:${settings.port}. Otherwise choose another: PORT=${settings.port + 1} npm start`
+          : `Cannot listen on ${settings.host}:${settings.port} (${error.code}). Choose another HOST or PORT.`;
+      fail(new SettingsError(why));
+    });
+    probe.listen(settings.port, settings.host, () => {
+      probe.close(() => {
+        done();
+      });
+    });
+  });
+}
+
+/** Gives each request an id, which its log lines and an internal error carry, and counts it. */
+function observe(log: AppLog, metrics: Metrics): RequestHandler {
+  return (request, response, next) => {
+    const reference = randomUUID().slice(0, 13);
+    request.reference = reference;
+    const { path } = request; // Routers below shorten it.
+    response.setHeader('x-request-id', reference);
+    const began = process.hrtime.bigint();
+    response.on('finish', () => {
+      const seconds = Number(process.hrtime.bigint() - began) / 1e9;
+      const route = ownPaths.exec(path)?.[1] ?? 'page';
+      metrics.requests.observe({ method: request.method, route, status: response.statusCode }, seconds);
+      if (route === 'page') return;
+      const operation = (request.body as { operationName?: unknown } | undefined)?.operationName;
+      log.request({
+        id: reference,
+        method: request.method,
+        path,
+        status: response.statusCode,
+        ms: Math.round(seconds * 1000),
+        ...(typeof operation === 'string' ? { operation: operation.slice(0, 80) } : {}),
+        ...(request.signedIn
+          ? { organisation: request.signedIn.actor.organisationId, member: request.signedIn.actor.memberId }
+          : {}),
+      });
+    });
+    withCorrelation(reference, next);
+  };
+}
+
+function securityHeaders(): RequestHandler {
+  return helmet({
+    contentSecurityPolicy: {
+      useDefaults: false,
+      directives: {
+        'default-src': ["'self'"],
+        'script-src': ["'self'"],
+        // Charts and overlays place themselves with style attributes; no style sheet may come from elsewhere.
+        'style-src': ["'self'"],
+        'style-src-attr': ["'unsafe-inline'"],
+        'img-src': ["'self'", 'data:'],
+        'connect-src': ["'self'"],
+        'object-src': ["'none'"],
+        'base-uri': ["'none'"],
+        'form-action': ["'self'"],
+        'frame-ancestors': ["'none'"],
+      },
+    },
+    strictTransportSecurity: false,
+    referrerPolicy: { policy: 'same-origin' },
+  });
+}
+
+function servePages(): RequestHandler {
+  const files = express.static(webDirectory, {
+    index: false,
+    setHeaders: (response, path) => {
+      // Files under assets/ carry their content hash in the name.
+      response.setHeader(
+        'cache-control',
+        path.includes('/assets/') ? 'public, max-age=31536000, immutable' : 'no-cache',
+      );
+    },
+  });
+  return (request, response, next) => {
+    if (ownPaths.test(request.path) || (request.method !== 'GET' && request.method !== 'HEAD')) {
+      next();
+      return;
+    }
+    files(request, response, () => {
+      const page = join(webDirectory, 'index.html');
+      const wantsPage = request.accepts(['html', 'json']) === 'html' && !/\.[a-z0-9]+$/i.test(request.path);
+      if (!wantsPage) next();
+      else if (existsSync(page)) response.setHeader('cache-control', 'no-cache').sendFile(page);
+      else response.type('text').send('The pages are not built yet. Run: npm run build');
+    });
+  };
+}
+
+function onError(log: AppLog): ErrorRequestHandler {
+  return (error: unknown, request, response, next) => {
+    if (response.headersSent) {
+      next(error);
+      return;
+    }
+    answerProblem(response, readingProblem(error) ?? toProblem(error, request.reference ?? 'none', log));
+  };
+}
+
+/** What the body reader has to complain about is the caller's to mend. */
+function readingProblem(error: unknown): Problem | null {
+  const type = (error as { type?: unknown } | null)?.type;
+  if (type === 'entity.too.large') return { code: 'TOO_LARGE', limit: limits.body };
+  if (
+    typeof type === 'string' &&
+    (type.startsWith('entity.') ||
+      type.startsWith('encoding.') ||
+      type.startsWith('charset.') ||
+      type.startsWith('request.'))
+  ) {
+    return {
+      code: 'BAD_INPUT',
+      field: 'body',
+      reason: 'The request body is not valid JSON.',
+      wayOut: 'Send JSON in UTF-8.',
+    };
+  }
+  return null;
+}
