@@ -14,7 +14,10 @@ export const limitManoeuvre: Sourced<{
   source: oldPart23('23.337', '(a)'),
 };
 
-export const ultimateOverLimit: Sourced<number> = { value: 1.5, source: oldPart23('23.303', 'whole section') };
+export const ultimateOverLimit: Sourced<number> = {
+  value: 1.5,
+  source: { ...oldPart23('23.303', 'whole section'), status: 'secondary' },
+};
 
 /** Ultimate factors of an emergency landing: occupants; and items of mass in the cabin, only where the basis has that amendment. */
 export const emergencyLanding: Sourced<{

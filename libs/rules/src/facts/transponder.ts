@@ -20,7 +20,7 @@ export interface TransponderClassFacts {
 }
 
 /** What each class is held to. "Low" Mode S classes may have the tighter frequency or the high power as an option. */
-export const transponderClasses: Readonly<Record<string, TransponderClassFacts>> = {
+export const transponderClasses = {
   'atcrbs-1a': { modeS: false, replyGroup: 'atcrbs', highPower: true, suppressionTopPerS: 1200 },
   'atcrbs-1b': { modeS: false, replyGroup: 'atcrbs', highPower: false, suppressionTopPerS: 1000 },
   'atcrbs-2a': { modeS: false, replyGroup: 'atcrbs', highPower: true, suppressionTopPerS: 1200 },
@@ -33,7 +33,7 @@ export const transponderClasses: Readonly<Record<string, TransponderClassFacts>>
   'mode-s-3a': { modeS: true, replyGroup: 'mode-s-high', highPower: true, suppressionTopPerS: 1200 },
   'mode-s-3b': { modeS: true, replyGroup: 'mode-s-low', highPower: false, suppressionTopPerS: 1000 },
   'mode-s-4': { modeS: true, replyGroup: 'mode-s-high', highPower: true, suppressionTopPerS: 1200 },
-};
+} as const satisfies Readonly<Record<string, TransponderClassFacts>>;
 
 /** Reply frequency in MHz, plus or minus. */
 export const replyFrequency: Readonly<Record<ReplyGroup | 'mode-s-low-tighter', Sourced<number>>> = {
@@ -85,7 +85,7 @@ export const wrongAddressesLeast: Sourced<number> = { value: 2, source: appendix
 /** Whether the all-call with the 1.6 microsecond P4 pulse is asked for: dropped by 88 FR 71476. */
 export const combinedAllCall: readonly [Edition<Sourced<boolean>>, ...Edition<Sourced<boolean>>[]] = [
   {
-    from: '1987-05-26',
+    from: '1900-01-01',
     value: {
       value: true,
       source: {

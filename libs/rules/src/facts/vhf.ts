@@ -3,7 +3,7 @@ import type { Sourced } from './source.js';
 /** Frequency of the GNSS signal that harmonics of a VHF transmitter can hit. */
 export const l1MHz: Sourced<number> = {
   value: 1575.42,
-  source: { document: 'IS-GPS-200', paragraph: 'L1 carrier', edition: 'all', status: 'verified' },
+  source: { document: 'IS-GPS-200', paragraph: 'L1 carrier', edition: 'all', status: 'from-memory' },
 };
 
 /** Half the width of the coarse code around L1. */
@@ -18,7 +18,7 @@ export const vhfBandMHz: Sourced<{ readonly from: number; readonly to: number }>
   source: {
     document: 'ICAO Annex 10 volume V',
     paragraph: '4.1',
-    edition: 'from memory of the band plan',
+    edition: 'as quoted by a training page',
     status: 'secondary',
   },
 };

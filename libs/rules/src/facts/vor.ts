@@ -13,7 +13,7 @@ export interface VorMethodFacts {
 }
 
 /** Methods in the order of the rule. The dual check has one limit, on the ground and in the air. */
-export const vorMethods: Readonly<Record<string, Sourced<VorMethodFacts>>> = {
+export const vorMethods = {
   'test-signal': { value: { withinDeg: 4, airborne: false, lastResort: false }, source: vorRule('(b)(1)') },
   'repair-station-signal': {
     value: { withinDeg: 4, airborne: false, lastResort: false },
@@ -23,7 +23,7 @@ export const vorMethods: Readonly<Record<string, Sourced<VorMethodFacts>>> = {
   'airborne-checkpoint': { value: { withinDeg: 6, airborne: true, lastResort: true }, source: vorRule('(b)(3)') },
   airway: { value: { withinDeg: 6, airborne: true, lastResort: true }, source: vorRule('(b)(4)') },
   dual: { value: { withinDeg: 4, airborne: false, lastResort: false }, source: vorRule('(c)') },
-};
+} as const satisfies Readonly<Record<string, Sourced<VorMethodFacts>>>;
 
 /** Good on the day of the check and this many days after it; that day D+30 is inside is our reading. */
 export const vorCheckDays: Sourced<number> = { value: 30, source: { ...vorRule('(a)(2)'), status: 'reading' } };
