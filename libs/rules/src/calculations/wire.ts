@@ -1,0 +1,148 @@
+import type { Awg, WireRow } from '../facts/wire.js';
+import { copperTemperature, protectorTable, wireTable } from '../facts/wire.js';
+import { CalculationError, numberWithin, positive } from './errors.js';
+import { floorTo, roundTo } from './rounding.js';
+
+const longestFt = 10_000;
+const mostA = 1000;
+
+export interface WireRun {
+  /** Feet, with the ground wire if one is run. */
+  readonly lengthFt: number;
+  readonly currentA: number;
+  /** Temperature of the conductor, 20 C if left out. */
+  readonly conductorC?: number;
+}
+
+/**
+ * Voltage lost along a copper wire, to 0.0001 V: resistance of table 11-9, corrected for temperature by 11-66c(4).
+ * Throws `CalculationError` for a gauge outside the table (24 to 0, then -1, -2, -3 for 00, 000, 0000) or impossible numbers.
+ */
+export function wireVoltageDrop({ awg, ...run }: WireRun & { readonly awg: Awg }): number {
+  return dropOf(rowOf(awg), checked(run));
+}
+
+/**
+ * The thinnest gauge of table 11-9 that keeps the drop, or null if none does. By drop alone: 20 A over 1.5 ft may come
+ * out as a gauge that cannot carry 20 A, so show `smallestWire`, which asks current and protector too.
+ */
+export function smallestWireForDrop({ dropV, ...run }: WireRun & { readonly dropV: number }): Awg | null {
+  const most = positive('dropV', dropV, 1000);
+  const conditions = checked(run);
+  return wireTable.value.find((row) => dropOf(row, conditions) <= most)?.awg ?? null;
+}
+
+/** The longest run in feet, to 0.01 ft downwards, that keeps the drop. Errors as for `wireVoltageDrop`. */
+export function longestRun(input: {
+  readonly awg: Awg;
+  readonly currentA: number;
+  readonly dropV: number;
+  readonly conductorC?: number;
+}): number {
+  const { conductorC } = input;
+  const temperature = conductorC === undefined ? {} : { conductorC };
+  const run = checked({ lengthFt: 1, currentA: input.currentA, ...temperature });
+  return floorTo(positive('dropV', input.dropV, 1000) / voltsPerFoot(rowOf(input.awg), run), 2);
+}
+
+/**
+ * Current that a wire may carry in its bundle, to 0.01 A: free-air current by the bundle and the altitude factor, which
+ * are read off the curves of AC 43.13-1B (11-69) and given here. Factors lie above 0 and at most 1.
+ */
+export function bundleCurrent(input: {
+  readonly freeAirA: number;
+  readonly bundleFactor: number;
+  readonly altitudeFactor: number;
+}): number {
+  const freeAirA = positive('freeAirA', input.freeAirA, mostA);
+  return roundTo(
+    freeAirA * positive('bundleFactor', input.bundleFactor, 1) * positive('altitudeFactor', input.altitudeFactor, 1),
+    2,
+  );
+}
+
+/** Largest breaker and fuse of table 11-3 for a copper wire; null where the chart lists none. */
+export function protectorFor(awg: Awg): { breakerA: number | null; fuseA: number | null } {
+  rowOf(awg);
+  const found = protectorTable.value.find((row) => row.awg === awg);
+  return { breakerA: found?.breakerA ?? null, fuseA: found?.fuseA ?? null };
+}
+
+export interface SmallestWire {
+  /** The thinnest gauge that keeps drop, current and protector; null if none in the tables does. */
+  readonly awg: Awg | null;
+  readonly byDrop: Awg | null;
+  readonly byCurrent: Awg | null;
+  readonly byProtector: Awg | null;
+}
+
+/**
+ * The thinnest copper wire that keeps the voltage drop, carries the current and is guarded by the protector.
+ * Current: table 11-9 under its note 1, by the wire's temperature rating. Protector: its rating must be at most that of
+ * table 11-3 for the gauge and must not be below the load. Errors as for `wireVoltageDrop`.
+ */
+export function smallestWire({
+  dropV,
+  wireRatingC,
+  protector,
+  ...run
+}: WireRun & {
+  readonly dropV: number;
+  readonly wireRatingC: 105 | 150 | 200;
+  readonly protector: { readonly kind: 'breaker' | 'fuse'; readonly ratingA: number };
+}): SmallestWire {
+  const byDrop = smallestWireForDrop({ dropV, ...run });
+  const ratingA = positive('protector.ratingA', protector.ratingA, mostA);
+  if (ratingA < run.currentA) {
+    throw new CalculationError(
+      'protector.ratingA',
+      `A protector of ${ratingA} A opens at a load of ${run.currentA} A. Choose a larger protector or a smaller load.`,
+    );
+  }
+  const byCurrent = wireTable.value.find((row) => bundleA(row, wireRatingC) >= run.currentA)?.awg ?? null;
+  const key = protector.kind === 'breaker' ? 'breakerA' : 'fuseA';
+  const byProtector = protectorTable.value.find((row) => (row[key] ?? 0) >= ratingA)?.awg ?? null;
+  const gauges = [byDrop, byCurrent, byProtector].filter((awg) => awg !== null);
+  // A smaller number is a thicker wire, which keeps what a thinner one keeps; the chart of protectors ends at 0.
+  return { awg: gauges.length === 3 ? Math.min(...gauges) : null, byDrop, byCurrent, byProtector };
+}
+
+function bundleA(row: WireRow, wireRatingC: 105 | 150 | 200): number {
+  const current = { 105: row.bundleA.c105, 150: row.bundleA.c150, 200: row.bundleA.c200 }[wireRatingC];
+  if (current === undefined) {
+    throw new CalculationError(
+      'wireRatingC',
+      `${String(wireRatingC)} C is no column of table 11-9. Use 105, 150 or 200.`,
+    );
+  }
+  return current;
+}
+
+function checked({ lengthFt, currentA, conductorC = 20 }: WireRun): Required<WireRun> {
+  return {
+    lengthFt: positive('lengthFt', lengthFt, longestFt),
+    currentA: positive('currentA', currentA, mostA),
+    conductorC: numberWithin('conductorC', conductorC, -70, 300),
+  };
+}
+
+function voltsPerFoot(row: WireRow, { currentA, conductorC }: Required<WireRun>): number {
+  const { zeroC, at20C } = copperTemperature.value;
+  return ((row.ohmPer1000Ft / 1000) * currentA * (zeroC + conductorC)) / at20C;
+}
+
+function dropOf(row: WireRow, run: Required<WireRun>): number {
+  return roundTo(voltsPerFoot(row, run) * run.lengthFt, 4);
+}
+
+function rowOf(awg: Awg): WireRow {
+  const row = wireTable.value.find((candidate) => candidate.awg === awg);
+  if (!row) {
+    const gauges = wireTable.value.map((candidate) => candidate.awg).join(', ');
+    throw new CalculationError(
+      'awg',
+      `${String(awg)} is no gauge of table 11-9. Use one of ${gauges} (00, 000, 0000 are -1, -2, -3).`,
+    );
+  }
+  return row;
+}
