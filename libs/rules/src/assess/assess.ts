@@ -1,0 +1,228 @@
+import type { Catalogue } from '../catalogue/type.js';
+import type { Dossier } from '../dossier/dossier.js';
+import type { Centihours } from '../time/hours.js';
+import { toCentihours } from '../time/hours.js';
+import type { Instant } from '../time/instant.js';
+import { zoneDataVersion } from '../time/zones.js';
+import type { Outcome } from '../verdict/clause.js';
+import type { FlightConditions } from '../verdict/conditions.js';
+import { widenConditions } from '../verdict/conditions.js';
+import type { Explained } from '../verdict/evaluate.js';
+import { explain, worst } from '../verdict/evaluate.js';
+import { collectEdges, noEdges } from '../verdict/regions.js';
+import type { Assessment, Moment, Result, Verdict } from '../verdict/result.js';
+import { capabilities, needsMeans } from '../verdict/capability.js';
+import { hoursUntil } from './meters.js';
+import { fixedOperations } from './operations.js';
+import type { Answer, Snapshot } from './snapshot.js';
+import { snapshotOf } from './snapshot.js';
+import type { System } from './system.js';
+import { hasRef, systemOf } from './system.js';
+import { rulesVersion } from './version.js';
+
+/** A moment in full, or the short form: a point in time with the decimal flight hours flown since the latest reading. */
+export type AskedMoment = Moment | { readonly instant: Instant; readonly hours?: number };
+
+/**
+ * What this aircraft may be used for, and why. Pure: same dossier, catalogue, moment and conditions, same answer everywhere.
+ * Without conditions it answers for the default profile; a field left open takes its strictest value.
+ * A flight is judged from its start through its end, with the hours expected at its end.
+ */
+export function assess(
+  dossier: Dossier,
+  catalogue: Catalogue,
+  asked: AskedMoment,
+  conditions?: Partial<FlightConditions>,
+): Assessment {
+  const moment = widenMoment(asked);
+  const flight = widenConditions(conditions);
+  const system = systemOf(dossier, catalogue);
+  const view = viewOf(system, moment);
+  const operations = Object.fromEntries(
+    Object.entries(fixedOperations(flight)).map(([name, each]) => [name, verdictOf(system, view, moment, name, each)]),
+  );
+  return {
+    of: {
+      aircraftId: dossier.aircraftId,
+      revision: dossier.revision,
+      rules: rulesVersion,
+      catalogue: catalogue.version,
+      zones: zoneDataVersion,
+      moment,
+      conditions: flight,
+    },
+    results: system.statements.map((_, index) => resultOf(system, view, moment, flight, index)),
+    operations,
+    notJudged: capabilities.filter((each) => {
+      const bearing = system.byCapability.get(each);
+      return (
+        !bearing ||
+        (needsMeans(each) ? bearing.means.length > 0 && !bearing.means.some((means) => means.judged) : !bearing.judged)
+      );
+    }),
+  };
+}
+
+export function widenMoment(asked: AskedMoment): Moment {
+  if ('to' in asked) return asked;
+  return { instant: asked.instant, to: asked.instant, hoursAhead: toCentihours(asked.hours ?? 0) };
+}
+
+/** Snapshots by instant, hours and conditions, made once. */
+export interface View {
+  readonly at: (instant: Instant, hours: Centihours, flight: FlightConditions) => Snapshot;
+  /** Instants after `after` at which anything may change. */
+  readonly later: (after: Instant) => readonly Instant[];
+  /** Flight hours above `above` after which anything may change: last hours of the old state. */
+  readonly furtherHours: (above: Centihours) => readonly Centihours[];
+  readonly between: (from: Instant, to: Instant) => readonly Instant[];
+}
+
+export function viewOf(system: System, moment: Pick<Moment, 'instant'>, assumeRead = false): View {
+  const instants = [...system.edges.instants].filter((each) => each > moment.instant).sort();
+  const hours = hourEdges(system);
+  const made = new Map<string, Snapshot>();
+  return {
+    at: (instant, ahead, flight) => {
+      // Approaches are wishes, not regions: flights that differ in them alone share a snapshot.
+      const key = `${instant}|${ahead}|${JSON.stringify({ ...flight, approaches: [] })}`;
+      const known = made.get(key) ?? snapshotOf(system, instant, ahead, flight, assumeRead);
+      made.set(key, known);
+      return known;
+    },
+    later: (after) => instants.filter((each) => each > after),
+    furtherHours: (above) => hours.filter((each) => each >= above),
+    between: (from, to) => instants.filter((each) => each > from && each <= to),
+  };
+}
+
+export function hourEdges(system: System): readonly Centihours[] {
+  const found = new Set<Centihours>();
+  for (const [meter, limits] of system.edges.meters) {
+    for (const limit of limits) {
+      const hours = hoursUntil(system.dossier, meter, limit);
+      if (hours !== null && hours >= 0) found.add(hours);
+    }
+  }
+  return [...found].sort((a, b) => a - b);
+}
+
+/** Every part of one result's clause with its own outcome at the end of the flight: the reason, opened. Null: no such result. */
+export function explainResult(
+  dossier: Dossier,
+  catalogue: Catalogue,
+  asked: AskedMoment,
+  key: string,
+  conditions?: Partial<FlightConditions>,
+): Explained | null {
+  const moment = widenMoment(asked);
+  const system = systemOf(dossier, catalogue);
+  const statement = system.statements.find((each) => each.key === key);
+  return statement
+    ? explain(
+        statement.clause,
+        viewOf(system, moment).at(moment.to, moment.hoursAhead, widenConditions(conditions)).point,
+      )
+    : null;
+}
+
+function resultOf(system: System, view: View, moment: Moment, flight: FlightConditions, index: number): Result {
+  const statement = system.statements[index];
+  if (!statement) throw new RangeError(`There is no statement ${index}.`);
+  const during = [moment.instant, ...view.between(moment.instant, moment.to)].map((instant) =>
+    view.at(instant, moment.hoursAhead, flight).outcome(index),
+  );
+  const outcome: Outcome = worst(during, 'not-applicable');
+  const last = view.at(moment.to, moment.hoursAhead, flight).outcome(index);
+  const edges = noEdges();
+  collectEdges(statement.clause, edges);
+  const own =
+    hasRef(statement.clause) || edges.meters.size > 0
+      ? view.later(moment.to)
+      : view.later(moment.to).filter((each) => edges.instants.has(each));
+  const changesAt = own.find((instant) => view.at(instant, moment.hoursAhead, flight).outcome(index) !== last);
+  const hoursLeft =
+    edges.meters.size === 0
+      ? undefined
+      : view
+          .furtherHours(moment.hoursAhead)
+          .find((hours) => view.at(moment.to, hours + 1, flight).outcome(index) !== last);
+  return {
+    ruleId: statement.ruleId,
+    key: statement.key,
+    subject: statement.subject,
+    outcome,
+    messageId: statement.messages[outcome],
+    data: statement.data,
+    clause: statement.clause,
+    effects: statement.effects,
+    ...(changesAt === undefined ? {} : { changesAt }),
+    ...(hoursLeft === undefined ? {} : { hoursLeft: hoursLeft - moment.hoursAhead }),
+    due: statement.due ?? [],
+    remedies: outcome === 'met' || outcome === 'not-applicable' ? [] : (statement.remedies ?? []),
+  };
+}
+
+function verdictOf(system: System, view: View, moment: Moment, operation: string, flight: FlightConditions): Verdict {
+  const answers = [moment.instant, ...view.between(moment.instant, moment.to)].map((instant) =>
+    view.at(instant, moment.hoursAhead, flight).answer(flight),
+  );
+  const answer = answers.reduce((a, b) => (readyRank[b.ready] < readyRank[a.ready] ? b : a));
+  const notWanted = system.dossier.configuration.aircraft.notWanted.includes(operation);
+  const now = view.at(moment.to, moment.hoursAhead, flight);
+  const ends = view
+    .later(moment.to)
+    .find((instant) => view.at(instant, moment.hoursAhead, flight).answer(flight).ready !== answers.at(-1)?.ready);
+  const hours = view
+    .furtherHours(moment.hoursAhead)
+    .find((each) => view.at(moment.to, each + 1, flight).answer(flight).ready !== answers.at(-1)?.ready);
+  const because =
+    answer.ready === 'yes'
+      ? changed(
+          system,
+          now,
+          ends === undefined
+            ? hours === undefined
+              ? null
+              : view.at(moment.to, hours + 1, flight)
+            : view.at(ends, moment.hoursAhead, flight),
+          flight,
+        )
+      : answer.stoppedBy;
+  return {
+    ...verdictBody(answer, because),
+    ...(notWanted ? { standing: 'not-wanted' as const } : {}),
+    ...(ends === undefined ? {} : { changesAt: ends }),
+    ...(hours === undefined ? {} : { hoursLeft: hours - moment.hoursAhead }),
+  };
+}
+
+export function verdictBody(answer: Answer, because: readonly string[]): Verdict {
+  return {
+    ready: answer.ready,
+    standing: answer.standing,
+    by: answer.by,
+    because,
+    weakestSource: answer.weakest,
+    ...(answer.topFt === null ? {} : { topFt: answer.topFt }),
+  };
+}
+
+/** Keys of the results that stop the flight in the later snapshot and did not before; or, where it gets better, that no longer do. */
+export function changed(
+  system: System,
+  before: Snapshot,
+  after: Snapshot | null,
+  flight: FlightConditions,
+): readonly string[] {
+  if (after === null) return [];
+  const gone = new Set(before.answer(flight).stoppedBy);
+  const come = after.answer(flight).stoppedBy;
+  const fresh = come.filter((key) => {
+    const index = system.statements.findIndex((each) => each.key === key);
+    return before.outcome(index) !== after.outcome(index);
+  });
+  return fresh.length > 0 ? fresh : [...gone].filter((key) => !come.includes(key));
+}
+
+const readyRank = { no: 0, 'cannot-tell': 1, yes: 2 } as const;

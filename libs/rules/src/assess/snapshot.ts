@@ -1,0 +1,171 @@
+import type { SourceStatus } from '../facts/source.js';
+import type { Centihours } from '../time/hours.js';
+import type { Instant } from '../time/instant.js';
+import type { Capability } from '../verdict/capability.js';
+import { needsMeans } from '../verdict/capability.js';
+import type { Outcome } from '../verdict/clause.js';
+import type { FlightConditions } from '../verdict/conditions.js';
+import type { Point } from '../verdict/evaluate.js';
+import { best, evaluate, worst } from '../verdict/evaluate.js';
+import { leaves, weakestOf } from '../verdict/regions.js';
+import type { Ready, Standing } from '../verdict/result.js';
+import { metersAt } from './meters.js';
+import type { Need } from './operations.js';
+import { needsOf } from './operations.js';
+import type { System } from './system.js';
+
+/** The answer at one point; what is asked of it is computed when asked and remembered. */
+export interface Snapshot {
+  readonly point: Point;
+  readonly outcome: (statement: number) => Outcome;
+  readonly capability: (capability: Capability) => Outcome;
+  readonly answer: (flight: FlightConditions) => Answer;
+}
+
+export interface Answer {
+  readonly ready: Ready;
+  readonly standing: Standing;
+  readonly by: readonly string[];
+  /** Keys of the results that stop it; empty for yes. */
+  readonly stoppedBy: readonly string[];
+  readonly topFt: number | null;
+  readonly weakest: SourceStatus | null;
+}
+
+export function snapshotOf(
+  system: System,
+  instant: Instant,
+  hoursAhead: Centihours,
+  conditions: FlightConditions,
+  assumeRead = false,
+): Snapshot {
+  const outcomes: (Outcome | undefined)[] = [];
+  const holding = new Map<Capability, Outcome | 'asking'>();
+  const point: Point = { instant, meters: metersAt(system.dossier, hoursAhead, assumeRead), conditions, capability };
+
+  function outcome(index: number): Outcome {
+    const known = outcomes[index];
+    if (known !== undefined) return known;
+    const statement = system.statements[index];
+    const found = statement ? evaluate(statement.clause, point) : 'not-applicable';
+    return (outcomes[index] = found);
+  }
+
+  function capability(wanted: Capability): Outcome {
+    const known = holding.get(wanted);
+    // A capability that leans on itself proves nothing.
+    if (known !== undefined) return known === 'asking' ? 'cannot-tell' : known;
+    holding.set(wanted, 'asking');
+    const found = judge(wanted);
+    holding.set(wanted, found);
+    return found;
+  }
+
+  function judge(wanted: Capability): Outcome {
+    const bearing = system.byCapability.get(wanted);
+    if (!bearing) return 'cannot-tell';
+    const ofAircraft = worst(bearing.aircraft.map(outcome), 'not-applicable');
+    if (!needsMeans(wanted))
+      return worst([ofAircraft, bearing.judged ? 'not-applicable' : 'cannot-tell'], 'cannot-tell');
+    return worst(
+      [
+        ofAircraft,
+        best(
+          bearing.means.map((each) => meansOutcome(each)),
+          'not-met',
+        ),
+      ],
+      'cannot-tell',
+    );
+  }
+
+  function meansOutcome(means: { readonly statements: readonly number[]; readonly judged: boolean }): Outcome {
+    return worst(
+      [worst(means.statements.map(outcome), 'cannot-tell'), means.judged ? 'not-applicable' : 'cannot-tell'],
+      'cannot-tell',
+    );
+  }
+
+  /** Statements that stop a capability on its way nearest to yes, worst ones first. */
+  function stops(wanted: Capability): readonly number[] {
+    const bearing = system.byCapability.get(wanted);
+    if (!bearing) return [];
+    const failing = (indexes: readonly number[]) =>
+      indexes.filter((index) => outcome(index) === 'not-met' || outcome(index) === 'cannot-tell');
+    const ways = bearing.means.map((each) => failing(each.statements)).sort((a, b) => weight(a) - weight(b));
+    return [...failing(bearing.aircraft), ...(ways[0] ?? [])];
+  }
+
+  function weight(indexes: readonly number[]): number {
+    return indexes.reduce((sum, index) => sum + (outcome(index) === 'not-met' ? 100 : 1), 0);
+  }
+
+  function needOutcome(need: Need): Outcome {
+    return 'capability' in need ? capability(need.capability) : best(need.anyOf.map(needOutcome), 'not-met');
+  }
+
+  /** Capabilities that answer a need: the ones that hold, or where none does, the one nearest to it. */
+  function answering(need: Need): readonly Capability[] {
+    if ('capability' in need) return [need.capability];
+    const members = need.anyOf.flatMap(answering);
+    const held = members.filter((each) => capability(each) === 'met');
+    if (held.length > 0) return held;
+    const ranked = [...members].sort((a, b) => distance(a) - distance(b));
+    return ranked.slice(0, 1);
+  }
+
+  function distance(wanted: Capability): number {
+    const bearing = system.byCapability.get(wanted);
+    return (needsMeans(wanted) && bearing?.means.length === 0 ? 100_000 : 0) + weight(stops(wanted));
+  }
+
+  function answer(flight: FlightConditions): Answer {
+    const needs = needsOf(flight);
+    const total = worst(needs.map(needOutcome), 'cannot-tell');
+    const wanted = [...new Set(needs.flatMap(answering))];
+    const ready: Ready = total === 'met' ? 'yes' : total === 'not-met' ? 'no' : 'cannot-tell';
+    const holdingMeans = wanted.flatMap((each) =>
+      (system.byCapability.get(each)?.means ?? []).filter((means) => meansOutcome(means) === 'met'),
+    );
+    const behind = [
+      ...new Set([
+        ...wanted.flatMap((each) => system.byCapability.get(each)?.aircraft ?? []),
+        ...holdingMeans.flatMap((each) => each.statements),
+      ]),
+    ];
+    const tops = behind.flatMap((index) => (outcome(index) === 'met' ? (system.statements[index]?.topFt ?? []) : []));
+    const stopping =
+      ready === 'yes' ? [] : [...new Set(wanted.filter((each) => capability(each) !== 'met').flatMap(stops))];
+    const worstFirst = stopping.sort((a, b) => (outcome(a) === outcome(b) ? a - b : outcome(a) === 'not-met' ? -1 : 1));
+    return {
+      ready,
+      standing: standingOf(ready, wanted, worstFirst),
+      by: [...new Set(holdingMeans.map((each) => each.means.id))],
+      stoppedBy: worstFirst.flatMap((index) => system.statements[index]?.key ?? []),
+      topFt: tops.length > 0 ? Math.min(...tops) : null,
+      weakest: ready === 'yes' ? weakestOf(behind.flatMap(sourcesOf)) : null,
+    };
+  }
+
+  function sourcesOf(index: number) {
+    const clause = system.statements[index]?.clause;
+    return clause && outcome(index) === 'met'
+      ? [...leaves(clause)].filter((leaf) => evaluate(leaf, point) === 'met').map((leaf) => leaf.source)
+      : [];
+  }
+
+  function standingOf(ready: Ready, wanted: readonly Capability[], stopping: readonly number[]): Standing {
+    if (ready === 'yes') return 'judged';
+    if (stopping.some((index) => system.statements[index]?.ruleId === 'held' && outcome(index) === 'not-met'))
+      return 'held';
+    const lost = wanted.filter((each) => capability(each) !== 'met');
+    if (lost.some((each) => needsMeans(each) && system.byCapability.get(each)?.means.length === 0)) return 'not-fitted';
+    const unjudged = (each: Capability) => {
+      const bearing = system.byCapability.get(each);
+      return !bearing || (needsMeans(each) ? !bearing.means.some((means) => means.judged) : !bearing.judged);
+    };
+    return ready === 'cannot-tell' && lost.some(unjudged) ? 'not-judged' : 'judged';
+  }
+
+  return { point, outcome, capability, answer };
+}

@@ -1,0 +1,94 @@
+import type { Catalogue } from '../catalogue/type.js';
+import type { Dossier } from '../dossier/dossier.js';
+import type { Facts } from '../graph/facts.js';
+import { factsOf } from '../graph/facts.js';
+import type { Means } from '../graph/means.js';
+import { rules } from '../rules/registry.js';
+import type { Capability } from '../verdict/capability.js';
+import { capabilities } from '../verdict/capability.js';
+import type { Clause } from '../verdict/clause.js';
+import type { Edges } from '../verdict/regions.js';
+import { collectEdges, noEdges } from '../verdict/regions.js';
+import type { Statement } from '../verdict/result.js';
+import { readingLimits } from './meters.js';
+
+/** Everything that does not depend on moment and flight: the statements of all rules, and what bears on what. */
+export interface System {
+  readonly dossier: Dossier;
+  readonly facts: Facts;
+  readonly statements: readonly Statement[];
+  readonly byCapability: ReadonlyMap<Capability, Bearing>;
+  readonly edges: Edges;
+}
+
+export interface Bearing {
+  /** Indexes of statements on the aircraft as a whole. */
+  readonly aircraft: readonly number[];
+  readonly means: readonly {
+    readonly means: Means;
+    readonly statements: readonly number[];
+    readonly judged: boolean;
+  }[];
+  /** For a capability of the aircraft as a whole: some rule that establishes it spoke. */
+  readonly judged: boolean;
+}
+
+const cache = new WeakMap<Dossier, { readonly catalogue: Catalogue; readonly system: System }>();
+
+/** Pure; remembered per dossier object, because preview, assessment and horizon ask for the same one. */
+export function systemOf(dossier: Dossier, catalogue: Catalogue): System {
+  const known = cache.get(dossier);
+  if (known && known.catalogue === catalogue) return known.system;
+  const system = build(dossier, catalogue);
+  cache.set(dossier, { catalogue, system });
+  return system;
+}
+
+function build(dossier: Dossier, catalogue: Catalogue): System {
+  const facts = factsOf(dossier, catalogue);
+  const statements: Statement[] = [];
+  const establishing: (readonly Capability[])[] = [];
+  for (const rule of rules) {
+    for (const draft of rule.evaluate(facts)) {
+      statements.push({ ...draft, ruleId: rule.meta.id, key: `${rule.meta.id}|${draft.subject}` });
+      establishing.push(rule.meta.establishes);
+    }
+  }
+  const edges = noEdges();
+  for (const each of statements) collectEdges(each.clause, edges);
+  for (const each of readingLimits(dossier)) edges.instants.add(each);
+
+  const byCapability = new Map(
+    capabilities.map((capability): [Capability, Bearing] => {
+      const bears = (through: ReadonlySet<string> | null) =>
+        statements.flatMap((statement, index) =>
+          statement.effects.some(
+            (effect) =>
+              effect.stops === 'capability' &&
+              effect.capability === capability &&
+              (through === null
+                ? effect.through === undefined
+                : effect.through !== undefined && through.has(effect.through)),
+          )
+            ? [index]
+            : [],
+        );
+      const judged = (indexes: readonly number[]) => indexes.some((index) => establishing[index]?.includes(capability));
+      const aircraft = bears(null);
+      const means = facts.means
+        .filter((each) => each.capability === capability)
+        .map((each) => {
+          const indexes = bears(new Set(each.members));
+          return { means: each, statements: indexes, judged: judged(indexes) };
+        });
+      return [capability, { aircraft, means, judged: judged(aircraft) }];
+    }),
+  );
+  return { dossier, facts, statements, byCapability, edges };
+}
+
+export function hasRef(clause: Clause): boolean {
+  if (clause.is === 'ref') return true;
+  if (clause.is === 'leaf') return false;
+  return clause.is === 'implies' ? hasRef(clause.if) || hasRef(clause.then) : clause.of.some(hasRef);
+}

@@ -1,0 +1,163 @@
+import { z } from 'zod';
+import type { Read } from './read.js';
+import { shortText } from './words.js';
+
+/**
+ * An equipment type as its installation manual describes it. Types are immutable versions: a revision is a new id.
+ * Where the manual is silent the field is null, and the rules answer cannot-tell.
+ */
+
+/** What a unit can do by itself. The trade's words. */
+export const functionCode = z
+  .enum([
+    'com',
+    'vor-receiver',
+    'loc-receiver',
+    'gs-receiver',
+    'gnss',
+    'lateral-deviation',
+    'vertical-deviation',
+    'integrity-annunciation',
+    'approach-annunciation',
+    'source-annunciation',
+    'source-selector',
+    'transponder',
+    'altitude-reporting',
+    'ads-b-out-1090',
+    'ads-b-out-uat',
+    'altimeter',
+    'elt',
+    'audio',
+    'autopilot',
+    'attitude',
+    'direction',
+    'traffic-display',
+    'active-traffic',
+    'correlated-traffic',
+    'portable-display',
+    'dme',
+    'other',
+  ])
+  .meta({ id: 'FunctionCode' });
+export type FunctionCode = Read<typeof functionCode>;
+
+export const signalCode = z
+  .enum([
+    'lateral-deviation',
+    'vertical-deviation',
+    'integrity-flag',
+    'approach-status',
+    'source-status',
+    'altitude-gray',
+    'altitude-serial',
+    'position',
+    'heading',
+    'traffic',
+    'audio',
+    'power',
+    'control',
+    'data',
+  ])
+  .meta({ id: 'SignalCode' });
+export type SignalCode = Read<typeof signalCode>;
+
+export const port = z
+  .object({
+    name: z.string().regex(/^[A-Za-z0-9][A-Za-z0-9 ._+-]{0,39}$/),
+    signal: signalCode,
+    direction: z.enum(['in', 'out', 'both']).meta({ id: 'PortDirection' }),
+    standard: z
+      .enum(['arinc-429', 'rs-232', 'rs-422', 'analog', 'discrete', 'gray-code', 'audio', 'power'])
+      .meta({ id: 'PortStandard' }),
+    /** Bits per second; null where the standard has no speed. */
+    speed: z.int().positive().nullable(),
+    /** Functions that need this port joined; empty: never required. */
+    requiredFor: z.array(functionCode),
+  })
+  .meta({ id: 'Port' });
+export type Port = Read<typeof port>;
+
+/** TSO authorisation with the class marked on the unit, for example TSO C146 with class "Gamma-3" or TSO C129 with class "A1". */
+export const authorisation = z
+  .object({ tso: z.string().regex(/^C\d+[a-z]?$/), class: z.string().nullable() })
+  .meta({ id: 'Authorisation' });
+
+/** A pair whose joining the manual approves: this type's software (null: any) with another family. */
+export const approvedPair = z
+  .object({
+    family: z.string(),
+    signals: z.array(signalCode),
+    software: z.string().nullable(),
+    document: shortText,
+    revision: shortText,
+  })
+  .meta({ id: 'ApprovedPair' });
+
+/** A limitation of the manual. Rules interpret it over the graph of units and links. */
+export const limitation = z
+  .object({
+    kind: z.enum(['no-link', 'no-chain', 'not-both', 'not-a-substitute', 'requires']).meta({ id: 'LimitationKind' }),
+    /** `no-link`: functions of the other unit that must not be joined. `no-chain`: first neighbour's functions. */
+    functions: z.array(functionCode),
+    /** `no-chain`: functions further along. `not-both`, `requires`: the option or function meant. */
+    beyond: z.array(functionCode),
+    document: shortText,
+    paragraph: shortText,
+  })
+  .meta({ id: 'Limitation' });
+export type Limitation = Read<typeof limitation>;
+
+/** What the manual says about where the unit must be seen. Angles from the pilot's normal line of sight, inches at the panel. */
+export const viewLimit = z
+  .object({
+    approvedPlaces: z.array(
+      z.enum(['pilot-panel', 'centre-stack', 'copilot-panel', 'glareshield', 'pedestal', 'remote']),
+    ),
+    maxHorizontalDeg: z.number().min(0).max(90).nullable(),
+    maxOffsetIn: z.number().min(0).max(60).nullable(),
+    document: shortText,
+  })
+  .meta({ id: 'ViewLimit' });
+
+export const databaseKind = z
+  .enum(['navigation', 'terrain', 'obstacle', 'chart', 'other'])
+  .meta({ id: 'DatabaseKind' });
+export type DatabaseKind = Read<typeof databaseKind>;
+
+export const equipmentType = z
+  .object({
+    /** Content address of this version; the catalogue store computes it. */
+    id: z.string().min(1).max(120),
+    /** Stays the same over the versions of one product. */
+    family: z.string().min(1).max(80),
+    maker: shortText,
+    name: shortText,
+    partNumber: shortText,
+    document: shortText,
+    revision: shortText,
+    functions: z.array(functionCode).min(1),
+    authorisations: z.array(authorisation),
+    /** Null for remote units. Width and height of the part that passes the opening; depth with connectors, behind the panel. */
+    bezel: z
+      .object({
+        widthIn: z.number().positive(),
+        heightIn: z.number().positive(),
+        depthIn: z.number().positive().nullable(),
+      })
+      .nullable(),
+    massLb: z.number().positive().nullable(),
+    drawA: z.object({ at14V: z.number().positive().nullable(), at28V: z.number().positive().nullable() }).nullable(),
+    ports: z.array(port),
+    databases: z.array(z.object({ kind: databaseKind, holdsNext: z.boolean() })),
+    view: viewLimit.nullable(),
+    pairs: z.array(approvedPair),
+    limitations: z.array(limitation),
+  })
+  .meta({ id: 'EquipmentType' });
+export type EquipmentType = Read<typeof equipmentType>;
+
+/** The slice of the catalogue that an aircraft uses. `version` changes whenever any entry of the slice does. */
+export interface Catalogue {
+  readonly version: string;
+  readonly types: Readonly<Record<string, EquipmentType>>;
+}

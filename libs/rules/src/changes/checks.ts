@@ -1,0 +1,66 @@
+import type { EquipmentType, FunctionCode } from '../catalogue/type.js';
+import type { Dossier } from '../dossier/dossier.js';
+import type { Touched } from '../dossier/status.js';
+import type { CivilDate, Instant } from '../time/instant.js';
+import { civilDateOf, dayNumber } from '../time/instant.js';
+import type { AdmitContext } from './define.js';
+import type { Refusal } from './refusal.js';
+import { refuse } from './refusal.js';
+
+/** A day is "in the future" only when it has begun nowhere on earth yet: the zone ahead of all is UTC+14. */
+export function notInFuture(date: CivilDate | null, field: string, now: Instant | null): Refusal[] {
+  if (date === null || now === null) return [];
+  const latest = civilDateOf(dayNumber(now.slice(0, 10)) + (now.slice(11, 16) >= '10:00' ? 1 : 0));
+  return date > latest ? [refuse('in-the-future', field, { date })] : [];
+}
+
+export function afterManufacture(date: CivilDate, field: string, dossier: Dossier): Refusal[] {
+  const made = dossier.configuration.aircraft.manufactured;
+  return made !== null && date < made ? [refuse('before-manufacture', field, { date, manufactured: made })] : [];
+}
+
+export function knownUnit(id: string, field: string, dossier: Dossier): Refusal[] {
+  return dossier.configuration.units.some((unit) => unit.id === id) ? [] : [refuse('unknown-unit', field, { id })];
+}
+
+/** The aircraft, a unit, a static system, a 91.205 item, a directive: whatever may carry an entry. */
+export function knownSubject(id: string, field: string, { dossier }: Pick<AdmitContext, 'dossier'>): Refusal[] {
+  const { configuration, status } = dossier;
+  const known =
+    id === 'aircraft' ||
+    configuration.units.some((each) => each.id === id) ||
+    configuration.staticSystems.some((each) => each.id === id) ||
+    configuration.equipment.some((each) => each.item === id) ||
+    status.directives.some((each) => each.id === id);
+  return known ? [] : [refuse('unknown-subject', field, { id })];
+}
+
+/** Work on a unit touches at least what the unit is part of; the person may tick more, never less. */
+export function touchedBy(functions: readonly FunctionCode[]): Touched[] {
+  const touched = new Set<Touched>();
+  for (const each of functions) {
+    if (each === 'transponder') touched.add('transponder');
+    if (each === 'altitude-reporting' || each === 'altimeter') touched.add('altitude-chain');
+    if (each === 'altimeter') touched.add('static-system');
+    if (each === 'gnss') touched.add('gnss');
+    if (each === 'ads-b-out-1090' || each === 'ads-b-out-uat') touched.add('ads-b');
+  }
+  return [...touched];
+}
+
+export function touchesStated(
+  stated: readonly Touched[],
+  functions: readonly FunctionCode[],
+  field: string,
+): Refusal[] {
+  return touchedBy(functions)
+    .filter((each) => !stated.includes(each))
+    .map((each) => refuse('touch-missing', field, { touched: each }));
+}
+
+export function functionsOf(
+  unit: { readonly typeId: string | null; readonly functions: readonly FunctionCode[] },
+  types: Readonly<Record<string, EquipmentType>>,
+): readonly FunctionCode[] {
+  return unit.typeId === null ? unit.functions : (types[unit.typeId]?.functions ?? unit.functions);
+}

@@ -1,0 +1,75 @@
+import type { Dossier } from '../dossier/dossier.js';
+import type { Performed } from '../dossier/common.js';
+import type { Obligation, RecordHead, RecordKind, Touched } from '../dossier/status.js';
+import { put } from './lists.js';
+
+/**
+ * What each kind of work calls for. Frozen with version 1 of the changes that use it.
+ * static leak: 91.411(a)(2); correspondence: 91.411(a)(3), 91.413(b); flight check: 91.407(b);
+ * controls: common practice after work behind the panel; compass: AC 43.13-1B 12-37; GNSS checks: AC 20-138 (from memory).
+ */
+const calls: Readonly<
+  Record<Touched, readonly { readonly what: RecordKind; readonly on: 'aircraft' | 'unit' | 'static' }[]>
+> = {
+  'static-system': [{ what: 'static-leak-test', on: 'static' }],
+  'altitude-chain': [{ what: 'altitude-correspondence-test', on: 'aircraft' }],
+  transponder: [{ what: 'altitude-correspondence-test', on: 'aircraft' }],
+  gnss: [
+    { what: 'gnss-function-check', on: 'unit' },
+    { what: 'vhf-interference-check', on: 'unit' },
+  ],
+  'ads-b': [{ what: 'ads-b-report', on: 'aircraft' }],
+  electrical: [{ what: 'compass-swing', on: 'aircraft' }],
+  ferrous: [{ what: 'compass-swing', on: 'aircraft' }],
+  'behind-panel': [{ what: 'controls-check', on: 'aircraft' }],
+  registration: [{ what: 'ads-b-report', on: 'aircraft' }],
+  'flight-characteristics': [{ what: 'pilot-flight-check', on: 'aircraft' }],
+};
+
+/** Opens what the work calls for. The same test on the same subject is owed once, since the latest work. */
+export function openObligations(
+  dossier: Dossier,
+  work: {
+    readonly touched: readonly Touched[];
+    readonly unitId: string | null;
+    readonly performed: Performed;
+    readonly kind: string;
+    readonly release: boolean;
+  },
+): readonly Obligation[] {
+  let list: readonly Obligation[] = dossier.status.obligations;
+  const open = (what: RecordKind, subject: string, touched: Touched | null) => {
+    const owed = list.find((each) => each.id === `${what}:${subject}`);
+    if (owed && owed.closedBy === null && owed.since.date > work.performed.date) return;
+    list = put(list, {
+      id: `${what}:${subject}`,
+      what,
+      subject,
+      since: work.performed,
+      becauseOf: work.kind,
+      touched,
+      closedBy: null,
+    });
+  };
+  for (const touched of work.touched) {
+    for (const call of calls[touched])
+      for (const subject of subjectsOf(dossier, call.on, work.unitId)) open(call.what, subject, touched);
+  }
+  if (work.release) open('release-entry', work.unitId ?? 'aircraft', null);
+  return list;
+}
+
+/** An entry of the right kind and subject, done on or after the day of the work, answers the obligation. Whether it counts is the rules' business. */
+export function answerObligations(list: readonly Obligation[], record: RecordHead): readonly Obligation[] {
+  return list.map((owed) =>
+    owed.what === record.kind && record.subjects.includes(owed.subject) && record.done.date >= owed.since.date
+      ? { ...owed, closedBy: record.id }
+      : owed,
+  );
+}
+
+function subjectsOf(dossier: Dossier, on: 'aircraft' | 'unit' | 'static', unitId: string | null): readonly string[] {
+  if (on === 'unit') return [unitId ?? 'aircraft'];
+  if (on === 'aircraft' || dossier.configuration.staticSystems.length === 0) return ['aircraft'];
+  return dossier.configuration.staticSystems.map((each) => each.id);
+}

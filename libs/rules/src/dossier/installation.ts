@@ -1,0 +1,203 @@
+import { z } from 'zod';
+import type { Read } from '../catalogue/read.js';
+import { functionCode } from '../catalogue/type.js';
+import { id, note, shortText } from '../catalogue/words.js';
+import { civilDate, documentRef, performed, statement } from './common.js';
+
+export const place = z
+  .enum(['pilot-panel', 'centre-stack', 'copilot-panel', 'glareshield', 'pedestal', 'remote'])
+  .meta({ id: 'Place' });
+export type Place = Read<typeof place>;
+
+/** A hole in the panel, seen from the pilot's eye. Inches; right and below are positive. */
+export const opening = z
+  .object({
+    id,
+    place,
+    widthIn: z.number().positive().nullable(),
+    heightIn: z.number().positive().nullable(),
+    depthIn: z.number().positive().nullable(),
+    rightOfEyeIn: z.number().nullable(),
+    belowEyeIn: z.number().nullable(),
+    eyeDistanceIn: z.number().positive().nullable(),
+  })
+  .meta({ id: 'Opening' });
+export type Opening = Read<typeof opening>;
+
+/** What an installation approval lets the unit be used for. */
+export const grant = z
+  .enum([
+    'vfr-only',
+    'com',
+    'nav-vor',
+    'nav-gnss',
+    'altitude-reporting',
+    'ads-b-out',
+    'approach-vor',
+    'approach-loc',
+    'approach-ils',
+    'approach-lnav',
+    'approach-lp',
+    'approach-lnav-vnav',
+    'approach-lpv',
+  ])
+  .meta({ id: 'Grant' });
+export type Grant = Read<typeof grant>;
+
+export const installationApproval = z
+  .object({
+    basis: z
+      .enum(['type-certificate', 'stc', 'stc-model-list', 'field-approval', 'minor-alteration', 'as-found'])
+      .meta({ id: 'ApprovalBasis' }),
+    document: documentRef,
+    /** Date of the approved data; must not be later than the release of the work. */
+    approvedOn: civilDate.nullable(),
+    releasedOn: civilDate.nullable(),
+    /** 91.403(d): written permission of the STC holder. Null: not seen. */
+    permission: z.boolean().nullable(),
+    /** Exact model found on the list revision in force. Null: not looked up. */
+    modelListed: z.boolean().nullable(),
+    /** Null: the papers do not say. */
+    grants: z.array(grant).nullable(),
+    /** `as-found`: the named person who accepted the installation at intake. */
+    acceptedBy: statement.nullable(),
+  })
+  .meta({ id: 'InstallationApproval' });
+export type InstallationApproval = Read<typeof installationApproval>;
+
+export const unit = z
+  .object({
+    id,
+    name: shortText,
+    /** Catalogue version; null: not catalogued, `functions` then says what it does. */
+    typeId: z.string().min(1).max(120).nullable(),
+    functions: z.array(functionCode),
+    serial: shortText.nullable(),
+    openingId: id.nullable(),
+    place: place.nullable(),
+    software: shortText.nullable(),
+    /** Distance from the centre of the pilot's view and angle, if measured. */
+    offsetIn: z.number().min(0).nullable(),
+    options: z.array(z.object({ name: shortText, value: shortText })),
+    approval: installationApproval.nullable(),
+    manufactured: civilDate.nullable(),
+    fitted: performed.nullable(),
+    deactivated: z
+      .object({ since: performed, placarded: z.boolean().nullable(), recorded: z.boolean().nullable() })
+      .nullable(),
+    massLb: z.number().positive().nullable(),
+    armIn: z.number().nullable(),
+    notes: note.nullable(),
+  })
+  .meta({ id: 'InstalledUnit' });
+export type InstalledUnit = Read<typeof unit>;
+
+export const link = z
+  .object({
+    id,
+    fromUnit: id,
+    fromPort: shortText,
+    toUnit: id,
+    toPort: shortText,
+    /** Recorded cover for this joint apart from the catalogue's pair list. */
+    cover: z
+      .object({
+        by: z.enum(['installation-approval', 'as-found']).meta({ id: 'LinkCover' }),
+        document: documentRef.nullable(),
+        acceptedBy: statement.nullable(),
+      })
+      .nullable(),
+    fitted: performed.nullable(),
+  })
+  .meta({ id: 'Link' });
+export type Link = Read<typeof link>;
+
+export const antenna = z
+  .object({
+    id,
+    kind: z
+      .enum(['com', 'vor-loc', 'glide-slope', 'gnss', 'gnss-sbas', 'transponder', 'uat', 'marker', 'elt', 'combined'])
+      .meta({ id: 'AntennaKind' }),
+    units: z.array(id),
+    approved: z.boolean().nullable(),
+    xIn: z.number().nullable(),
+    yIn: z.number().nullable(),
+  })
+  .meta({ id: 'Antenna' });
+export type Antenna = Read<typeof antenna>;
+
+export const placard = z
+  .object({
+    id,
+    kind: z
+      .enum(['gnss-vfr-only', 'elt-removed', 'inoperative', 'kinds-of-operation', 'compass', 'other'])
+      .meta({ id: 'PlacardKind' }),
+    unitId: id.nullable(),
+    inView: z.boolean().nullable(),
+    text: shortText,
+  })
+  .meta({ id: 'Placard' });
+export type Placard = Read<typeof placard>;
+
+/** Flight manual supplement of one installation. */
+export const supplement = z
+  .object({
+    id,
+    units: z.array(id),
+    document: documentRef,
+    aboard: z.boolean().nullable(),
+    /** True: navigation data must be current, no verification. False: verified expired data may serve. Null: not read. */
+    currentDataRequired: z.boolean().nullable(),
+    grants: z.array(grant).nullable(),
+  })
+  .meta({ id: 'Supplement' });
+export type Supplement = Read<typeof supplement>;
+
+export const circuit = z
+  .object({
+    id,
+    name: shortText,
+    protector: z.enum(['breaker', 'fuse', 'none']).meta({ id: 'ProtectorKind' }),
+    ratingA: z.number().positive().nullable(),
+    wireAwg: z.int().min(0).max(24).nullable(),
+    wireLengthFt: z.number().positive().nullable(),
+    singleWireInOpenAir: z.boolean().nullable(),
+    units: z.array(id),
+    essential: z.boolean().nullable(),
+  })
+  .meta({ id: 'Circuit' });
+export type Circuit = Read<typeof circuit>;
+
+export const electrical = z
+  .object({
+    busV: z.number().positive().nullable(),
+    alternatorA: z.number().positive().nullable(),
+    batteryAh: z.number().positive().nullable(),
+    circuits: z.array(circuit),
+  })
+  .meta({ id: 'ElectricalSystem' });
+export type Electrical = Read<typeof electrical>;
+
+/** Empty-weight record with the small changes since it was last revised. Pounds and inches; removed items have negative weight. */
+export const massChange = z
+  .object({
+    what: shortText,
+    weightLb: z.number(),
+    armIn: z.number().nullable(),
+    on: civilDate,
+    listed: z.boolean().nullable(),
+  })
+  .meta({ id: 'MassChange' });
+export type MassChange = Read<typeof massChange>;
+export const mass = z
+  .object({
+    emptyWeightLb: z.number().positive(),
+    emptyArmIn: z.number(),
+    revisedOn: civilDate,
+    weighed: z.boolean(),
+    macIn: z.number().positive().nullable(),
+    equipmentListRevisedOn: civilDate.nullable(),
+    changesSince: z.array(massChange),
+  })
+  .meta({ id: 'MassRecord' });
+export type Mass = Read<typeof mass>;

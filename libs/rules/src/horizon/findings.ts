@@ -1,0 +1,111 @@
+import { hourEdges, viewOf } from '../assess/assess.js';
+import { systemOf } from '../assess/system.js';
+import type { Catalogue } from '../catalogue/type.js';
+import type { Dossier } from '../dossier/dossier.js';
+import type { Topic } from '../rules/rule.js';
+import { rules } from '../rules/registry.js';
+import type { Centihours } from '../time/hours.js';
+import type { Instant } from '../time/instant.js';
+import type { Capability } from '../verdict/capability.js';
+import { strictest } from '../verdict/conditions.js';
+import type { Remedy, Statement, Values } from '../verdict/result.js';
+
+export type FindingEffect = 'stops-aircraft' | 'stops-operation' | 'stops-release' | 'record' | 'advice';
+
+/** A result that is not met, as an interval of time and flight hours: "open now" is a question, not a state. */
+export interface Finding {
+  readonly key: string;
+  readonly ruleId: string;
+  readonly topic: Topic;
+  readonly subject: string;
+  readonly outcome: 'not-met' | 'cannot-tell';
+  readonly messageId: string;
+  readonly data: Values;
+  readonly opensAt: Instant;
+  /** Exclusive; null: beyond the end of the horizon. */
+  readonly closesAt: Instant | null;
+  /** Flight hours since the latest reading: exclusive and inclusive; null = no limit. */
+  readonly above: Centihours;
+  readonly upTo: Centihours | null;
+  readonly effect: FindingEffect;
+  readonly capabilities: readonly Capability[];
+  readonly remedies: readonly Remedy[];
+}
+
+const topicOf = new Map(rules.map((rule) => [rule.meta.id, rule.meta.topic]));
+
+/**
+ * Findings from `from` to `to`, asked with the strictest flight: what would stop the most demanding use.
+ * Rectangles of one finding do not overlap; old readings alone open no finding before they are old.
+ */
+export function findingsOf(dossier: Dossier, catalogue: Catalogue, from: Instant, to: Instant): readonly Finding[] {
+  const system = systemOf(dossier, catalogue);
+  const view = viewOf(system, { instant: from });
+  const times = [from, ...view.between(from, to).filter((each) => each < to)];
+  const edges = hourEdges(system);
+  const tops: readonly (Centihours | null)[] = [...edges, null];
+  const beyond = (edges.at(-1) ?? -1) + 1;
+  const open: Finding[] = [];
+  system.statements.forEach((statement, index) => {
+    let low = 0;
+    // One band of hours after the other; within it, stretches of time.
+    for (let band = 0; band < tops.length; band += 1) {
+      const outcomes = times.map((time) => view.at(time, tops[band] ?? beyond, strictest).outcome(index));
+      const nextOutcomes =
+        band + 1 < tops.length
+          ? times.map((time) => view.at(time, tops[band + 1] ?? beyond, strictest).outcome(index))
+          : null;
+      if (nextOutcomes && outcomes.every((each, at) => each === nextOutcomes[at])) continue;
+      const above = low === 0 ? -1 : (tops[low - 1] ?? -1);
+      for (let start = 0; start < times.length;) {
+        let end = start + 1;
+        while (end < times.length && outcomes[end] === outcomes[start]) end += 1;
+        const outcome = outcomes[start];
+        if (outcome === 'not-met' || outcome === 'cannot-tell') {
+          open.push(
+            findingOf(statement, outcome, {
+              opensAt: times[start] ?? from,
+              closesAt: times[end] ?? null,
+              above,
+              upTo: tops[band] ?? null,
+            }),
+          );
+        }
+        start = end;
+      }
+      low = band + 1;
+    }
+  });
+  return open;
+}
+
+function findingOf(
+  statement: Statement,
+  outcome: 'not-met' | 'cannot-tell',
+  region: Pick<Finding, 'opensAt' | 'closesAt' | 'above' | 'upTo'>,
+): Finding {
+  return {
+    key: statement.key,
+    ruleId: statement.ruleId,
+    topic: topicOf.get(statement.ruleId) ?? 'authority',
+    subject: statement.subject,
+    outcome,
+    messageId: statement.messages[outcome],
+    data: statement.data,
+    ...region,
+    effect: effectOf(statement),
+    capabilities: [
+      ...new Set(statement.effects.flatMap((effect) => (effect.stops === 'capability' ? [effect.capability] : []))),
+    ],
+    remedies: statement.remedies ?? [],
+  };
+}
+
+/** The gravest effect of the statement. */
+export function effectOf(statement: Pick<Statement, 'effects'>): FindingEffect {
+  const { effects } = statement;
+  if (effects.some((each) => each.stops === 'capability' && each.capability === 'fly')) return 'stops-aircraft';
+  if (effects.some((each) => each.stops === 'capability')) return 'stops-operation';
+  if (effects.some((each) => each.stops === 'release' || each.stops === 'plan')) return 'stops-release';
+  return effects.some((each) => each.stops === 'nothing' && each.kind === 'record') ? 'record' : 'advice';
+}

@@ -1,0 +1,51 @@
+/** The public face of the core. Nothing else is imported from outside. */
+export { assess, explainResult, widenMoment } from './assess/assess.js';
+export type { AskedMoment } from './assess/assess.js';
+export { ruleBook } from './assess/rule-book.js';
+export { rulesVersion } from './assess/version.js';
+export { fixedOperations, needsOf } from './assess/operations.js';
+export { timeline } from './horizon/timeline.js';
+export type { Stretch } from './horizon/timeline.js';
+export { findingsOf } from './horizon/findings.js';
+export type { Finding } from './horizon/findings.js';
+export { dueItemsOf } from './horizon/due.js';
+export type { DueItem } from './horizon/due.js';
+export { horizon } from './horizon/horizon.js';
+export { admit, apply, blankDossier, changeDefinitions, changeSchema, parseChange, replay } from './changes/changes.js';
+export type { Change, ChangeKind, ChangeOf, Parsed } from './changes/changes.js';
+export { refusalTexts } from './changes/refusal.js';
+export type { Refusal, RefusalCode } from './changes/refusal.js';
+export { touchedBy } from './changes/checks.js';
+export { equipmentType, functionCode, signalCode } from './catalogue/type.js';
+export type { Catalogue, EquipmentType, FunctionCode, SignalCode } from './catalogue/type.js';
+export { dossierSchemaVersion, dossier as dossierSchema } from './dossier/dossier.js';
+export type { Dossier } from './dossier/dossier.js';
+export {
+  approaches,
+  airspaces,
+  defaultConditions,
+  purposes,
+  strictest,
+  widenConditions,
+} from './verdict/conditions.js';
+export type { Airspace, Approach, FlightConditions, Purpose } from './verdict/conditions.js';
+export { capabilities } from './verdict/capability.js';
+export type { Capability } from './verdict/capability.js';
+export type { Clause, Leaf, Outcome } from './verdict/clause.js';
+export type { Explained } from './verdict/evaluate.js';
+export type {
+  Assessment,
+  Draft,
+  Due,
+  Effect,
+  Horizon,
+  Moment,
+  Ready,
+  Remedy,
+  Result,
+  Standing,
+  Verdict,
+  Window,
+} from './verdict/result.js';
+export type { RuleMeta, Topic } from './rules/rule.js';
+export { topics } from './rules/rule.js';

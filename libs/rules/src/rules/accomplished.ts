@@ -1,0 +1,117 @@
+import type { SourceRef } from '../facts/source.js';
+import type { Agency } from '../dossier/common.js';
+import type { RecordHead, RecordKind } from '../dossier/status.js';
+import type { Facts } from '../graph/facts.js';
+import { allOf, fact, met, notMet, unknown } from '../verdict/build.js';
+import type { Clause, Outcome } from '../verdict/clause.js';
+
+/** What an entry must show to count. Everything named is asked; nothing else is. */
+export interface Requirement {
+  /** Who may do or sign it: true, false, or null where the recorded ratings do not settle it. */
+  readonly by?: { readonly may: (agency: Agency) => boolean | null; readonly source: SourceRef };
+  /** True: the test set must have been in calibration on the day. */
+  readonly instrument?: SourceRef;
+  /** Outcomes that count; an entry without one is cannot-tell. Default: passed or approved. */
+  readonly outcomes?: readonly NonNullable<RecordHead['outcome']>[];
+  /** Judges the readings by the edition in force on the day. Null: the entry carries none. */
+  readonly readings?: (record: RecordHead) => { readonly outcome: Outcome; readonly source: SourceRef } | null;
+  /** Further conditions of this kind of entry. */
+  readonly also?: (record: RecordHead) => readonly Clause[];
+}
+
+/** One entry and whether it counts: a clause without time. */
+export interface Counted {
+  readonly record: RecordHead;
+  readonly clause: Clause;
+}
+
+/**
+ * The one place that decides whether an entry counts: right kind and subject, entry seen, right person, instrument in calibration,
+ * readings complete and in tolerance. A typed date without an entry, a failing reading, a wrong signer do not count, and each says why.
+ * Newest by date performed first. An entry that was seen and failed supersedes all older ones; one whose result is unknown puts them in doubt.
+ */
+export function accomplished(
+  facts: Facts,
+  kinds: readonly RecordKind[],
+  subject: string,
+  requirement: Requirement,
+): readonly Counted[] {
+  const records = kinds
+    .flatMap((kind) => facts.records(kind, subject))
+    .sort((a, b) => (a.done.date < b.done.date ? 1 : a.done.date > b.done.date ? -1 : 0));
+  const counted: Counted[] = [];
+  let doubt: Clause | null = null;
+  for (const record of records) {
+    const clause = countsClause(record, requirement);
+    counted.push({ record, clause: doubt === null ? clause : allOf('entry-counts', [clause, doubt], 'cannot-tell') });
+    const verdict = record.evidence === 'entry-seen' ? resultOf(record, requirement) : 'met';
+    if (verdict === 'not-met') break;
+    if (verdict === 'cannot-tell')
+      doubt = unknown('newer-entry-may-have-failed', [`status.records.${record.id}`], { evidence: [record.id] });
+  }
+  return counted;
+}
+
+/** What the entry says of the thing inspected, whoever signed it. */
+function resultOf(record: RecordHead, requirement: Requirement): Outcome {
+  if (record.outcome === 'failed' || record.outcome === 'disapproved') return 'not-met';
+  const read = requirement.readings ? (requirement.readings(record)?.outcome ?? 'cannot-tell') : 'met';
+  return record.outcome === null && read !== 'not-met' ? 'cannot-tell' : read;
+}
+
+function countsClause(record: RecordHead, requirement: Requirement): Clause {
+  const evidence = { evidence: [record.id] };
+  const path = `status.records.${record.id}`;
+  const accepted = requirement.outcomes ?? ['passed', 'approved'];
+  const parts: Clause[] = [
+    record.evidence === 'entry-seen'
+      ? met('entry-seen', evidence)
+      : notMet(record.evidence === 'reported' ? 'work-reported-entry-not-seen' : 'assumed-entry-not-seen', evidence),
+    record.outcome === null
+      ? unknown('outcome-recorded', [`${path}.outcome`], evidence)
+      : accepted.includes(record.outcome)
+        ? met('outcome-counts', evidence)
+        : notMet('outcome-does-not-count', evidence),
+  ];
+  if (requirement.by) {
+    const { may, source } = requirement.by;
+    parts.push(
+      record.agency === null
+        ? unknown('signer-allowed', [`${path}.agency`], { ...evidence, source })
+        : fact(may(record.agency), 'signer-allowed', `${path}.agency.ratings`, { ...evidence, source }),
+    );
+  }
+  if (requirement.instrument) {
+    const until = record.instrument?.calibratedUntil ?? null;
+    parts.push(
+      fact(until === null ? null : record.done.date <= until, 'instrument-in-calibration', `${path}.instrument`, {
+        ...evidence,
+        source: requirement.instrument,
+      }),
+    );
+  }
+  if (requirement.readings) {
+    const judged = requirement.readings(record);
+    parts.push(
+      judged === null
+        ? unknown('readings-recorded', [`${path}.readings`], evidence)
+        : {
+            is: 'leaf',
+            label: 'readings-in-tolerance',
+            inside: judged.outcome,
+            outside: judged.outcome,
+            ...evidence,
+            source: judged.source,
+          },
+    );
+  }
+  return allOf('entry-counts', [...parts, ...(requirement.also?.(record) ?? [])], 'cannot-tell');
+}
+
+/** Holds any of the ratings; unrecorded ratings settle nothing. */
+export function holdsAny(
+  agency: Agency,
+  ...ratings: readonly NonNullable<Agency['ratings']>[number][]
+): boolean | null {
+  return agency.ratings === null ? null : agency.ratings.some((each) => ratings.includes(each));
+}

@@ -1,0 +1,110 @@
+import { linkOf, typeOf, unitOf } from '../../../testing/builders.js';
+import { dossierOf } from '../../../testing/dossiers.js';
+import { testRule } from '../../../testing/rule-tester.js';
+import { lateralIndicator } from './lateral-indicator.js';
+
+const receiver = unitOf({ id: 'nav1', functions: ['vor-receiver'] });
+const indicator = unitOf({ id: 'cdi1', functions: ['lateral-deviation'] });
+const selector = unitOf({ id: 'sel', functions: ['source-selector'] });
+const joined = linkOf('nav1', 'lateral-deviation', 'cdi1', 'lateral-deviation');
+const selfShowing = typeOf({ id: 'nx', functions: ['gnss', 'lateral-deviation'] });
+const forbidden = typeOf({
+  ...selfShowing,
+  limitations: [
+    {
+      kind: 'not-a-substitute',
+      functions: ['lateral-deviation'],
+      beyond: [],
+      document: 'Installation manual nx',
+      paragraph: '2.3',
+    },
+  ],
+});
+const navigator = { configuration: { units: [unitOf({ id: 'nav2', typeId: 'nx' })] } };
+
+testRule(lateralIndicator, [
+  {
+    name: 'joined',
+    dossier: dossierOf({ configuration: { units: [receiver, indicator], links: [joined] } }),
+    at: '2026-03-02T14:00Z',
+    subject: 'nav1>cdi1',
+    expect: 'met',
+    message: 'joined',
+  },
+  {
+    name: 'through a selector',
+    dossier: dossierOf({
+      configuration: {
+        units: [receiver, indicator, selector],
+        links: [
+          linkOf('nav1', 'lateral-deviation', 'sel', 'lateral-deviation'),
+          linkOf('sel', 'lateral-deviation', 'cdi1', 'lateral-deviation'),
+        ],
+      },
+    }),
+    at: '2026-03-02T14:00Z',
+    subject: 'nav1>cdi1',
+    expect: 'met',
+  },
+  {
+    name: 'joined to nothing',
+    dossier: dossierOf({ configuration: { units: [receiver, indicator] } }),
+    at: '2026-03-02T14:00Z',
+    subject: 'nav1',
+    expect: 'not-met',
+    message: 'missing',
+  },
+  {
+    name: 'only glide path joined',
+    dossier: dossierOf({
+      configuration: {
+        units: [receiver, unitOf({ id: 'gs', functions: ['vertical-deviation'] })],
+        links: [linkOf('nav1', 'vertical-deviation', 'gs', 'vertical-deviation')],
+      },
+    }),
+    at: '2026-03-02T14:00Z',
+    subject: 'nav1>gs',
+    expect: 'not-met',
+  },
+  {
+    name: 'own display, manual silent',
+    dossier: dossierOf(navigator),
+    types: [selfShowing],
+    at: '2026-03-02T14:00Z',
+    subject: 'nav2',
+    expect: 'cannot-tell',
+    message: 'unclear',
+  },
+  {
+    name: 'own display, manual forbids it as a substitute',
+    dossier: dossierOf(navigator),
+    types: [forbidden],
+    at: '2026-03-02T14:00Z',
+    subject: 'nav2',
+    expect: 'not-met',
+  },
+  {
+    name: 'own display, manual approves its place',
+    dossier: dossierOf(navigator),
+    types: [
+      typeOf({
+        ...selfShowing,
+        view: {
+          approvedPlaces: ['centre-stack'],
+          maxHorizontalDeg: null,
+          maxOffsetIn: null,
+          document: 'Installation manual nx',
+        },
+      }),
+    ],
+    at: '2026-03-02T14:00Z',
+    subject: 'nav2',
+    expect: 'met',
+  },
+  {
+    name: 'no source of guidance',
+    dossier: dossierOf({ configuration: { units: [indicator] } }),
+    at: '2026-03-02T14:00Z',
+    expect: 'none',
+  },
+]);

@@ -1,0 +1,118 @@
+import { inspector, mechanic, recordOf } from '../../../testing/builders.js';
+import { dossierOf } from '../../../testing/dossiers.js';
+import { testRule } from '../../../testing/rule-tester.js';
+import { annualInspection } from './annual-inspection.js';
+
+const standard = { configuration: { aircraft: { certificate: 'standard' } } } as const;
+const annual = (part: Partial<Parameters<typeof recordOf>[0]> = {}) =>
+  ({
+    status: {
+      records: [
+        recordOf({ kind: 'annual-inspection', on: '2025-01-31', outcome: 'approved', agency: inspector, ...part }),
+      ],
+    },
+  }) as const;
+
+// 14 CFR 91.409(a); month ends as in the worked example "annual done 31 Jan 2025: last good 31 Jan 2026".
+// The base lies in Chicago: its 31 January ends at 06:00 UTC on 1 February.
+testRule(annualInspection, [
+  {
+    name: 'good on its last minute',
+    dossier: dossierOf(standard, annual()),
+    at: '2026-02-01T05:59Z',
+    expect: 'met',
+    message: 'current',
+    data: { done: '2025-01-31', lastGood: '2026-01-31' },
+  },
+  {
+    name: 'lapsed with the next minute',
+    dossier: dossierOf(standard, annual()),
+    at: '2026-02-01T06:00Z',
+    expect: 'not-met',
+    message: 'lapsed',
+  },
+  {
+    name: 'disapproved: done, but it does not count',
+    dossier: dossierOf(standard, annual({ outcome: 'disapproved' })),
+    at: '2025-06-01T12:00Z',
+    expect: 'not-met',
+  },
+  {
+    name: 'a disapproved one supersedes the older approved one',
+    dossier: dossierOf(standard, {
+      status: {
+        records: [
+          recordOf({ kind: 'annual-inspection', on: '2025-01-31', outcome: 'approved', agency: inspector }),
+          recordOf({ kind: 'annual-inspection', on: '2025-03-02', outcome: 'disapproved', agency: inspector }),
+        ],
+      },
+    }),
+    at: '2025-06-01T12:00Z',
+    expect: 'not-met',
+  },
+  {
+    name: 'reported, entry not seen',
+    dossier: dossierOf(standard, annual({ evidence: 'reported' })),
+    at: '2025-06-01T12:00Z',
+    expect: 'not-met',
+  },
+  {
+    name: 'an older entry that was seen still counts beside a newer one that was not',
+    dossier: dossierOf(standard, {
+      status: {
+        records: [
+          recordOf({ kind: 'annual-inspection', on: '2025-01-31', outcome: 'approved', agency: inspector }),
+          recordOf({
+            kind: 'annual-inspection',
+            on: '2026-01-15',
+            outcome: 'approved',
+            agency: inspector,
+            evidence: 'reported',
+          }),
+        ],
+      },
+    }),
+    at: '2026-01-20T12:00Z',
+    expect: 'met',
+  },
+  {
+    name: 'signed by a mechanic without inspection authorization',
+    dossier: dossierOf(standard, annual({ agency: mechanic })),
+    at: '2025-06-01T12:00Z',
+    expect: 'not-met',
+  },
+  {
+    name: 'signer not recorded',
+    dossier: dossierOf(standard, annual({ agency: null })),
+    at: '2025-06-01T12:00Z',
+    expect: 'cannot-tell',
+    message: 'unclear',
+  },
+  { name: 'nothing recorded', dossier: dossierOf(standard), at: '2025-06-01T12:00Z', expect: 'cannot-tell' },
+  {
+    name: 'inspection for the airworthiness certificate',
+    dossier: dossierOf(standard, annual({ kind: 'airworthiness-certificate-inspection' })),
+    at: '2025-06-01T12:00Z',
+    expect: 'met',
+  },
+  {
+    name: 'experimental',
+    dossier: dossierOf({ configuration: { aircraft: { certificate: 'experimental' } } }),
+    at: '2025-06-01T12:00Z',
+    expect: 'not-applicable',
+    message: 'excepted',
+  },
+  {
+    name: 'progressive program',
+    dossier: dossierOf(standard, { configuration: { aircraft: { program: { kind: 'progressive', document: null } } } }),
+    at: '2025-06-01T12:00Z',
+    expect: 'not-applicable',
+  },
+  { name: 'certificate unknown, annual in date', dossier: dossierOf(annual()), at: '2025-06-01T12:00Z', expect: 'met' },
+  {
+    name: 'certificate unknown, annual lapsed',
+    dossier: dossierOf(annual()),
+    at: '2026-06-01T12:00Z',
+    expect: 'cannot-tell',
+  },
+]);

@@ -1,0 +1,90 @@
+import type { Agency } from '../../dossier/common.js';
+import type { Facts } from '../../graph/facts.js';
+import { anyOf, implies, met, notMet, unknown } from '../../verdict/build.js';
+import type { Clause } from '../../verdict/clause.js';
+import type { Draft } from '../../verdict/result.js';
+import { accomplished, holdsAny } from '../accomplished.js';
+import { cfr } from '../cite.js';
+import { dueOn, withinMonths } from '../periodic.js';
+import { defineRule } from '../rule.js';
+
+const interval = cfr('91.409(a)');
+const whoMay = cfr('43.3, 43.7, 65.95(a)(2)');
+
+/** Aircraft under 91.409(c), (d) or (e) follow another regime. Single-engine turboprops are not named in (e) and follow (a). */
+export const annualInspection = defineRule(
+  {
+    id: 'annual-inspection',
+    topic: 'inspections',
+    asks: 'Within the preceding 12 calendar months an annual inspection with approval for return to service, or an inspection for the issue of an airworthiness certificate.',
+    binds:
+      'Aircraft with a standard or other certificate that are not excepted by 91.409(c) and follow no progressive or selected program; not experimental and light-sport aircraft.',
+    sources: [interval, whoMay, cfr('91.409(c), (d), (e)')],
+    messages: {
+      current: 'Annual inspection of {done}, good through {lastGood}.',
+      lapsed: 'No annual inspection that counts within the preceding 12 calendar months.',
+      unclear: 'Whether an annual inspection counts cannot be told from the record.',
+      excepted: 'The annual inspection does not bind this aircraft.',
+    },
+    establishes: [],
+  },
+  (facts) => {
+    const entries = accomplished(facts, ['annual-inspection', 'airworthiness-certificate-inspection'], 'aircraft', {
+      by: { may: mayApprove, source: whoMay },
+      outcomes: ['approved'],
+    });
+    const { clause, done, lastGood } = withinMonths(
+      facts,
+      entries,
+      12,
+      interval,
+      unknown('annual-recorded', ['status.records'], { source: interval }),
+    );
+    const draft: Draft = {
+      subject: 'aircraft',
+      clause: implies(binds(facts), clause),
+      messages: { met: 'current', 'not-met': 'lapsed', 'cannot-tell': 'unclear', 'not-applicable': 'excepted' },
+      data: { done, lastGood },
+      effects: [{ stops: 'capability', capability: 'fly' }],
+      due: dueOn(facts, 'annual-inspection', lastGood),
+      remedies: [
+        { kind: 'do', change: 'record.add', subject: 'annual-inspection', facts: [] },
+        ...(entries.length === 0
+          ? [
+              {
+                kind: 'find-out' as const,
+                change: 'record.add',
+                subject: 'annual-inspection',
+                facts: ['status.records'],
+              },
+            ]
+          : []),
+      ],
+    };
+    return [draft];
+  },
+);
+
+function binds(facts: Facts): Clause {
+  const { certificate, program } = facts.dossier.configuration.aircraft;
+  const source = cfr('91.409(c)');
+  if (certificate === null) return unknown('bound-by-91.409(a)', ['configuration.aircraft.certificate'], { source });
+  if (certificate === 'experimental' || certificate === 'light-sport' || certificate === 'provisional')
+    return notMet('bound-by-91.409(a)', { source });
+  return anyOf(
+    'bound-by-91.409(a)',
+    [
+      program === null || program.kind === 'annual'
+        ? met('no-other-program', { source })
+        : notMet('no-other-program', { source }),
+    ],
+    'cannot-tell',
+  );
+}
+
+/** An inspection authorization, a rated station, the manufacturer (43.7). */
+function mayApprove(agency: Agency): boolean | null {
+  if (agency.kind === 'manufacturer') return true;
+  if (agency.kind === 'repair-station') return holdsAny(agency, 'station-airframe');
+  return agency.kind === 'mechanic' ? holdsAny(agency, 'inspection-authorization') : false;
+}

@@ -1,0 +1,98 @@
+/** The asker's facts about one flight. They are never kept on the aircraft. */
+export const approaches = ['vor', 'loc', 'ils', 'lnav', 'lp', 'lnav-vnav', 'lpv'] as const;
+export type Approach = (typeof approaches)[number];
+
+export const purposes = [
+  'private',
+  'rental',
+  'training-own-aircraft',
+  'training-provided',
+  'carriage-for-hire',
+  'tow-for-hire',
+  'aerial-work',
+  'ferry',
+] as const;
+export type Purpose = (typeof purposes)[number];
+
+/** Airspace that asks for equipment (91.215(b), 91.225(d)); `controlled` is what 91.411 speaks of. */
+export const airspaces = [
+  'controlled',
+  'class-a',
+  'class-b-c',
+  'over-class-b-c',
+  'ring-30nm',
+  'ring-10nm',
+  'at-or-above-10000',
+  'gulf-3000',
+] as const;
+export type Airspace = (typeof airspaces)[number];
+
+export interface FlightConditions {
+  readonly rules: 'vfr' | 'ifr';
+  readonly light: 'day' | 'night';
+  readonly purpose: Purpose;
+  readonly airspace: readonly Airspace[];
+  readonly topFt: number;
+  /** Radius of a claimed local training flight; null: no claim. */
+  readonly localTrainingNm: number | null;
+  readonly overWaterBeyondGlide: boolean;
+  readonly crewOnly: boolean;
+  /** At least one of these must be flyable; empty: none wanted. */
+  readonly approaches: readonly Approach[];
+}
+
+/** Every key named must match: a list means one of; `topFt` at least; `localTrainingNm` at most. */
+export interface When {
+  readonly rules?: 'vfr' | 'ifr';
+  readonly light?: 'day' | 'night';
+  readonly purpose?: readonly Purpose[];
+  readonly airspace?: readonly Airspace[];
+  readonly topFt?: number;
+  readonly localTrainingNm?: number;
+  readonly overWaterBeyondGlide?: true;
+  readonly crewOnly?: true;
+}
+
+/** What a field counts as when the asker leaves it open: the value that asks the most. */
+export const strictest: FlightConditions = {
+  rules: 'ifr',
+  light: 'night',
+  purpose: 'carriage-for-hire',
+  airspace: airspaces,
+  topFt: 51_000,
+  localTrainingNm: null,
+  overWaterBeyondGlide: true,
+  crewOnly: false,
+  approaches: [],
+};
+
+/** The house's default profile, for questions that name no conditions: an IFR training flight by day in controlled airspace to 10,000 ft. */
+export const defaultConditions: FlightConditions = {
+  rules: 'ifr',
+  light: 'day',
+  purpose: 'training-provided',
+  airspace: ['controlled'],
+  topFt: 10_000,
+  localTrainingNm: null,
+  overWaterBeyondGlide: false,
+  crewOnly: false,
+  approaches: [],
+};
+
+export function widenConditions(asked: Partial<FlightConditions> | undefined): FlightConditions {
+  return asked === undefined ? defaultConditions : { ...strictest, ...asked };
+}
+
+export function matches(when: When, asked: FlightConditions): boolean {
+  return (
+    (when.rules === undefined || when.rules === asked.rules) &&
+    (when.light === undefined || when.light === asked.light) &&
+    (when.purpose === undefined || when.purpose.includes(asked.purpose)) &&
+    (when.airspace === undefined || when.airspace.some((each) => asked.airspace.includes(each))) &&
+    (when.topFt === undefined || asked.topFt >= when.topFt) &&
+    (when.localTrainingNm === undefined ||
+      (asked.localTrainingNm !== null && asked.localTrainingNm <= when.localTrainingNm)) &&
+    (when.overWaterBeyondGlide === undefined || asked.overWaterBeyondGlide) &&
+    (when.crewOnly === undefined || asked.crewOnly)
+  );
+}
