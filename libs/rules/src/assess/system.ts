@@ -46,45 +46,54 @@ export function systemOf(dossier: Dossier, catalogue: Catalogue): System {
 
 function build(dossier: Dossier, catalogue: Catalogue): System {
   const facts = factsOf(dossier, catalogue);
-  const statements: Statement[] = [];
-  const establishing: (readonly Capability[])[] = [];
-  for (const rule of rules) {
-    for (const draft of rule.evaluate(facts)) {
-      statements.push({ ...draft, ruleId: rule.meta.id, key: `${rule.meta.id}|${draft.subject}` });
-      establishing.push(rule.meta.establishes);
-    }
-  }
+  const spoken = rules.flatMap((rule) =>
+    rule.evaluate(facts).map((draft): Spoken => ({
+      statement: { ...draft, ruleId: rule.meta.id, key: `${rule.meta.id}|${draft.subject}` },
+      establishes: rule.meta.establishes,
+    })),
+  );
+  return systemFrom(dossier, facts, spoken);
+}
+
+/** A statement with the capabilities that its rule positively judges. */
+export interface Spoken {
+  readonly statement: Statement;
+  readonly establishes: readonly Capability[];
+}
+
+/** Sorts out which statement bears on what, and where outcomes may change. */
+export function systemFrom(dossier: Dossier, facts: Facts, spoken: readonly Spoken[]): System {
+  const statements = spoken.map((each) => each.statement);
   const edges = noEdges();
   for (const each of statements) collectEdges(each.clause, edges);
   for (const each of readingLimits(dossier)) edges.instants.add(each);
 
+  const bears = (capability: Capability, through: ReadonlySet<string> | null) =>
+    statements.flatMap((statement, index) => (bearsOn(statement, capability, through) ? [index] : []));
   const byCapability = new Map(
     capabilities.map((capability): [Capability, Bearing] => {
-      const bears = (through: ReadonlySet<string> | null) =>
-        statements.flatMap((statement, index) =>
-          statement.effects.some(
-            (effect) =>
-              effect.stops === 'capability' &&
-              effect.capability === capability &&
-              (through === null
-                ? effect.through === undefined
-                : effect.through !== undefined && through.has(effect.through)),
-          )
-            ? [index]
-            : [],
-        );
-      const judged = (indexes: readonly number[]) => indexes.some((index) => establishing[index]?.includes(capability));
-      const aircraft = bears(null);
+      const judged = (indexes: readonly number[]) =>
+        indexes.some((index) => spoken[index]?.establishes.includes(capability));
+      const aircraft = bears(capability, null);
       const means = facts.means
         .filter((each) => each.capability === capability)
         .map((each) => {
-          const indexes = bears(new Set(each.members));
+          const indexes = bears(capability, new Set(each.members));
           return { means: each, statements: indexes, judged: judged(indexes) };
         });
       return [capability, { aircraft, means, judged: judged(aircraft) }];
     }),
   );
   return { dossier, facts, statements, byCapability, edges };
+}
+
+/** On the aircraft as a whole (`through` null), or on a means with these members. */
+function bearsOn(statement: Statement, capability: Capability, through: ReadonlySet<string> | null): boolean {
+  return statement.effects.some((effect) => {
+    if (effect.stops !== 'capability' || effect.capability !== capability) return false;
+    if (through === null) return effect.through === undefined;
+    return effect.through !== undefined && through.has(effect.through);
+  });
 }
 
 export function hasRef(clause: Clause): boolean {

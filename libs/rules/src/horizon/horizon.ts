@@ -1,5 +1,6 @@
 import { changed, verdictBody, viewOf, hourEdges } from '../assess/assess.js';
 import type { Snapshot } from '../assess/snapshot.js';
+import type { System } from '../assess/system.js';
 import { systemOf } from '../assess/system.js';
 import type { Catalogue } from '../catalogue/type.js';
 import type { Dossier } from '../dossier/dossier.js';
@@ -27,8 +28,16 @@ export function horizon(
   conditions?: Partial<FlightConditions>,
   assumeRead = false,
 ): Horizon {
-  const flight = widenConditions(conditions);
-  const system = systemOf(dossier, catalogue);
+  return horizonOf(systemOf(dossier, catalogue), from, to, widenConditions(conditions), assumeRead);
+}
+
+export function horizonOf(
+  system: System,
+  from: Instant,
+  to: Instant,
+  flight: FlightConditions,
+  assumeRead = false,
+): Horizon {
   const view = viewOf(system, { instant: from }, assumeRead);
   const times = [from, ...view.between(from, to).filter((each) => each < to)];
   // A column is one stretch of time; a cell one stretch of hours in it, named by its last hour, null for no limit.
