@@ -49,3 +49,24 @@ export type {
 } from './verdict/result.js';
 export type { RuleMeta, Topic } from './rules/rule.js';
 export { topics } from './rules/rule.js';
+export { lastGoodDay } from './time/calendar.js';
+export { databaseCycle, databaseCycleAt } from './time/cycles.js';
+export type { DatabaseCycle } from './time/cycles.js';
+export {
+  civilDateAt,
+  isZone,
+  localTimeAt,
+  startOfDay,
+  startOfDayAfter,
+  zoneDataVersion,
+  zoneNames,
+} from './time/zones.js';
+export type { SourceRef, SourceStatus } from './facts/source.js';
+export type { JudgedPoint, JudgedReadings, Limit } from './calculations/judged.js';
+export { judgeAltimeterTest } from './calculations/altimeter-test.js';
+export { judgeBonding } from './calculations/bonding.js';
+export { judgeCompass } from './calculations/compass.js';
+export { judgeCorrespondence } from './calculations/correspondence.js';
+export { judgeStaticLeak } from './calculations/static-leak.js';
+export { judgeTransponderTest } from './calculations/transponder-test.js';
+export { judgeVorCheck } from './calculations/vor-check.js';
