@@ -1,0 +1,381 @@
+import { describe, expect, it } from 'vitest';
+import { approvalOf, linkOf, recordOf, typeOf, unitOf } from '../../testing/builders.js';
+import { added, after, catalogueOf, plainAircraft } from '../../testing/changes.js';
+import { dossier as dossierSchema } from '../dossier/dossier.js';
+import type { Change } from './changes.js';
+import { admit, apply, blankDossier, changeDefinitions, parseChange, replay } from './changes.js';
+import type { RefusalCode } from './refusal.js';
+import { refusalTexts } from './refusal.js';
+
+const now = '2026-06-01T12:00Z';
+const on = (date: string, at: string | null = null) => ({ date, at });
+const navigator = typeOf({
+  id: 'nx5',
+  functions: ['gnss'],
+  ports: [
+    {
+      name: 'P1',
+      signal: 'lateral-deviation',
+      direction: 'out',
+      standard: 'analog',
+      speed: null,
+      requiredFor: ['gnss'],
+    },
+  ],
+});
+const altimeter = typeOf({ id: 'alt9', functions: ['altimeter'] });
+const catalogue = catalogueOf(navigator, altimeter);
+const install = (part: Partial<Extract<Change, { kind: 'unit.install' }>> = {}): Change => ({
+  kind: 'unit.install',
+  version: 1,
+  unit: unitOf({ id: 'gps1', typeId: 'nx5' }),
+  performed: on('2026-03-02'),
+  touched: ['gnss'],
+  mass: null,
+  ...part,
+});
+const cdi: Change = install({ unit: unitOf({ id: 'cdi1', functions: ['lateral-deviation'] }), touched: [] });
+const tach: Change = {
+  kind: 'meter.define',
+  version: 1,
+  definition: { id: 'tach', name: 'Tachometer', kind: 'tachometer', perFlightHour: 900, offset: 0 },
+  standsForTimeInService: true,
+};
+const read = (dial: number, asOf: string): Change => ({
+  kind: 'meter.read',
+  version: 1,
+  meter: 'tach',
+  dial,
+  asOf,
+  by: 'J. Orrell',
+});
+
+describe('admit refuses, naming code and field', () => {
+  const base = after([added, tach, read(10_000, '2026-05-01T10:00Z'), install(), cdi], catalogue);
+  const cases: readonly [RefusalCode, string, Change, ReturnType<typeof blankDossier>?][] = [
+    ['no-aircraft', '', install(), blankDossier('b')],
+    ['aircraft-exists', 'aircraft', added],
+    [
+      'unknown-zone',
+      'aircraft.base.zone',
+      { ...added, aircraft: { ...plainAircraft, base: { id: 'm', name: 'Moon', zone: 'Moon/Sea' } } } as Change,
+      blankDossier('b'),
+    ],
+    ['id-taken', 'unit.id', install()],
+    ['unknown-type', 'unit.typeId', install({ unit: unitOf({ id: 'new', typeId: 'nothing' }) })],
+    ['no-functions', 'unit.functions', install({ unit: unitOf({ id: 'new' }) })],
+    [
+      'functions-disagree',
+      'unit.functions',
+      install({ unit: unitOf({ id: 'new', typeId: 'nx5', functions: ['com'] }) }),
+    ],
+    ['unknown-opening', 'unit.openingId', install({ unit: unitOf({ id: 'new', typeId: 'nx5', openingId: 'hole' }) })],
+    [
+      'touch-missing',
+      'touched',
+      install({ unit: unitOf({ id: 'alt1', typeId: 'alt9' }), touched: ['altitude-chain'] }),
+    ],
+    [
+      'in-the-future',
+      'performed.date',
+      install({ unit: unitOf({ id: 'new', typeId: 'nx5' }), performed: on('2026-06-03') }),
+    ],
+    [
+      'before-manufacture',
+      'performed.date',
+      install({ unit: unitOf({ id: 'new', typeId: 'nx5' }), performed: on('1979-05-03') }),
+    ],
+    [
+      'no-mass-record',
+      'mass',
+      install({
+        unit: unitOf({ id: 'new', typeId: 'nx5' }),
+        mass: { what: 'navigator', weightLb: 6, armIn: 12, on: '2026-03-02', listed: true },
+      }),
+    ],
+    [
+      'unknown-unit',
+      'unitId',
+      {
+        kind: 'unit.remove',
+        version: 1,
+        unitId: 'none',
+        performed: on('2026-03-02'),
+        reason: 'sold',
+        touched: [],
+        mass: null,
+      },
+    ],
+    [
+      'same-unit',
+      'link.toUnit',
+      {
+        kind: 'link.connect',
+        version: 1,
+        link: linkOf('gps1', 'P1', 'gps1', 'P1'),
+        performed: on('2026-03-02'),
+        touched: [],
+      },
+    ],
+    [
+      'unknown-port',
+      'link.fromPort',
+      {
+        kind: 'link.connect',
+        version: 1,
+        link: linkOf('gps1', 'P9', 'cdi1', 'lateral-deviation'),
+        performed: on('2026-03-02'),
+        touched: [],
+      },
+    ],
+    [
+      'unknown-id',
+      'linkId',
+      {
+        kind: 'link.disconnect',
+        version: 1,
+        linkId: 'none',
+        performed: on('2026-03-02'),
+        touched: [],
+        reason: 'moved',
+      },
+    ],
+    [
+      'unknown-subject',
+      'record.subjects.0',
+      { kind: 'record.add', version: 1, record: recordOf({ kind: 'vor-check', on: '2026-03-02', subjects: ['nav9'] }) },
+    ],
+    [
+      'unknown-meter',
+      'meter',
+      { kind: 'meter.read', version: 1, meter: 'hobbs', dial: 1, asOf: '2026-05-02T10:00Z', by: 'x' },
+    ],
+    ['hours-backwards', 'dial', read(9_999, '2026-05-02T10:00Z')],
+    ['reading-older', 'asOf', read(10_001, '2026-04-30T10:00Z')],
+    [
+      'reason-missing',
+      'directive.reason',
+      {
+        kind: 'directive.set',
+        version: 1,
+        directive: {
+          id: 'd1',
+          number: '2026-01-01',
+          subject: 'aircraft',
+          state: 'not-applicable',
+          reason: null,
+          method: null,
+          nextDue: null,
+          recordId: null,
+        },
+      },
+    ],
+    [
+      'dates-out-of-order',
+      'load.expires',
+      {
+        kind: 'database.load',
+        version: 1,
+        load: {
+          unitId: 'gps1',
+          database: 'navigation',
+          slot: 'this',
+          cycle: '2605',
+          effective: '2026-05-14T09:01Z',
+          expires: '2026-05-14T09:01Z',
+          loaded: on('2026-05-14'),
+          fromFlightDeck: true,
+        },
+      },
+    ],
+  ];
+
+  it.each(cases)('%s at "%s"', (code, field, change, dossier) => {
+    expect(admit(dossier ?? base, catalogue, change, now)).toContainEqual(expect.objectContaining({ code, field }));
+  });
+
+  it('accepts the same hours again, and any later', () => {
+    expect(admit(base, catalogue, read(10_000, '2026-05-01T10:00Z'), now)).toEqual([]);
+    expect(admit(base, catalogue, read(10_001, '2026-05-02T10:00Z'), now)).toEqual([]);
+  });
+
+  it('takes a day that has begun anywhere on earth as present', () => {
+    const late = install({ unit: unitOf({ id: 'new', typeId: 'nx5' }), performed: on('2026-06-02') });
+    expect(admit(base, catalogue, late, '2026-06-01T09:59Z')).toContainEqual(
+      expect.objectContaining({ code: 'in-the-future' }),
+    );
+    expect(admit(base, catalogue, late, '2026-06-01T10:00Z')).toEqual([]);
+  });
+
+  it('says every refusal in words with a way out', () => {
+    for (const { says, wayOut } of Object.values(refusalTexts)) {
+      expect(says).not.toBe('');
+      expect(wayOut).toMatch(/\.$/);
+    }
+  });
+});
+
+describe('apply', () => {
+  it('counts the revision, keeps lists in order and stays within the schema', () => {
+    const dossier = after([added, install(), cdi], catalogue);
+    expect(dossier.revision).toBe(3);
+    expect(dossier.configuration.units.map((unit) => unit.id)).toEqual(['cdi1', 'gps1']);
+    expect(dossierSchema.safeParse(dossier).success).toBe(true);
+  });
+
+  it('opens what the work calls for, once for each subject', () => {
+    const { obligations } = after([added, install({ touched: ['gnss', 'behind-panel'] })], catalogue).status;
+    expect(obligations.map((each) => each.id)).toEqual([
+      'controls-check:aircraft',
+      'gnss-function-check:gps1',
+      'release-entry:gps1',
+      'vhf-interference-check:gps1',
+    ]);
+  });
+
+  it('answers an obligation with an entry of its kind and subject, not with an earlier one', () => {
+    const work: Change = {
+      kind: 'work.done',
+      version: 1,
+      what: 'Static line opened',
+      unitId: null,
+      touched: ['static-system'],
+      performed: on('2026-03-02'),
+    };
+    const before = after([added, work], catalogue);
+    const early = apply(before, {
+      kind: 'record.add',
+      version: 1,
+      record: recordOf({ kind: 'static-leak-test', on: '2026-03-01' }),
+    });
+    const late = apply(before, {
+      kind: 'record.add',
+      version: 1,
+      record: recordOf({ kind: 'static-leak-test', on: '2026-03-02' }),
+    });
+    const closedBy = (dossier: typeof before) =>
+      dossier.status.obligations.find((each) => each.what === 'static-leak-test')?.closedBy;
+    expect(closedBy(early)).toBeNull();
+    expect(closedBy(late)).toBe('static-leak-test-2026-03-02');
+    expect(closedBy(apply(late, { ...work, performed: on('2026-04-01') }))).toBeNull();
+  });
+
+  it('takes a unit out with its links, loads and obligations and opens the release of the aircraft', () => {
+    const joined: Change = {
+      kind: 'link.connect',
+      version: 1,
+      link: linkOf('gps1', 'P1', 'cdi1', 'lateral-deviation'),
+      performed: on('2026-03-02'),
+      touched: [],
+    };
+    const out: Change = {
+      kind: 'unit.remove',
+      version: 1,
+      unitId: 'gps1',
+      performed: on('2026-04-02'),
+      reason: 'sold',
+      touched: ['gnss'],
+      mass: null,
+    };
+    const dossier = after([added, install(), cdi, joined, out], catalogue);
+    expect(dossier.configuration.links).toEqual([]);
+    expect(dossier.status.obligations.map((each) => each.id)).not.toContain('gnss-function-check:gps1');
+    expect(dossier.status.obligations.map((each) => each.id)).toContain('release-entry:aircraft');
+  });
+
+  it('carries hours over a new dial', () => {
+    const replaced: Change = {
+      kind: 'meter.replace',
+      version: 1,
+      meter: 'tach',
+      oldDial: 10_050,
+      newDial: 0,
+      at: '2026-05-02T10:00Z',
+      by: 'J. Orrell',
+    };
+    const dossier = after([added, tach, read(10_000, '2026-05-01T10:00Z'), replaced, read(25, '2026-05-03T10:00Z')]);
+    expect(dossier.meters.readings['tach']?.value).toBe(10_075);
+  });
+
+  it('keeps the four newest heads of a kind and subject by day, whatever the order of entry, and any that answers an obligation', () => {
+    const days = ['2026-01-05', '2026-01-01', '2026-01-06', '2026-01-03', '2026-01-04', '2026-01-02'];
+    const entries = days.map((day): Change => ({
+      kind: 'record.add',
+      version: 1,
+      record: recordOf({ kind: 'compass-swing', on: day }),
+    }));
+    const kept = (changes: readonly Change[]) =>
+      after([added, ...changes]).status.records.map((each) => each.done.date);
+    expect(kept(entries)).toEqual(['2026-01-03', '2026-01-04', '2026-01-05', '2026-01-06']);
+    const work: Change = {
+      kind: 'work.done',
+      version: 1,
+      what: 'Wiring',
+      unitId: null,
+      touched: ['electrical'],
+      performed: on('2026-01-01'),
+    };
+    const answered = after([added, work, ...entries.slice(0, 1)]);
+    expect(answered.status.obligations.find((each) => each.what === 'compass-swing')?.closedBy).toBe(
+      'compass-swing-2026-01-05',
+    );
+  });
+
+  it('accepts as found only what has no approval of its own', () => {
+    const own = approvalOf({ document: { title: 'STC papers', revision: '1', date: null } });
+    const accept: Change = {
+      kind: 'adopt',
+      version: 1,
+      units: ['gps1', 'cdi1'],
+      links: [],
+      by: { asOf: '2026-05-01', by: 'R. Tamsin' },
+      approval: approvalOf(),
+    };
+    const dossier = after(
+      [added, install({ unit: unitOf({ id: 'gps1', typeId: 'nx5', approval: own }) }), cdi, accept],
+      catalogue,
+    );
+    expect(dossier.configuration.units.map((unit) => unit.approval?.basis)).toEqual(['as-found', 'field-approval']);
+  });
+
+  it('gives the same dossier on replay', () => {
+    const changes = [added, tach, read(10_000, '2026-05-01T10:00Z'), install(), cdi];
+    expect(replay(changes, 'test-aircraft')).toEqual(after(changes, catalogue));
+  });
+
+  it('fails loudly for a kind it does not know', () => {
+    expect(() => apply(after([added]), { kind: 'paint.wing', version: 1 } as never)).toThrow(/older than the record/);
+  });
+});
+
+describe('parseChange', () => {
+  it('reads back every change it is given as JSON', () => {
+    for (const change of [added, tach, install(), cdi]) {
+      const parsed = parseChange(JSON.parse(JSON.stringify(change)));
+      expect(parsed).toEqual({ ok: true, change });
+    }
+  });
+
+  it.each([
+    ['no kind', {}, 'unknown-kind', 'kind'],
+    ['a version to come', { ...tach, version: 2 }, 'unknown-kind', 'kind'],
+    ['negative hours', read(-1, '2026-05-01T10:00Z'), 'malformed', 'dial'],
+    ['a day that does not exist', install({ performed: on('2026-02-29') }), 'malformed', 'performed.date'],
+    ['a field too many', { ...tach, colour: 'red' }, 'malformed', ''],
+    [
+      'text for a number',
+      { ...tach, definition: { id: 'tach', name: 'T', kind: 'tachometer', perFlightHour: 'fast', offset: 0 } },
+      'malformed',
+      'definition.perFlightHour',
+    ],
+    ['nothing', null, 'unknown-kind', 'kind'],
+  ])('%s', (_name, value, code, field) => {
+    const parsed = parseChange(value);
+    expect(parsed.ok ? [] : parsed.refusals).toContainEqual(expect.objectContaining({ code, field }));
+  });
+
+  it('lists each kind once', () => {
+    const kinds = changeDefinitions.map((each) => `${each.kind}@${each.version}`);
+    expect(new Set(kinds).size).toBe(kinds.length);
+  });
+});
