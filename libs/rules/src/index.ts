@@ -11,6 +11,8 @@ export type { Finding } from './horizon/findings.js';
 export { dueItemsOf } from './horizon/due.js';
 export type { DueItem } from './horizon/due.js';
 export { horizon } from './horizon/horizon.js';
+export { findOut } from './way-back/find-out.js';
+export type { FactToFind } from './way-back/find-out.js';
 export { admit, apply, blankDossier, changeDefinitions, changeSchema, parseChange, replay } from './changes/changes.js';
 export type { Change, ChangeKind, ChangeOf, Parsed } from './changes/changes.js';
 export { refusalTexts } from './changes/refusal.js';

@@ -17,6 +17,8 @@ export interface System {
   readonly dossier: Dossier;
   readonly facts: Facts;
   readonly statements: readonly Statement[];
+  /** For each statement, the capabilities that its rule positively judges. */
+  readonly establishes: readonly (readonly Capability[])[];
   readonly byCapability: ReadonlyMap<Capability, Bearing>;
   readonly edges: Edges;
 }
@@ -84,7 +86,7 @@ export function systemFrom(dossier: Dossier, facts: Facts, spoken: readonly Spok
       return [capability, { aircraft, means, judged: judged(aircraft) }];
     }),
   );
-  return { dossier, facts, statements, byCapability, edges };
+  return { dossier, facts, statements, establishes: spoken.map((each) => each.establishes), byCapability, edges };
 }
 
 /** On the aircraft as a whole (`through` null), or on a means with these members. */
