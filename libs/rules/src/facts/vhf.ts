@@ -12,9 +12,9 @@ export const l1HalfWidthMHz: Sourced<number> = {
   source: { document: 'IS-GPS-200', paragraph: 'coarse code rate', edition: 'all', status: 'from-memory' },
 };
 
-/** The communication band, MHz. */
+/** Where channel names begin and end (exclusive), MHz. The band itself begins at 117.975. */
 export const vhfBandMHz: Sourced<{ readonly from: number; readonly to: number }> = {
-  value: { from: 117.975, to: 137 },
+  value: { from: 118, to: 137 },
   source: {
     document: 'ICAO Annex 10 volume V',
     paragraph: '4.1',

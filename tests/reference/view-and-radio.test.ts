@@ -1,0 +1,115 @@
+import { describe, expect, test } from 'vitest';
+import { vhfChannel, vhfHarmonic } from '../../libs/rules/src/calculations/vhf.js';
+import { viewAngle } from '../../libs/rules/src/calculations/view.js';
+import { annunciatorColours } from '../../libs/rules/src/facts/annunciators.js';
+import { maximumView, optimumView } from '../../libs/rules/src/facts/view.js';
+
+describe('AC 23.1311-1C 15.2 and 15.3', () => {
+  test('optimum 15/15/15, maximum 35, 40 up, 20 down', () => {
+    expect([optimumView.value, maximumView.value]).toEqual([
+      { horizontalDeg: 15, upDeg: 15, downDeg: 15 },
+      { horizontalDeg: 35, upDeg: 40, downDeg: 20 },
+    ]);
+  });
+
+  test.each([
+    [30, [8.04, 10.92, 21.01, 25.17]],
+    [28, [7.5, 10.19, 19.61, 23.49]],
+  ])('at %i in, offsets for 15, 20, 35 and 40 degrees', (distanceIn, offsets) => {
+    [15, 20, 35, 40].forEach((angle, i) => {
+      expect(viewAngle({ offsetIn: offsets[i] ?? NaN, distanceIn })).toBeCloseTo(angle, 1);
+    });
+  });
+
+  test.each([
+    [4, 7.6],
+    [6, 11.3],
+    [8, 14.9],
+    [13.8, 24.7],
+    [15, 26.6],
+    [21, 35],
+  ])('%f in off at 30 in is %f degrees', (offsetIn, angle) => {
+    expect(viewAngle({ offsetIn, distanceIn: 30 })).toBeCloseTo(angle, 1);
+    expect(viewAngle({ offsetIn: -offsetIn, distanceIn: 30 })).toBeCloseTo(-angle, 1);
+  });
+});
+
+test('14 CFR 23.1322: red warns, amber cautions, green is safe', () => {
+  expect(annunciatorColours.value).toEqual({ warning: 'red', caution: 'amber', 'safe-operation': 'green' });
+});
+
+describe('harmonics on L1, 1575.42 MHz', () => {
+  test.each([
+    [121.15, 13, 1574.95, -0.47],
+    [121.175, 13, 1575.275, -0.145],
+    [121.2, 13, 1575.6, 0.18],
+    [121.225, 13, 1575.925, 0.505],
+    [121.25, 13, 1576.25, 0.83],
+    [131.2, 12, 1574.4, -1.02],
+    [131.225, 12, 1574.7, -0.72],
+    [131.25, 12, 1575, -0.42],
+    [131.275, 12, 1575.3, -0.12],
+    [131.3, 12, 1575.6, 0.18],
+    [131.325, 12, 1575.9, 0.48],
+    [131.35, 12, 1576.2, 0.78],
+  ])('%f MHz: harmonic %i lands on %f, %f from L1', (frequency, order, landsMHz, offsetMHz) => {
+    expect(vhfHarmonic(frequency)).toEqual({ order, landsMHz, offsetMHz });
+  });
+
+  test('130.285 does not reach L1, 131.285 does: the former is a misprint in circulation', () => {
+    expect(Math.abs(vhfHarmonic(130.285).offsetMHz)).toBeGreaterThan(10);
+    expect(Math.abs(vhfHarmonic(131.28333).offsetMHz)).toBeLessThan(0.03);
+  });
+});
+
+describe('ICAO Annex 10 volume V channel names', () => {
+  test.each([
+    ['118.000', 25, 118],
+    ['118.005', 8.33, 118],
+    ['118.010', 8.33, 118.0083],
+    ['118.015', 8.33, 118.0167],
+    ['118.025', 25, 118.025],
+    ['118.030', 8.33, 118.025],
+    ['118.035', 8.33, 118.0333],
+    ['118.040', 8.33, 118.0417],
+    ['118.050', 25, 118.05],
+    ['118.055', 8.33, 118.05],
+    ['118.060', 8.33, 118.0583],
+    ['118.065', 8.33, 118.0667],
+    ['118.075', 25, 118.075],
+    ['118.080', 8.33, 118.075],
+    ['118.085', 8.33, 118.0833],
+    ['118.090', 8.33, 118.0917],
+    ['118.100', 25, 118.1],
+    ['121.185', 8.33, 121.1833],
+    ['132.055', 8.33, 132.05],
+    ['136.990', 8.33, 136.9917],
+    ['121.5', 25, 121.5],
+  ])('%s', (name, spacingKHz, carrierMHz) => {
+    expect(vhfChannel(name)).toEqual({ spacingKHz, carrierMHz });
+  });
+
+  test.each([
+    '118.020',
+    '118.045',
+    '118.070',
+    '118.095',
+    '118.001',
+    '117.975',
+    '137.000',
+    '108.100',
+    '1185',
+    '',
+    '118.0000',
+    'abc',
+  ])('%s names no channel', (name) => {
+    expect(vhfChannel(name)).toBeNull();
+  });
+
+  test('760 channels at 25 kHz, 2280 at 8.33', () => {
+    const names = Array.from({ length: 19_000 }, (_, i) => (118 + i / 1000).toFixed(3));
+    const spacings = names.map((name) => vhfChannel(name)?.spacingKHz);
+    expect(spacings.filter((spacing) => spacing === 25)).toHaveLength(760);
+    expect(spacings.filter((spacing) => spacing === 8.33)).toHaveLength(2280);
+  });
+});

@@ -1,0 +1,40 @@
+import { describe, expect, test } from 'vitest';
+import { judgeVorCheck } from '../../libs/rules/src/calculations/vor-check.js';
+import { vorMethod } from '../../libs/rules/src/dossier/readings.js';
+import { vorMethods } from '../../libs/rules/src/facts/vor.js';
+import { dualVorCheck, vorCheck } from './readings-for-tests.js';
+
+describe('14 CFR 91.171', () => {
+  test.each([
+    ['test-signal', 4, '(b)(1)'],
+    ['repair-station-signal', 4, '(b)(1)'],
+    ['ground-checkpoint', 4, '(b)(2)'],
+    ['airborne-checkpoint', 6, '(b)(3)'],
+    ['airway', 6, '(b)(4)'],
+  ] as const)('%s: %i degrees, %s', (method, limit, paragraph) => {
+    const at = (error: number) => judgeVorCheck(vorCheck(method, 180, 180 + error)).outcome;
+    expect([at(limit), at(-limit), at(limit + 0.1), at(-limit - 0.1)]).toEqual(['met', 'met', 'not-met', 'not-met']);
+    expect(vorMethods[method].source.paragraph).toContain(paragraph);
+  });
+
+  test('(c) dual check: 118 and 122 pass, 118 and 123 fail; one limit on the ground and in the air', () => {
+    expect(judgeVorCheck(dualVorCheck(118, 122)).outcome).toBe('met');
+    expect(judgeVorCheck(dualVorCheck(118, 123)).outcome).toBe('not-met');
+  });
+
+  test('ground error 4.0 passes, 4.1 fails', () => {
+    expect(judgeVorCheck(vorCheck('ground-checkpoint', 90, 94)).outcome).toBe('met');
+    expect(judgeVorCheck(vorCheck('ground-checkpoint', 90, 94.1)).outcome).toBe('not-met');
+  });
+
+  test('across north 359 against 1 is 2 degrees, 357 against 2 is 5', () => {
+    expect(judgeVorCheck(dualVorCheck(359, 1))).toMatchObject({ outcome: 'met', points: [{ value: 2 }, {}, {}] });
+    expect(judgeVorCheck(vorCheck('test-signal', 0, 357))).toMatchObject({ outcome: 'met', points: [{ value: 3 }] });
+    expect(judgeVorCheck(dualVorCheck(357, 2))).toMatchObject({ outcome: 'not-met', points: [{ value: 5 }, {}, {}] });
+    expect(judgeVorCheck(dualVorCheck(0, 360))).toMatchObject({ outcome: 'met', points: [{ value: 0 }, {}, {}] });
+  });
+
+  test('every method of the readings has its limit', () => {
+    expect(Object.keys(vorMethods)).toEqual(vorMethod.options);
+  });
+});

@@ -1,0 +1,237 @@
+import { describe, expect, test } from 'vitest';
+import {
+  bundleCurrent,
+  longestRun,
+  protectorFor,
+  smallestWire,
+  smallestWireForDrop,
+  wireVoltageDrop,
+} from '../../libs/rules/src/calculations/wire.js';
+import {
+  aluminiumTemperature,
+  copperTemperature,
+  dropTable,
+  mainFeedDropShare,
+  protectorTable,
+  wireTable,
+} from '../../libs/rules/src/facts/wire.js';
+
+/** Gauge, A at 105, 150 and 200 C, ohm per 1,000 ft: AC 43.13-1B table 11-9 (00, 000, 0000 as -1, -2, -3). */
+const table119: readonly (readonly [number, number, number, number, number])[] = [
+  [24, 2.5, 4, 5, 28.4],
+  [22, 3, 5, 6, 16.2],
+  [20, 4, 7, 9, 9.88],
+  [18, 6, 9, 12, 6.23],
+  [16, 7, 11, 14, 4.81],
+  [14, 10, 14, 18, 3.06],
+  [12, 13, 19, 25, 2.02],
+  [10, 17, 26, 32, 1.26],
+  [8, 38, 57, 71, 0.7],
+  [6, 50, 76, 97, 0.44],
+  [4, 68, 103, 133, 0.28],
+  [2, 95, 141, 179, 0.18],
+  [1, 113, 166, 210, 0.15],
+  [0, 128, 192, 243, 0.12],
+  [-1, 147, 222, 285, 0.09],
+  [-2, 172, 262, 335, 0.07],
+  [-3, 204, 310, 395, 0.06],
+];
+
+/** Feet at 14 V (0.5 V) and 28 V (1 V) for 5, 10 and 20 A, from the same resistances. */
+const runs: Readonly<Record<number, readonly (readonly [number, number])[]>> = {
+  22: [
+    [6.2, 12.3],
+    [3.1, 6.2],
+    [1.5, 3.1],
+  ],
+  20: [
+    [10.1, 20.2],
+    [5.1, 10.1],
+    [2.5, 5.1],
+  ],
+  18: [
+    [16.1, 32.1],
+    [8, 16.1],
+    [4, 8],
+  ],
+  16: [
+    [20.8, 41.6],
+    [10.4, 20.8],
+    [5.2, 10.4],
+  ],
+  14: [
+    [32.7, 65.4],
+    [16.3, 32.7],
+    [8.2, 16.3],
+  ],
+  12: [
+    [49.5, 99],
+    [24.8, 49.5],
+    [12.4, 24.8],
+  ],
+  10: [
+    [79.4, 158.7],
+    [39.7, 79.4],
+    [19.8, 39.7],
+  ],
+  8: [
+    [142.9, 285.7],
+    [71.4, 142.9],
+    [35.7, 71.4],
+  ],
+};
+
+describe('AC 43.13-1B table 11-9', () => {
+  test('every row as published', () => {
+    const rows = wireTable.value.map(({ awg, bundleA, ohmPer1000Ft }) => [
+      awg,
+      bundleA.c105,
+      bundleA.c150,
+      bundleA.c200,
+      ohmPer1000Ft,
+    ]);
+    expect(rows).toEqual(table119);
+  });
+
+  test.each(table119)('gauge %i: one ampere over 1,000 ft loses its resistance in volts', (awg, _a, _b, _c, ohm) => {
+    expect(wireVoltageDrop({ awg, lengthFt: 1000, currentA: 1 })).toBeCloseTo(ohm, 4);
+  });
+
+  test.each(Object.entries(runs))('longest runs of gauge %s at 5, 10 and 20 A', (awg, expected) => {
+    const found = [5, 10, 20].map((currentA) =>
+      [0.5, 1].map((dropV) => longestRun({ awg: Number(awg), currentA, dropV })),
+    );
+    found.flat().forEach((feet, i) => {
+      expect(Math.abs(feet - (expected.flat()[i] ?? NaN))).toBeLessThan(0.06);
+    });
+  });
+});
+
+describe('AC 43.13-1B table 11-7: size from length at 20 A', () => {
+  test('107 ft, 1 V: No. 6, 0.9416 V', () => {
+    expect(smallestWireForDrop({ dropV: 1, lengthFt: 107, currentA: 20 })).toBe(6);
+    expect(wireVoltageDrop({ awg: 6, lengthFt: 107, currentA: 20 })).toBe(0.9416);
+  });
+
+  test('88 ft, 4 V: No. 12. The circular prints 3.60; its own figures give 3.555', () => {
+    expect(smallestWireForDrop({ dropV: 4, lengthFt: 88, currentA: 20 })).toBe(12);
+    expect(wireVoltageDrop({ awg: 12, lengthFt: 88, currentA: 20 })).toBeCloseTo(3.555, 3);
+  });
+});
+
+describe('AC 43.13-1B table 11-8: longest run of No. 10 at 20 A', () => {
+  test.each([
+    [1, 39, 39.68, 0.983],
+    [4, 156, 158.73, 3.931],
+  ])('%f V: the chart reads %i ft, 0 to 2 % short of the formula', (dropV, chartFt, formulaFt, dropAtChart) => {
+    const feet = longestRun({ awg: 10, currentA: 20, dropV });
+    expect(feet).toBe(formulaFt);
+    expect(chartFt / feet).toBeGreaterThan(0.98);
+    expect(wireVoltageDrop({ awg: 10, lengthFt: chartFt, currentA: 20 })).toBeCloseTo(dropAtChart, 3);
+  });
+
+  test('the row printed .366 loses .49 V over the 14 V run', () => {
+    expect(longestRun({ awg: 10, currentA: 20, dropV: 0.5 })).toBeCloseTo(19.8, 1);
+    expect(wireVoltageDrop({ awg: 10, lengthFt: 19.5, currentA: 20 })).toBeCloseTo(0.49, 2);
+  });
+
+  test('115 V and 200 V limits: 158.7 and 277.8 ft', () => {
+    expect(longestRun({ awg: 10, currentA: 20, dropV: 4 })).toBeCloseTo(158.7, 1);
+    expect(longestRun({ awg: 10, currentA: 20, dropV: 7 })).toBeCloseTo(277.77, 2);
+  });
+});
+
+describe('AC 43.13-1B 11-66c', () => {
+  test('example 1: 28 V, 20 A continuous, 50 ft with ground: between 8 and 10, take No. 8', () => {
+    expect(smallestWireForDrop({ dropV: 1, lengthFt: 50, currentA: 20 })).toBe(8);
+    expect(wireVoltageDrop({ awg: 10, lengthFt: 50, currentA: 20 })).toBeGreaterThan(1);
+  });
+
+  test('(4) hot copper: 9.5 ft of 15.5 ft are left at 182 C; resistance at 100 C is 1.314 times that at 20 C', () => {
+    const cold = longestRun({ awg: 14, currentA: 20, dropV: 1 });
+    expect(cold).toBeCloseTo(16.3, 1);
+    const hot = longestRun({ awg: 14, currentA: 20, dropV: 1, conductorC: 181.6 });
+    expect((hot / cold) * 15.5).toBeCloseTo(9.48, 2);
+    expect(wireVoltageDrop({ awg: 14, lengthFt: 15.5, currentA: 20, conductorC: 181.6 })).toBeGreaterThan(1);
+    const ratio = wireVoltageDrop({ awg: 24, lengthFt: 100, currentA: 1, conductorC: 100 }) / 2.84;
+    expect(ratio).toBeCloseTo(1.314, 3);
+    expect([copperTemperature.value, aluminiumTemperature.value]).toEqual([
+      { zeroC: 234.5, at20C: 254.5 },
+      { zeroC: 238.1, at20C: 258.1 },
+    ]);
+  });
+
+  test('example 2: 47 A free air, 0.91 at 20,000 ft, 0.6 in the bundle: 25.66 A (the text takes 26)', () => {
+    expect(bundleCurrent({ freeAirA: 47, bundleFactor: 0.6, altitudeFactor: 0.91 })).toBe(25.66);
+    expect(bundleCurrent({ freeAirA: 47, bundleFactor: 1, altitudeFactor: 0.91 })).toBe(42.77);
+  });
+
+  test('11-69 harness (figures from memory, arithmetic checked): 6.6 A and 8.8 A a wire', () => {
+    expect(bundleCurrent({ freeAirA: 16.2, bundleFactor: 0.52, altitudeFactor: 0.79 })).toBeCloseTo(6.6, 0);
+    expect(bundleCurrent({ freeAirA: 21.5, bundleFactor: 0.52, altitudeFactor: 0.79 })).toBeCloseTo(8.8, 1);
+  });
+});
+
+describe('AC 43.13-1B table 11-3', () => {
+  const published: readonly (readonly [number, number | null, number])[] = [
+    [22, 5, 5],
+    [20, 7.5, 5],
+    [18, 10, 10],
+    [16, 15, 10],
+    [14, 20, 15],
+    [12, 30, 20],
+    [10, 40, 30],
+    [8, 50, 50],
+    [6, 80, 70],
+    [4, 100, 70],
+    [2, 125, 100],
+    [1, null, 150],
+    [0, null, 150],
+  ];
+
+  test.each(published)('gauge %i: breaker %s A, fuse %s A', (awg, breakerA, fuseA) => {
+    expect(protectorFor(awg)).toEqual({ breakerA, fuseA });
+  });
+
+  test('no row beyond the published ones; gauges of table 11-9 alone have no figure', () => {
+    expect(protectorTable.value).toHaveLength(published.length);
+    expect([protectorFor(24), protectorFor(-3)]).toEqual([
+      { breakerA: null, fuseA: null },
+      { breakerA: null, fuseA: null },
+    ]);
+  });
+
+  test('drop alone would choose No. 24 for 20 A over 1.5 ft; current and protector ask for thicker', () => {
+    const input = { dropV: 1, lengthFt: 1.5, currentA: 20 };
+    expect(smallestWireForDrop(input)).toBe(24);
+    expect(smallestWire({ ...input, wireRatingC: 150, protector: { kind: 'breaker', ratingA: 20 } })).toEqual({
+      awg: 10,
+      byDrop: 24,
+      byCurrent: 10,
+      byProtector: 14,
+    });
+  });
+});
+
+describe('AC 43.13-1B table 11-6 and 11-66', () => {
+  test('continuous 0.5, 1, 4, 7 V; intermittent twice that, known from memory', () => {
+    expect(
+      dropTable.map(({ systemV, continuous, intermittent }) => [systemV, continuous.value, intermittent.value]),
+    ).toEqual([
+      [14, 0.5, 1],
+      [28, 1, 2],
+      [115, 4, 8],
+      [200, 7, 14],
+    ]);
+    expect(
+      dropTable.every(
+        ({ continuous, intermittent }) =>
+          continuous.source.status === 'verified' && intermittent.source.status === 'from-memory',
+      ),
+    ).toBe(true);
+  });
+
+  test('main feed: 2 % of 14 V is 0.28 V, of 28 V 0.56 V', () => {
+    expect([14, 28].map((volts) => volts * mainFeedDropShare.value)).toEqual([0.28, 0.56]);
+  });
+});
