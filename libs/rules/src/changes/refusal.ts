@@ -54,6 +54,11 @@ export const refusalTexts = {
     says: 'A catalogued unit takes what it does from its equipment type.',
     wayOut: 'Leave the functions empty.',
   },
+  'reason-missing': { says: 'This needs a reason.', wayOut: 'State the reason in a few words.' },
+  'no-mass-record': {
+    says: 'The aircraft has no empty-weight record to add to.',
+    wayOut: 'Record the empty weight first.',
+  },
   'hold-lifted': { says: 'The hold is already lifted.', wayOut: 'Nothing to do.' },
   'dates-out-of-order': {
     says: '{later} ({laterDate}) must not be before {earlier} ({earlierDate}).',
