@@ -93,6 +93,7 @@ CREATE TABLE "aircraft" (
     "base_id" TEXT,
     "retired" BOOLEAN NOT NULL DEFAULT false,
     "revision" INTEGER NOT NULL,
+    "dossier_schema" INTEGER NOT NULL,
     "configuration" JSONB NOT NULL,
     "status" JSONB NOT NULL,
     "meters" JSONB NOT NULL,
@@ -115,7 +116,6 @@ CREATE TABLE "changes" (
     "organisation_id" TEXT NOT NULL,
     "aircraft_id" TEXT NOT NULL,
     "seq" INTEGER NOT NULL,
-    "revision" INTEGER NOT NULL,
     "kind" TEXT NOT NULL,
     "version" INTEGER NOT NULL,
     "body" JSONB NOT NULL,
@@ -168,9 +168,9 @@ CREATE TABLE "ready_windows" (
     "by_means" TEXT[],
     "because" TEXT[],
     "top_ft" INTEGER,
-    "weakest" TEXT NOT NULL,
-    "projected" BOOLEAN NOT NULL,
+    "weakest" TEXT,
     "changes_at" TIMESTAMPTZ(3),
+    "changes_after" INTEGER,
 
     CONSTRAINT "ready_windows_pkey" PRIMARY KEY ("organisation_id","profile_id","aircraft_id","n")
 );
@@ -179,9 +179,9 @@ CREATE TABLE "ready_windows" (
 CREATE TABLE "findings" (
     "organisation_id" TEXT NOT NULL,
     "aircraft_id" TEXT NOT NULL,
+    "n" INTEGER NOT NULL,
     "rule_id" TEXT NOT NULL,
     "subject" TEXT NOT NULL,
-    "n" INTEGER NOT NULL,
     "opens_at" TIMESTAMPTZ(3) NOT NULL,
     "closes_at" TIMESTAMPTZ(3),
     "above" INTEGER NOT NULL,
@@ -194,26 +194,29 @@ CREATE TABLE "findings" (
     "topic" TEXT NOT NULL,
     "remedies" JSONB NOT NULL,
 
-    CONSTRAINT "findings_pkey" PRIMARY KEY ("organisation_id","aircraft_id","rule_id","subject","n")
+    CONSTRAINT "findings_pkey" PRIMARY KEY ("organisation_id","aircraft_id","n")
 );
 
 -- CreateTable
 CREATE TABLE "due_items" (
     "organisation_id" TEXT NOT NULL,
     "aircraft_id" TEXT NOT NULL,
+    "n" INTEGER NOT NULL,
     "rule_id" TEXT NOT NULL,
     "subject" TEXT NOT NULL,
-    "n" INTEGER NOT NULL,
+    "topic" TEXT NOT NULL,
     "what" TEXT NOT NULL,
-    "kind" TEXT NOT NULL,
+    "effect" TEXT NOT NULL,
     "due_on" DATE,
     "due_at" TIMESTAMPTZ(3),
     "meter" TEXT,
     "at_centihours" INTEGER,
+    "hours_left" INTEGER,
+    "projected_at" TIMESTAMPTZ(3),
+    "expected_at" TIMESTAMPTZ(3),
     "combine" TEXT NOT NULL,
-    "projected" BOOLEAN NOT NULL,
 
-    CONSTRAINT "due_items_pkey" PRIMARY KEY ("organisation_id","aircraft_id","rule_id","subject","n")
+    CONSTRAINT "due_items_pkey" PRIMARY KEY ("organisation_id","aircraft_id","n")
 );
 
 -- CreateTable
@@ -221,6 +224,7 @@ CREATE TABLE "unit_databases" (
     "organisation_id" TEXT NOT NULL,
     "aircraft_id" TEXT NOT NULL,
     "unit_id" TEXT NOT NULL,
+    "unit_name" TEXT NOT NULL,
     "database" TEXT NOT NULL,
     "slot" TEXT NOT NULL,
     "cycle" TEXT,
@@ -306,10 +310,13 @@ CREATE INDEX "ready_windows_organisation_id_aircraft_id_idx" ON "ready_windows"(
 CREATE INDEX "findings_organisation_id_effect_opens_at_idx" ON "findings"("organisation_id", "effect", "opens_at");
 
 -- CreateIndex
-CREATE INDEX "due_items_organisation_id_due_at_idx" ON "due_items"("organisation_id", "due_at");
+CREATE INDEX "due_items_organisation_id_expected_at_idx" ON "due_items"("organisation_id", "expected_at");
 
 -- CreateIndex
 CREATE INDEX "events_organisation_id_at_idx" ON "events"("organisation_id", "at");
+
+-- CreateIndex
+CREATE INDEX "events_organisation_id_aircraft_id_at_idx" ON "events"("organisation_id", "aircraft_id", "at");
 
 -- CreateIndex
 CREATE INDEX "jobs_organisation_id_aircraft_id_idx" ON "jobs"("organisation_id", "aircraft_id");
@@ -322,7 +329,6 @@ ALTER TABLE "sessions" ADD CONSTRAINT "sessions_organisation_id_member_id_fkey" 
 
 -- AddForeignKey
 ALTER TABLE "aircraft" ADD CONSTRAINT "aircraft_organisation_id_fkey" FOREIGN KEY ("organisation_id") REFERENCES "organisations"("organisation_id") ON DELETE RESTRICT ON UPDATE CASCADE;
-
 
 -- From here on by hand: what the schema language cannot say.
 

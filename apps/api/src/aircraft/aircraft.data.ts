@@ -1,0 +1,308 @@
+import { dossierSchemaVersion } from '@tallywing/rules';
+import type { Catalogue, Dossier, EquipmentType, FlightConditions } from '@tallywing/rules';
+import { AppError } from '../common/errors.js';
+import type { Connection } from '../database/database.js';
+import type { Actor } from '../identity/access.js';
+import { catalogueVersion } from './stamp.js';
+import type { Profile } from './stamp.js';
+
+export interface AircraftRow {
+  readonly id: string;
+  readonly registration: string;
+  readonly operator_id: string | null;
+  readonly base_id: string | null;
+  readonly revision: number;
+  readonly dossier_schema: number;
+  readonly configuration: Dossier['configuration'];
+  readonly status: Dossier['status'];
+  readonly meters: Dossier['meters'];
+  readonly dossier_hash: string;
+  readonly rules_version: string;
+  readonly zones_version: string;
+  readonly profiles_hash: string;
+  readonly catalogue_hash: string;
+  readonly assessment_hash: string;
+  readonly judged_at: Date;
+  readonly windows_to: Date;
+  readonly updated_at: Date;
+}
+
+export interface StoredCommit {
+  readonly request_hash: string;
+  readonly answer: unknown;
+}
+
+export interface ChangeRow {
+  readonly aircraft_id: string;
+  readonly seq: number;
+  readonly kind: string;
+  readonly version: number;
+  readonly body: Readonly<Record<string, unknown>>;
+  readonly dossier_hash_after: string;
+  readonly member_id: string;
+  readonly member_name: string | null;
+  readonly recorded_at: Date;
+  readonly commit_key: string;
+}
+
+/** Everything about aircraft that goes over one open connection. Whoever has it has been authorised already. */
+export class AircraftData {
+  constructor(
+    private readonly connection: Connection,
+    private readonly organisationId: string,
+  ) {}
+
+  /** Two requests with one key come one after the other; the second then finds what the first stored. */
+  async lockKey(key: string): Promise<void> {
+    await this.connection.query(`select pg_advisory_xact_lock(hashtextextended($1, 0))`, [
+      `${this.organisationId} ${key}`,
+    ]);
+  }
+
+  async commitOf(key: string): Promise<StoredCommit | null> {
+    const rows = await this.connection.query<{ request_hash: string; answer: unknown }>(
+      'select request_hash, answer from commits where organisation_id = $1 and key = $2',
+      [this.organisationId, key],
+    );
+    return rows[0] ?? null;
+  }
+
+  /** Locks in the order of ids, whatever order was asked for: the one place that decides it. */
+  async lock(ids: readonly string[]): Promise<Map<string, AircraftRow>> {
+    const rows = await this.connection.query<AircraftRow & { [column: string]: unknown }>(
+      `select * from aircraft where organisation_id = $1 and id = any($2) order by id collate "C" for update`,
+      [this.organisationId, ids],
+    );
+    return new Map(rows.map((row) => [row.id, row]));
+  }
+
+  /** One aircraft, or null when it does not exist for this actor. */
+  async find(actor: Actor, id: string): Promise<AircraftRow | null> {
+    const rows = await this.connection.query<AircraftRow & { [column: string]: unknown }>(
+      'select * from aircraft where organisation_id = $1 and id = $2 and ($3::text is null or operator_id = $3)',
+      [this.organisationId, id, actor.operatorId ?? null],
+    );
+    return rows[0] ?? null;
+  }
+
+  async ids(): Promise<string[]> {
+    const rows = await this.connection.query<{ id: string }>(
+      'select id from aircraft where organisation_id = $1 order by id collate "C"',
+      [this.organisationId],
+    );
+    return rows.map((row) => row.id);
+  }
+
+  async lastChange(id: string): Promise<{ readonly by: string; readonly at: Date } | null> {
+    const rows = await this.connection.query<{ by: string; at: Date }>(
+      `select coalesce(m.name, c.member_id) as by, c.recorded_at as at
+       from changes c left join members m on m.organisation_id = c.organisation_id and m.id = c.member_id
+       where c.organisation_id = $1 and c.aircraft_id = $2 order by c.seq desc limit 1`,
+      [this.organisationId, id],
+    );
+    return rows[0] ?? null;
+  }
+
+  async changesOf(id: string, after: number, limit: number): Promise<ChangeRow[]> {
+    return await this.connection.query<ChangeRow & { [column: string]: unknown }>(
+      `select c.*, m.name as member_name
+       from changes c left join members m on m.organisation_id = c.organisation_id and m.id = c.member_id
+       where c.organisation_id = $1 and c.aircraft_id = $2 and c.seq > $3 order by c.seq limit $4`,
+      [this.organisationId, id, after, limit],
+    );
+  }
+
+  async catalogueFor(typeIds: readonly string[]): Promise<Catalogue> {
+    const wanted = [...new Set(typeIds)].sort();
+    const rows =
+      wanted.length === 0
+        ? []
+        : await this.connection.query<{ id: string; body: EquipmentType }>(
+            'select id, body from equipment_types where organisation_id = $1 and id = any($2)',
+            [this.organisationId, wanted],
+          );
+    return { version: catalogueVersion(wanted), types: Object.fromEntries(rows.map((row) => [row.id, row.body])) };
+  }
+
+  async profiles(): Promise<Profile[]> {
+    return await this.connection.query<{ id: string; name: string; conditions: FlightConditions }>(
+      'select id, name, conditions from flight_profiles where organisation_id = $1 and wanted order by sort, id',
+      [this.organisationId],
+    );
+  }
+
+  async operatorExists(id: string): Promise<boolean> {
+    return (
+      (
+        await this.connection.query('select 1 from operators where organisation_id = $1 and id = $2', [
+          this.organisationId,
+          id,
+        ])
+      ).length > 0
+    );
+  }
+
+  async registrationTaken(registration: string, byOtherThan: string): Promise<boolean> {
+    const rows = await this.connection.query(
+      'select 1 from aircraft where organisation_id = $1 and registration = $2 and id <> $3',
+      [this.organisationId, registration, byOtherThan],
+    );
+    return rows.length > 0;
+  }
+
+  async ensureBase(base: Dossier['configuration']['aircraft']['base']): Promise<void> {
+    await this.connection.query(
+      'insert into bases (organisation_id, id, name, zone) values ($1, $2, $3, $4) on conflict do nothing',
+      [this.organisationId, base.id, base.name, base.zone],
+    );
+  }
+
+  /** Inserts the row of a new aircraft, or updates only the parts that differ. */
+  async store(
+    dossier: Dossier,
+    before: AircraftRow | null,
+    more: {
+      readonly dossierHash: string;
+      readonly stamp: { readonly rules: string; readonly zones: string; readonly profiles: string };
+      readonly catalogueVersion: string;
+      readonly assessmentHash: string;
+      readonly windowsTo: string;
+      readonly at: Date;
+      readonly changedParts: readonly ('configuration' | 'status' | 'meters')[];
+    },
+  ): Promise<void> {
+    const { aircraft } = dossier.configuration;
+    const columns: Record<string, unknown> = {
+      registration: aircraft.registration,
+      operator_id: aircraft.operatorId,
+      base_id: aircraft.base.id,
+      revision: dossier.revision,
+      dossier_schema: dossier.schema,
+      dossier_hash: more.dossierHash,
+      rules_version: more.stamp.rules,
+      zones_version: more.stamp.zones,
+      profiles_hash: more.stamp.profiles,
+      catalogue_hash: more.catalogueVersion,
+      assessment_hash: more.assessmentHash,
+      judged_at: more.at,
+      windows_to: more.windowsTo,
+      updated_at: more.at,
+      ...Object.fromEntries(
+        (before === null ? (['configuration', 'status', 'meters'] as const) : more.changedParts).map((part) => [
+          part,
+          JSON.stringify(dossier[part]),
+        ]),
+      ),
+    };
+    const names = Object.keys(columns);
+    const values = [this.organisationId, dossier.aircraftId, ...Object.values(columns)];
+    if (before === null) {
+      await this.connection.query(
+        `insert into aircraft (organisation_id, id, ${names.join(', ')}) values (${values.map((_, at) => `$${at + 1}`).join(', ')})`,
+        values,
+      );
+    } else {
+      await this.connection.query(
+        `update aircraft set ${names.map((name, at) => `${name} = $${at + 3}`).join(', ')} where organisation_id = $1 and id = $2`,
+        values,
+      );
+    }
+  }
+
+  async append(
+    changes: readonly Omit<ChangeRow, 'member_name' | 'recorded_at'>[],
+    at: Date,
+    jobId: string | null,
+  ): Promise<void> {
+    await this.connection.query(
+      `insert into changes (organisation_id, aircraft_id, seq, kind, version, body, dossier_hash_after, member_id, recorded_at, commit_key, job_id)
+       select $1, r.aircraft_id, r.seq, r.kind, r.version, r.body, r.dossier_hash_after, r.member_id, $3, r.commit_key, $4
+       from jsonb_populate_recordset(null::changes, $2::jsonb) r`,
+      [this.organisationId, JSON.stringify(changes), at, jobId],
+    );
+  }
+
+  async keepAssessment(
+    aircraftId: string,
+    revision: number,
+    shown: { readonly hash: string; readonly body: Buffer },
+    at: Date,
+  ): Promise<void> {
+    await this.connection.query(
+      'insert into assessments (organisation_id, hash, aircraft_id, revision, body, created_at) values ($1, $2, $3, $4, $5, $6) on conflict do nothing',
+      [this.organisationId, shown.hash, aircraftId, revision, shown.body, at],
+    );
+  }
+
+  async assessment(
+    hash: string,
+  ): Promise<{ readonly body: Buffer; readonly revision: number; readonly created_at: Date } | null> {
+    const rows = await this.connection.query<{ body: Buffer; revision: number; created_at: Date }>(
+      'select body, revision, created_at from assessments where organisation_id = $1 and hash = $2',
+      [this.organisationId, hash],
+    );
+    return rows[0] ?? null;
+  }
+
+  async keepCommit(commit: {
+    readonly key: string;
+    readonly aircraftId: string;
+    readonly requestHash: string;
+    readonly answer: unknown;
+    readonly memberId: string;
+    readonly at: Date;
+  }): Promise<void> {
+    await this.connection.query(
+      'insert into commits (organisation_id, key, aircraft_id, request_hash, answer, member_id, at) values ($1, $2, $3, $4, $5, $6, $7)',
+      [
+        this.organisationId,
+        commit.key,
+        commit.aircraftId,
+        commit.requestHash,
+        JSON.stringify(commit.answer),
+        commit.memberId,
+        commit.at,
+      ],
+    );
+  }
+
+  async addEvent(kind: string, aircraftId: string, at: Date, body: object): Promise<void> {
+    await this.connection.query(
+      'insert into events (organisation_id, kind, aircraft_id, at, body) values ($1, $2, $3, $4, $5)',
+      [this.organisationId, kind, aircraftId, at, JSON.stringify(body)],
+    );
+  }
+
+  async closeJob(jobId: string, aircraftId: string, at: Date): Promise<boolean> {
+    const rows = await this.connection.query(
+      `update jobs set state = 'recorded', updated_at = $4 where organisation_id = $1 and id = $2 and aircraft_id = $3 and state = 'open' returning 1`,
+      [this.organisationId, jobId, aircraftId, at],
+    );
+    return rows.length > 0;
+  }
+}
+
+/**
+ * The dossier as the core knows it.
+ * @throws AppError UNAVAILABLE when a newer version of the program wrote it
+ */
+export function dossierOf(row: AircraftRow): Dossier {
+  if (row.dossier_schema > dossierSchemaVersion) {
+    throw new AppError({
+      code: 'UNAVAILABLE',
+      reason: 'This record was written by a newer version of the program, which is being put into service.',
+    });
+  }
+  return {
+    schema: dossierSchemaVersion,
+    aircraftId: row.id,
+    revision: row.revision,
+    configuration: row.configuration,
+    status: row.status,
+    meters: row.meters,
+  };
+}
+
+export function typeIdsOf(dossier: Dossier): string[] {
+  return dossier.configuration.units.flatMap((unit) => (unit.typeId === null ? [] : [unit.typeId]));
+}

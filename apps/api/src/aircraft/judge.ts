@@ -1,0 +1,159 @@
+import { gzipSync } from 'node:zlib';
+import { assess, dueItemsOf, findingsOf, horizon } from '@tallywing/rules';
+import type { Catalogue, Dossier, Finding, Window } from '@tallywing/rules';
+import { canonical, contentHash } from '../common/canonical.js';
+import { instantOf } from '../common/clock.js';
+import { stampOf } from './stamp.js';
+import type { Profile, Stamp } from './stamp.js';
+
+/** How far ahead verdicts are stored, in months; a worker rolls them forward long before they end. */
+const MONTHS_AHEAD = 18;
+
+export type Row = Readonly<Record<string, string | number | boolean | null | readonly string[] | object>>;
+
+/** Everything that follows from one dossier at one moment, in the form of the read tables. */
+export interface Judgement {
+  readonly stamp: Stamp;
+  readonly windowsTo: string;
+  readonly windows: readonly Row[];
+  readonly findings: readonly Row[];
+  readonly dueItems: readonly Row[];
+  readonly databases: readonly Row[];
+  readonly shown: { readonly hash: string; readonly body: Buffer };
+  /** Ready by profile now, for "what did this change". */
+  readonly ready: Readonly<Record<string, string>>;
+  /** Keys of the findings open now. */
+  readonly open: readonly string[];
+  /** Effect, opening and closing of each finding, kept with the event for the trend over time. */
+  readonly spans: readonly (readonly [string, string, string | null])[];
+}
+
+/**
+ * Judges one aircraft for every profile of the house. Pure but for compression.
+ * The horizon starts with the day and ends with a month, so that judging twice in a day gives the same rows.
+ */
+export function judge(dossier: Dossier, catalogue: Catalogue, profiles: readonly Profile[], now: Date): Judgement {
+  const from = `${now.toISOString().slice(0, 10)}T00:00Z`;
+  const windowsTo = instantOf(new Date(Date.UTC(now.getUTCFullYear(), now.getUTCMonth() + MONTHS_AHEAD, 1)));
+  const instant = instantOf(now);
+  const found = findingsOf(dossier, catalogue, from, windowsTo);
+  const openNow = found.filter(
+    (each) => each.opensAt <= instant && (each.closesAt === null || each.closesAt > instant) && each.above < 0,
+  );
+  const assessments = profiles.map((profile) => ({
+    profile,
+    assessment: assess(dossier, catalogue, { instant, to: instant, hoursAhead: 0 }, profile.conditions),
+  }));
+  return {
+    stamp: stampOf(profiles),
+    windowsTo,
+    windows: profiles.flatMap((profile) => {
+      const { windows } = horizon(dossier, catalogue, from, windowsTo, profile.conditions);
+      return windows.map((each) => windowRow(profile.id, each, windows));
+    }),
+    findings: found.map(findingRow),
+    dueItems: dueItemsOf(dossier, catalogue).map((each) => ({
+      rule_id: each.ruleId,
+      subject: each.subject,
+      topic: each.topic,
+      what: each.what,
+      effect: each.effect,
+      due_on: each.lastGoodDay,
+      due_at: each.lapses,
+      meter: each.meter,
+      at_centihours: each.at,
+      hours_left: each.hoursLeft,
+      projected_at: each.projected,
+      expected_at: each.expected,
+      combine: each.combine,
+    })),
+    databases: dossier.status.loads.map((load) => ({
+      unit_id: load.unitId,
+      unit_name: dossier.configuration.units.find((unit) => unit.id === load.unitId)?.name ?? load.unitId,
+      database: load.database,
+      slot: load.slot,
+      cycle: load.cycle,
+      effective_at: load.effective,
+      expires_at: load.expires,
+    })),
+    shown: shownAt(dossier, assessments),
+    ready: Object.fromEntries(
+      assessments.map(({ profile, assessment }) => [
+        profile.id,
+        assessment.operations['flight']?.ready ?? 'cannot-tell',
+      ]),
+    ),
+    open: [...new Set(openNow.map((each) => each.key))].sort(),
+    spans: found.filter((each) => each.above < 0).map((each) => [each.effect, each.opensAt, each.closesAt] as const),
+  };
+}
+
+function shownAt(
+  dossier: Dossier,
+  assessments: readonly { profile: Profile; assessment: ReturnType<typeof assess> }[],
+): Judgement['shown'] {
+  const [first] = assessments;
+  const body = {
+    revision: dossier.revision,
+    of: first?.assessment.of ?? null,
+    // Clauses do not depend on the flight asked about; outcomes do.
+    results: first?.assessment.results ?? [],
+    profiles: assessments.map(({ profile, assessment }) => ({
+      ...profile,
+      operations: assessment.operations,
+      outcomes: Object.fromEntries(assessment.results.map((result) => [result.key, result.outcome])),
+    })),
+  };
+  return { hash: contentHash(body), body: gzipSync(canonical(body)) };
+}
+
+function windowRow(profileId: string, window: Window, all: readonly Window[]): Row {
+  const laterTime = all.filter(
+    (each) => each.from >= window.to && hoursMeet(each, window) && each.ready !== window.ready,
+  );
+  const moreHours = all.filter(
+    (each) =>
+      window.upTo !== null && each.above >= window.upTo && timesMeet(each, window) && each.ready !== window.ready,
+  );
+  return {
+    profile_id: profileId,
+    from_at: window.from,
+    to_at: window.to,
+    above: window.above,
+    up_to: window.upTo,
+    ready: window.ready,
+    standing: window.standing,
+    by_means: window.by,
+    because: window.because,
+    top_ft: window.topFt ?? null,
+    weakest: window.weakestSource,
+    changes_at: least(laterTime.map((each) => each.from)),
+    changes_after: least(moreHours.map((each) => each.above)),
+  };
+}
+
+const hoursMeet = (a: Window, b: Window): boolean =>
+  (b.upTo === null || a.above < b.upTo) && (a.upTo === null || b.above < a.upTo);
+const timesMeet = (a: Window, b: Window): boolean => a.from < b.to && b.from < a.to;
+
+function least<T extends string | number>(values: readonly T[]): T | null {
+  return values.reduce<T | null>((lowest, each) => (lowest === null || each < lowest ? each : lowest), null);
+}
+
+function findingRow(finding: Finding): Row {
+  return {
+    rule_id: finding.ruleId,
+    subject: finding.subject,
+    opens_at: finding.opensAt,
+    closes_at: finding.closesAt,
+    above: finding.above,
+    up_to: finding.upTo,
+    outcome: finding.outcome,
+    message_id: finding.messageId,
+    data: finding.data,
+    effect: finding.effect,
+    capabilities: finding.capabilities,
+    topic: finding.topic,
+    remedies: finding.remedies,
+  };
+}

@@ -1,0 +1,166 @@
+import { contentHash } from '../common/canonical.js';
+import type { Clock } from '../common/clock.js';
+import { AppError, badInput } from '../common/errors.js';
+import type { Metrics } from '../common/metrics.js';
+import type { Connection, Database } from '../database/database.js';
+import { authorise } from '../identity/access.js';
+import type { Actor } from '../identity/access.js';
+import { AircraftData } from './aircraft.data.js';
+import { recordWithin } from './recorder.js';
+import type { Recorded, RecordRequest } from './recorder.js';
+
+const idPattern = /^[A-Za-z0-9][A-Za-z0-9._:>/-]{0,79}$/;
+const keyPattern = /^[\x21-\x7e]{8,200}$/;
+const MOST_CHANGES = 200;
+
+/** Hears that something was recorded, after it was. */
+export type Listener = (organisationId: string) => void;
+
+/** The one way in which anything about an aircraft changes. */
+export class RecordService {
+  private readonly listeners = new Set<Listener>();
+
+  constructor(
+    private readonly database: Database,
+    private readonly clock: Clock,
+    private readonly metrics: Metrics,
+  ) {}
+
+  onRecorded(listener: Listener): () => void {
+    this.listeners.add(listener);
+    return () => this.listeners.delete(listener);
+  }
+
+  /**
+   * Records work on one aircraft: the entries and their verdict appear together or not at all.
+   * A repeated request (same key, same content) gets the stored answer; the key is looked at before the revision.
+   * @throws AppError REFUSED, STALE_REVISION, KEY_REUSED, NOT_FOUND, BAD_INPUT
+   */
+  async commit(actor: Actor | null, request: RecordRequest): Promise<Recorded> {
+    const [recorded] = await this.commitInOneTransaction(actor, [request]);
+    if (!recorded) throw new Error('nothing was recorded');
+    return recorded;
+  }
+
+  /**
+   * Many aircraft, all or none: for loading. Locks in the order of ids, so that two of these cannot wait for each other.
+   * @throws as `commit`; the error then names the aircraft it is about in its field
+   */
+  async commitInOneTransaction(
+    actor: Actor | null,
+    requests: readonly RecordRequest[],
+    /** Anything else that must land or fail together with the work, on the same connection. */
+    also?: (connection: Connection) => Promise<void>,
+  ): Promise<readonly Recorded[]> {
+    authorise(actor, 'aircraft.record');
+    requests.forEach(checkRequest);
+    const stop = this.metrics.recordings.startTimer();
+    try {
+      const answers = await this.database.withOrganisation(actor, async (connection) => {
+        const answered = await this.within(connection, actor, requests);
+        await also?.(connection);
+        return answered;
+      });
+      stop({ outcome: 'recorded' });
+      for (const listener of this.listeners) listener(actor.organisationId);
+      return answers;
+    } catch (error) {
+      stop({ outcome: error instanceof AppError ? error.problem.code.toLowerCase() : 'failed' });
+      throw clash(error);
+    }
+  }
+
+  private async within(connection: Connection, actor: Actor, requests: readonly RecordRequest[]): Promise<Recorded[]> {
+    const data = new AircraftData(connection, actor.organisationId);
+    const answers = new Map<RecordRequest, Recorded>();
+    for (const request of [...requests].sort((a, b) => (a.key < b.key ? -1 : 1))) {
+      await data.lockKey(request.key);
+      const known = await data.commitOf(request.key);
+      if (known === null) continue;
+      if (known.request_hash !== hashOf(actor, request)) throw new AppError({ code: 'KEY_REUSED' });
+      answers.set(request, known.answer as Recorded);
+    }
+    const open = requests.filter((request) => !answers.has(request));
+    const rows = await data.lock(open.map((request) => request.aircraftId));
+    const profiles = await data.profiles();
+    const now = this.clock.now();
+    for (const request of open) {
+      const before = rows.get(request.aircraftId) ?? null;
+      if (before !== null && actor.operatorId !== undefined && before.operator_id !== actor.operatorId) {
+        throw new AppError({ code: 'NOT_FOUND', what: 'aircraft', field: 'input.aircraftId' });
+      }
+      const { recorded } = await recordWithin(connection, actor, request, before, profiles, now);
+      await data.keepCommit({
+        key: request.key,
+        aircraftId: request.aircraftId,
+        requestHash: hashOf(actor, request),
+        answer: recorded,
+        memberId: actor.memberId,
+        at: now,
+      });
+      answers.set(request, recorded);
+    }
+    return requests.flatMap((request) => answers.get(request) ?? []);
+  }
+}
+
+function hashOf(actor: Actor, { aircraftId, expectedRevision, changes, jobId }: RecordRequest): string {
+  return contentHash({ memberId: actor.memberId, aircraftId, expectedRevision, changes, jobId: jobId ?? null });
+}
+
+function checkRequest(request: RecordRequest): void {
+  if (!idPattern.test(request.aircraftId)) {
+    throw badInput(
+      'input.aircraftId',
+      'This cannot be the id of an aircraft.',
+      'Use 1 to 80 letters, digits and . _ : > / -',
+    );
+  }
+  if (!keyPattern.test(request.key)) {
+    throw badInput(
+      'input.key',
+      'The request key must have 8 to 200 visible characters.',
+      'Send a new random key with each piece of work.',
+    );
+  }
+  if (!Number.isInteger(request.expectedRevision) || request.expectedRevision < 0) {
+    throw badInput(
+      'input.expectedRevision',
+      'The expected revision is a whole number from 0.',
+      'Send the revision of the record that you saw.',
+    );
+  }
+  if (request.changes.length === 0 || request.changes.length > MOST_CHANGES) {
+    throw badInput(
+      'input.changes',
+      `Record 1 to ${MOST_CHANGES} changes at once.`,
+      'Split the work, or add what was done.',
+    );
+  }
+}
+
+/** Two people who add the same aircraft or registration at once: the database sees it last. */
+function clash(error: unknown): unknown {
+  const { code, constraint } = (error ?? {}) as { code?: unknown; constraint?: unknown };
+  if (code !== '23505') return error;
+  if (constraint === 'aircraft_organisation_id_registration_key') {
+    return new AppError({
+      code: 'REFUSED',
+      refusals: [
+        {
+          change: 0,
+          code: 'registration-taken',
+          field: 'aircraft.registration',
+          message: 'This registration already belongs to another aircraft here.',
+          wayOut: 'Check the registration, or amend the aircraft that has it.',
+        },
+      ],
+    });
+  }
+  if (constraint === 'aircraft_pkey') {
+    return new AppError({ code: 'STALE_REVISION', revision: 1, changedBy: 'somebody else', changedAt: instantNow() });
+  }
+  return error;
+}
+
+const instantNow = (): string => `${new Date().toISOString().slice(0, 16)}Z`;
