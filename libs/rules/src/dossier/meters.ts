@@ -12,7 +12,17 @@ export const meterDefinition = z
     id,
     name: shortText,
     kind: z
-      .enum(['airframe', 'tachometer', 'hour-meter', 'flight-log', 'landings', 'engine', 'propeller'])
+      // `elt-transmitter` counts hours of transmitting (91.207(c)(1)): it stands still in flight.
+      .enum([
+        'airframe',
+        'tachometer',
+        'hour-meter',
+        'flight-log',
+        'landings',
+        'engine',
+        'propeller',
+        'elt-transmitter',
+      ])
       .meta({ id: 'MeterKind' }),
     perFlightHour: z.int().min(0).max(5000),
     /** Added to what the dial shows, after a meter was replaced. May be negative. */

@@ -29,6 +29,7 @@ export const recordKind = z
     'static-leak-test',
     'elt-inspection',
     'elt-battery',
+    'elt-removal',
     'vor-check',
     'compass-swing',
     'bonding-check',
@@ -132,6 +133,8 @@ export const deferral = z
     recorded: z.boolean().nullable(),
     /** 91.213(d)(4): the person who found no hazard. */
     noHazardBy: agency.nullable(),
+    /** 91.213(a)(2): the letter of authorization and the minimum equipment list are aboard. Only `mel` asks. */
+    letterAboard: z.boolean().nullable(),
     on: civilDate,
     /** Last re-evaluation at a required inspection (91.405(c)). */
     reinspectedOn: civilDate.nullable(),
@@ -183,8 +186,15 @@ export const directive = z
     state: z.enum(['complied', 'not-applicable', 'open']).meta({ id: 'DirectiveState' }),
     reason: note.nullable(),
     method: shortText.nullable(),
-    /** Next due; null for one-time directives. Where both are given the earlier decides. */
-    nextDue: z.object({ date: civilDate.nullable(), meter: id.nullable(), at: centihours.nullable() }).nullable(),
+    /** Next due, or for an open one first due; null: one-time, or before further flight. `by` says which parts are asked: a part asked and null is not recorded. */
+    nextDue: z
+      .object({
+        by: z.enum(['date', 'meter', 'first', 'last']).meta({ id: 'DirectiveDueBy' }),
+        date: civilDate.nullable(),
+        meter: id.nullable(),
+        at: centihours.nullable(),
+      })
+      .nullable(),
     recordId: id.nullable(),
   })
   .meta({ id: 'Directive' });
