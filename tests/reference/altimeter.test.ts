@@ -3,7 +3,7 @@ import { judgeAltimeterTest } from '../../libs/rules/src/calculations/altimeter-
 import { judgeCorrespondence } from '../../libs/rules/src/calculations/correspondence.js';
 import { judgeStaticLeak } from '../../libs/rules/src/calculations/static-leak.js';
 import { scaleErrorTable } from '../../libs/rules/src/facts/altimeter.js';
-import { perfectAltimeter, tableFour, tableOne, tableThree } from './readings-for-tests.js';
+import { perfectAltimeter, tableFour, tableOne, tableThree } from '../../libs/rules/testing/sample-readings.js';
 
 /** Pressure in inHg at a geopotential altitude in feet, from the 1976 standard atmosphere below 65,617 ft. */
 function standardPressureInHg(altitudeFt: number): number {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { judgeTransponderTest } from '../../libs/rules/src/calculations/transponder-test.js';
 import type { TransponderClass, TransponderReadings } from '../../libs/rules/src/dossier/readings.js';
-import { goodAtcrbs, goodModeS } from './readings-for-tests.js';
+import { goodAtcrbs, goodModeS } from '../../libs/rules/testing/sample-readings.js';
 
 /** Class, reply frequency +/- MHz, top suppression rate, least W and dBW, MTL from and to: appendix F as of 17 Oct 2023. */
 const appendixF: readonly (readonly [TransponderClass, number, number, number, number, number, number])[] = [

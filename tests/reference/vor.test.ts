@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { judgeVorCheck } from '../../libs/rules/src/calculations/vor-check.js';
 import { vorMethod } from '../../libs/rules/src/dossier/readings.js';
 import { vorMethods } from '../../libs/rules/src/facts/vor.js';
-import { dualVorCheck, vorCheck } from './readings-for-tests.js';
+import { dualVorCheck, vorCheck } from '../../libs/rules/testing/sample-readings.js';
 
 describe('14 CFR 91.171', () => {
   test.each([

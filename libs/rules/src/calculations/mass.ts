@@ -26,26 +26,14 @@ export function emptyWeightAfter(
   before: MassItem,
   items: readonly MassItem[],
 ): MassResult & { readonly shiftIn: number } {
-  const after = loadedCentre([before, ...items]);
+  const start = checked(before, 'before');
+  const after = centreOf([start, ...items.map((item, i) => checked(item, `items[${i}]`))]);
   return { ...after, shiftIn: roundTo(after.armIn - before.armIn, 3) };
 }
 
 /** Weight, moment and centre of gravity of a list of items. Precision and errors as for `emptyWeightAfter`. */
 export function loadedCentre(items: readonly MassItem[]): MassResult {
-  let weight = 0;
-  let moment = 0;
-  items.forEach(({ weightLb, armIn }, i) => {
-    weight += numberWithin(`items[${i}].weightLb`, weightLb, -mostLb, mostLb);
-    moment += weightLb * numberWithin(`items[${i}].armIn`, armIn, -mostIn, mostIn);
-  });
-  const weightLb = roundTo(weight, 2);
-  if (weightLb <= 0) {
-    throw new CalculationError(
-      'items',
-      `The items add up to ${weightLb} lb. Start from a weight that is left after removals.`,
-    );
-  }
-  return { weightLb, momentLbIn: roundTo(moment, 2), armIn: roundTo(moment / weight, 3) };
+  return centreOf(items.map((item, i) => checked(item, `items[${i}]`)));
 }
 
 /** The greatest change of empty weight that AC 43.13-1B 10-2c lets go without a revision, pounds. */
@@ -55,4 +43,24 @@ export function negligibleWeightLb(emptyWeightLb: number): number {
     row.includesBound ? weight <= row.emptyBelowLb : weight < row.emptyBelowLb,
   );
   return step?.mostLb ?? 0;
+}
+
+function checked({ weightLb, armIn }: MassItem, field: string): MassItem {
+  return {
+    weightLb: numberWithin(`${field}.weightLb`, weightLb, -mostLb, mostLb),
+    armIn: numberWithin(`${field}.armIn`, armIn, -mostIn, mostIn),
+  };
+}
+
+function centreOf(items: readonly MassItem[]): MassResult {
+  const weight = items.reduce((sum, item) => sum + item.weightLb, 0);
+  const moment = items.reduce((sum, item) => sum + item.weightLb * item.armIn, 0);
+  const weightLb = roundTo(weight, 2);
+  if (weightLb <= 0) {
+    throw new CalculationError(
+      'items',
+      `The items add up to ${weightLb} lb. Start from a weight that is left after removals.`,
+    );
+  }
+  return { weightLb, momentLbIn: roundTo(moment, 2), armIn: roundTo(moment / weight, 3) };
 }

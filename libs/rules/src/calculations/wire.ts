@@ -3,7 +3,7 @@ import { copperTemperature, protectorTable, wireTable } from '../facts/wire.js';
 import { CalculationError, numberWithin, positive } from './errors.js';
 import { floorTo, roundTo } from './rounding.js';
 
-const longestFt = 10_000;
+const longestFt = 1_000_000;
 const mostA = 1000;
 
 export interface WireRun {
@@ -41,7 +41,7 @@ export function longestRun(input: {
 }): number {
   const { conductorC } = input;
   const temperature = conductorC === undefined ? {} : { conductorC };
-  const run = checked({ lengthFt: 1, currentA: input.currentA, ...temperature });
+  const run = checked({ lengthFt: 1, currentA: positive('currentA', input.currentA, mostA), ...temperature });
   return floorTo(positive('dropV', input.dropV, 1000) / voltsPerFoot(rowOf(input.awg), run), 2);
 }
 
@@ -120,8 +120,8 @@ function bundleA(row: WireRow, wireRatingC: 105 | 150 | 200): number {
 
 function checked({ lengthFt, currentA, conductorC = 20 }: WireRun): Required<WireRun> {
   return {
-    lengthFt: positive('lengthFt', lengthFt, longestFt),
-    currentA: positive('currentA', currentA, mostA),
+    lengthFt: numberWithin('lengthFt', lengthFt, 0, longestFt),
+    currentA: numberWithin('currentA', currentA, 0, mostA),
     conductorC: numberWithin('conductorC', conductorC, -70, 300),
   };
 }

@@ -1,4 +1,4 @@
-import type { AltimeterReadings, TransponderReadings, VorReadings } from '../../libs/rules/src/dossier/readings.js';
+import type { AltimeterReadings, TransponderReadings, VorReadings } from '../src/dossier/readings.js';
 
 /** Altitude, pressure, tolerance: 14 CFR part 43 appendix E table I, as amended 30 Dec 2016. */
 export const tableOne: readonly (readonly [number, number, number])[] = [

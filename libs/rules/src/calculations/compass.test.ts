@@ -1,0 +1,39 @@
+import { expect, test } from 'vitest';
+import type { CompassReadings } from '../dossier/readings.js';
+import { judgeCompass } from './compass.js';
+
+function swing(offDeg: number, stepDeg = 30): CompassReadings {
+  const headings = Array.from({ length: 360 / stepDeg }, (_, i) => i * stepDeg);
+  const points = headings.map((headingDeg) => ({ headingDeg, compassDeg: (headingDeg + offDeg + 360) % 360 }));
+  return { points, enginesRunning: true, radiosStated: true, electricLoadsPlacarded: null };
+}
+
+test('10 degrees pass, more fails, north included', () => {
+  expect([9.9, 10, 10.1, -10, -10.1].map((off) => judgeCompass(swing(off)).outcome)).toEqual([
+    'met',
+    'met',
+    'not-met',
+    'met',
+    'not-met',
+  ]);
+});
+
+test('more than 10 from electric loads passes where the placard names them', () => {
+  expect(judgeCompass({ ...swing(12), electricLoadsPlacarded: true }).outcome).toBe('met');
+  expect(judgeCompass({ ...swing(12), electricLoadsPlacarded: false }).outcome).toBe('not-met');
+});
+
+test('steps of at most 30 degrees all the way round; rotorcraft 45', () => {
+  expect(judgeCompass(swing(1, 45)).outcome).toBe('not-met');
+  expect(judgeCompass(swing(1, 45), 'rotorcraft').outcome).toBe('met');
+  const gap = { ...swing(1), points: swing(1).points.filter(({ headingDeg }) => headingDeg !== 0) };
+  expect(judgeCompass(gap).outcome).toBe('not-met');
+  expect(judgeCompass({ ...swing(1), points: [{ headingDeg: 360, compassDeg: 1 }] }).outcome).toBe('not-met');
+});
+
+test('nothing read, engines or radios not stated: cannot tell', () => {
+  expect(judgeCompass({ ...swing(1), points: [] }).outcome).toBe('cannot-tell');
+  expect(judgeCompass({ ...swing(1), enginesRunning: null }).outcome).toBe('cannot-tell');
+  expect(judgeCompass({ ...swing(1), radiosStated: null }).outcome).toBe('cannot-tell');
+  expect(judgeCompass({ ...swing(1), enginesRunning: false }).outcome).toBe('not-met');
+});

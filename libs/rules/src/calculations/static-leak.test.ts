@@ -1,0 +1,43 @@
+import { expect, test } from 'vitest';
+import type { StaticLeakReadings } from '../dossier/readings.js';
+import { judgeStaticLeak } from './static-leak.js';
+
+const unpressurized: StaticLeakReadings = {
+  pressurized: false,
+  aboveFieldFt: 1000,
+  differentialInHg: null,
+  cabinEquivalentFt: null,
+  lossFt: 40,
+};
+const outcome = (change: Partial<StaticLeakReadings>) => judgeStaticLeak({ ...unpressurized, ...change }).outcome;
+
+test('the suction by height or by difference of pressure', () => {
+  expect(outcome({})).toBe('met');
+  expect(outcome({ aboveFieldFt: 999 })).toBe('not-met');
+  expect(outcome({ aboveFieldFt: null })).toBe('cannot-tell');
+  expect(outcome({ aboveFieldFt: null, differentialInHg: 0.95 })).toBe('met');
+  expect(outcome({ aboveFieldFt: null, differentialInHg: 0.94 })).toBe('not-met');
+  expect(outcome({ aboveFieldFt: 900, differentialInHg: 1 })).toBe('met');
+});
+
+test('the loss: 100 ft, either way; not read, cannot tell', () => {
+  expect([
+    outcome({ lossFt: 100 }),
+    outcome({ lossFt: 101 }),
+    outcome({ lossFt: -101 }),
+    outcome({ lossFt: null }),
+  ]).toEqual(['met', 'not-met', 'not-met', 'cannot-tell']);
+});
+
+test('pressurized: 2 % of the equivalent altitude or 100 ft, the greater; known from memory', () => {
+  const cabin = (cabinEquivalentFt: number | null, lossFt: number) =>
+    judgeStaticLeak({ ...unpressurized, pressurized: true, cabinEquivalentFt, lossFt });
+  expect([cabin(4000, 100).outcome, cabin(4000, 101).outcome]).toEqual(['met', 'not-met']);
+  expect([cabin(8000, 160).outcome, cabin(8000, 161).outcome]).toEqual(['met', 'not-met']);
+  expect(cabin(null, 10).outcome).toBe('cannot-tell');
+  expect(cabin(8000, 160).points[0]?.source.status).toBe('from-memory');
+});
+
+test('pressurized or not unknown: cannot tell', () => {
+  expect(outcome({ pressurized: null })).toBe('cannot-tell');
+});
