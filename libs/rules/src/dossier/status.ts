@@ -39,6 +39,7 @@ export const recordKind = z
     'controls-check',
     'release-entry',
     'pilot-flight-check',
+    'data-verification',
     'directive-compliance',
     'own-item',
   ])

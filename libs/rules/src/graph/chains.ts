@@ -2,7 +2,10 @@ import type { SignalCode } from '../catalogue/type.js';
 import type { Link } from '../dossier/installation.js';
 import type { UnitFacts } from './units.js';
 
-/** From a source of guidance to an indicator, through selectors if need be. Ids: `source>indicator`, or the source alone. */
+/**
+ * From a source of guidance to an indicator, through selectors if need be. Ids: `source>indicator`, for its own display
+ * `source>source`, and the source alone where it is joined to nothing: a result through a chain bears on no other chain.
+ */
 export interface Chain {
   readonly id: string;
   readonly source: UnitFacts;
@@ -40,13 +43,14 @@ export function chainsFrom(
     };
   });
   if (source.functions.has('lateral-deviation')) {
+    const id = `${source.id}>${source.id}`;
     chains.push({
-      id: source.id,
+      id,
       source,
       indicator: source,
       lateral: [],
       vertical: source.functions.has('vertical-deviation') ? [] : null,
-      members: [source.id, ...antennas],
+      members: [id, source.id, ...antennas],
     });
   }
   return chains.length > 0

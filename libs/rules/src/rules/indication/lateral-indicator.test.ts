@@ -71,7 +71,7 @@ testRule(lateralIndicator, [
     dossier: dossierOf(navigator),
     types: [selfShowing],
     at: '2026-03-02T14:00Z',
-    subject: 'nav2',
+    subject: 'nav2>nav2',
     expect: 'cannot-tell',
     message: 'unclear',
   },
@@ -80,7 +80,7 @@ testRule(lateralIndicator, [
     dossier: dossierOf(navigator),
     types: [forbidden],
     at: '2026-03-02T14:00Z',
-    subject: 'nav2',
+    subject: 'nav2>nav2',
     expect: 'not-met',
   },
   {
@@ -98,7 +98,7 @@ testRule(lateralIndicator, [
       }),
     ],
     at: '2026-03-02T14:00Z',
-    subject: 'nav2',
+    subject: 'nav2>nav2',
     expect: 'met',
   },
   {
