@@ -1,22 +1,19 @@
 import type { SourceRef } from '../facts/source.js';
-import { lastGoodDay } from '../time/calendar.js';
 import type { CivilDate, Instant } from '../time/instant.js';
 import { startOfDayAfter } from '../time/zones.js';
 import type { Facts } from '../graph/facts.js';
 import type { Clause } from '../verdict/clause.js';
-import { allOf, anyOf, notMet, within } from '../verdict/build.js';
+import { notMet } from '../verdict/build.js';
 import type { Due } from '../verdict/result.js';
 import type { Counted } from './accomplished.js';
+import { calendarMonthsFromDone, recurring } from './recurring.js';
 
 /** First instant after a day, where the aircraft lives. No rule names a zone: our reading is the base's. */
 export function endOfDay(facts: Facts, date: CivilDate): Instant {
   return startOfDayAfter(date, facts.zone);
 }
 
-/**
- * Any entry that counts and is still within its calendar months keeps the item current.
- * Nothing recorded is not-met only where `noneMeans` says that absence is certain; the caller decides.
- */
+/** `recurring` for plain calendar months. Nothing recorded is not-met only where `none` says that absence is certain; the caller decides. */
 export function withinMonths(
   facts: Facts,
   counted: readonly Counted[],
@@ -24,27 +21,9 @@ export function withinMonths(
   source: SourceRef,
   none: Clause,
 ): { readonly clause: Clause; readonly lastGood: CivilDate | null; readonly done: CivilDate | null } {
-  const clauses = counted.map(({ record, clause }) => {
-    const good = lastGoodDay(record.done.date, months);
-    return allOf(
-      'done-and-current',
-      [
-        clause,
-        within(
-          'within-calendar-months',
-          { before: endOfDay(facts, good) },
-          { source, evidence: [record.id], limit: { amount: months, unit: 'calendar months' } },
-        ),
-      ],
-      'cannot-tell',
-    );
-  });
-  const newest = counted[0]?.record ?? null;
-  return {
-    clause: clauses.length > 0 ? anyOf('an-entry-that-counts', clauses, 'cannot-tell') : none,
-    lastGood: newest === null ? null : lastGoodDay(newest.done.date, months),
-    done: newest?.done.date ?? null,
-  };
+  const label = 'within-calendar-months';
+  const found = recurring(facts, counted, calendarMonthsFromDone(months), { what: label, label, source, none });
+  return { clause: found.clause, lastGood: found.lastGood, done: found.governing?.done.date ?? null };
 }
 
 export function dueOn(facts: Facts, what: string, lastGood: CivilDate | null): readonly Due[] {

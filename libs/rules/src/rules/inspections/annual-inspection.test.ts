@@ -96,6 +96,12 @@ testRule(annualInspection, [
     expect: 'met',
   },
   {
+    name: 'the last complete inspection of a progressive program that was left',
+    dossier: dossierOf(standard, annual({ kind: 'progressive-complete' })),
+    at: '2025-06-01T12:00Z',
+    expect: 'met',
+  },
+  {
     name: 'experimental',
     dossier: dossierOf({ configuration: { aircraft: { certificate: 'experimental' } } }),
     at: '2025-06-01T12:00Z',

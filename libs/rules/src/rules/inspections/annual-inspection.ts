@@ -1,25 +1,24 @@
-import type { Agency } from '../../dossier/common.js';
 import type { Facts } from '../../graph/facts.js';
 import { anyOf, implies, met, notMet, unknown } from '../../verdict/build.js';
 import type { Clause } from '../../verdict/clause.js';
 import type { Draft } from '../../verdict/result.js';
-import { accomplished, holdsAny } from '../accomplished.js';
+import { accomplished } from '../accomplished.js';
 import { cfr } from '../cite.js';
 import { dueOn, withinMonths } from '../periodic.js';
 import { defineRule } from '../rule.js';
+import { tasks } from '../who-may.js';
 
 const interval = cfr('91.409(a)');
-const whoMay = cfr('43.3, 43.7, 65.95(a)(2)');
 
 /** Aircraft under 91.409(c), (d) or (e) follow another regime. Single-engine turboprops are not named in (e) and follow (a). */
 export const annualInspection = defineRule(
   {
     id: 'annual-inspection',
     topic: 'inspections',
-    asks: 'Within the preceding 12 calendar months an annual inspection with approval for return to service, or an inspection for the issue of an airworthiness certificate.',
+    asks: 'Within the preceding 12 calendar months an annual inspection with approval for return to service, an inspection for the issue of an airworthiness certificate, or the last complete inspection of a progressive program that was left.',
     binds:
       'Aircraft with a standard or other certificate that are not excepted by 91.409(c) and follow no progressive or selected program; not experimental and light-sport aircraft.',
-    sources: [interval, whoMay, cfr('91.409(c), (d), (e)')],
+    sources: [interval, tasks.annualInspection.source, cfr('91.409(c), (d), (e)')],
     messages: {
       current: 'Annual inspection of {done}, good through {lastGood}.',
       lapsed: 'No annual inspection that counts within the preceding 12 calendar months.',
@@ -29,10 +28,16 @@ export const annualInspection = defineRule(
     establishes: [],
   },
   (facts) => {
-    const entries = accomplished(facts, ['annual-inspection', 'airworthiness-certificate-inspection'], 'aircraft', {
-      by: { may: mayApprove, source: whoMay },
-      outcomes: ['approved'],
-    });
+    // A complete progressive inspection carries 12 calendar months after the program is left (91.409(d)).
+    const entries = accomplished(
+      facts,
+      ['annual-inspection', 'airworthiness-certificate-inspection', 'progressive-complete'],
+      'aircraft',
+      {
+        by: tasks.annualInspection,
+        outcomes: ['approved'],
+      },
+    );
     const { clause, done, lastGood } = withinMonths(
       facts,
       entries,
@@ -80,11 +85,4 @@ function binds(facts: Facts): Clause {
     ],
     'cannot-tell',
   );
-}
-
-/** An inspection authorization, a rated station, the manufacturer (43.7). */
-function mayApprove(agency: Agency): boolean | null {
-  if (agency.kind === 'manufacturer') return true;
-  if (agency.kind === 'repair-station') return holdsAny(agency, 'station-airframe');
-  return agency.kind === 'mechanic' ? holdsAny(agency, 'inspection-authorization') : false;
 }

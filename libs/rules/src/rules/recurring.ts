@@ -1,0 +1,117 @@
+import type { IntervalPart, NextPart, Recurrence } from '../calculations/recurrence.js';
+import { nextDue } from '../calculations/recurrence.js';
+import type { RecordHead } from '../dossier/status.js';
+import type { SourceRef } from '../facts/source.js';
+import type { Facts } from '../graph/facts.js';
+import type { CivilDate } from '../time/instant.js';
+import { startOfDayAfter } from '../time/zones.js';
+import { allOf, anyOf, unknown, within } from '../verdict/build.js';
+import type { Clause, Outcome, Quantity } from '../verdict/clause.js';
+import { strictest } from '../verdict/conditions.js';
+import { evaluate } from '../verdict/evaluate.js';
+import type { Due } from '../verdict/result.js';
+import type { Counted } from './accomplished.js';
+
+export interface Recurring {
+  readonly clause: Clause;
+  /** The entry that keeps it current: the newest that counts, else the newest that may count. */
+  readonly governing: RecordHead | null;
+  readonly lastGood: CivilDate | null;
+  /** Where the meter stands when it falls due, hundredths of an hour. */
+  readonly at: number | null;
+  readonly due: readonly Due[];
+}
+
+/** Calendar months to the end of the month, counted from when it was done: the plainest recurrence of part 91. */
+export function calendarMonthsFromDone(count: number): Recurrence {
+  return { parts: [{ kind: 'calendar-months', count }], combine: 'first', countFrom: 'done', toleranceFor: 'none' };
+}
+
+/**
+ * Any entry that counts and is still within its interval keeps the item current. A tolerance is never part of the region:
+ * what may be overflown for one purpose only makes nothing ready. `none`: what it means that nothing is recorded.
+ */
+export function recurring(
+  facts: Facts,
+  counted: readonly Counted[],
+  recurrence: Recurrence,
+  asked: { readonly what: string; readonly label: string; readonly source: SourceRef; readonly none: Clause },
+): Recurring {
+  const clauses = counted.map(({ record, clause }) =>
+    allOf('done-and-current', [clause, current(facts, record, recurrence, asked)], 'cannot-tell'),
+  );
+  const governing = governingOf(counted);
+  const parts = governing === null ? [] : nextDue(recurrence, lastDone(recurrence, governing)).parts;
+  const day = parts.find((each) => each.kind === 'date');
+  const hours = parts.find((each) => each.kind === 'meter');
+  return {
+    clause: clauses.length > 0 ? anyOf('an-entry-that-counts', clauses, 'cannot-tell') : asked.none,
+    governing,
+    lastGood: day?.lastGoodDay ?? null,
+    at: hours?.at ?? null,
+    due:
+      day || hours
+        ? [
+            {
+              what: asked.what,
+              ...(day ? { lastGoodDay: day.lastGoodDay, lapses: startOfDayAfter(day.lastGoodDay, facts.zone) } : {}),
+              ...(hours ? { meter: hours.meter, at: hours.at } : {}),
+              combine: recurrence.combine,
+            },
+          ]
+        : [],
+  };
+}
+
+/** Whether an entry counts, which no time and no flight changes. */
+export function entryOutcome({ clause }: Counted): Outcome {
+  return evaluate(clause, {
+    instant: '0001-01-01T00:00Z',
+    meters: {},
+    conditions: strictest,
+    capability: () => 'cannot-tell',
+  });
+}
+
+export function governingOf(counted: readonly Counted[]): RecordHead | null {
+  const found =
+    counted.find((each) => entryOutcome(each) === 'met') ??
+    counted.find((each) => entryOutcome(each) === 'cannot-tell') ??
+    null;
+  return found?.record ?? null;
+}
+
+function current(
+  facts: Facts,
+  record: RecordHead,
+  recurrence: Recurrence,
+  { label, source }: { readonly label: string; readonly source: SourceRef },
+): Clause {
+  const evidence = [record.id];
+  const regions = nextDue(recurrence, lastDone(recurrence, record)).parts.map((part: NextPart, index): Clause => {
+    const interval = recurrence.parts[index];
+    const extra = { source, evidence, ...(interval ? { limit: quantity(interval) } : {}) };
+    if (part.kind === 'unknown') return unknown('hours-recorded', [`status.records.${record.id}.meters`], extra);
+    return part.kind === 'date'
+      ? within(label, { before: startOfDayAfter(part.lastGoodDay, facts.zone) }, extra)
+      : within(label, { atMost: { [part.meter]: part.at } }, extra);
+  });
+  if (regions.length === 1 && regions[0]) return regions[0];
+  return recurrence.combine === 'first' ? allOf(label, regions, 'cannot-tell') : anyOf(label, regions, 'cannot-tell');
+}
+
+/** The hours at which it fell due are recorded for the one meter that the interval counts. */
+function lastDone(recurrence: Recurrence, record: RecordHead) {
+  const meters = recurrence.parts.flatMap((each) => (each.kind === 'hours' ? [each.meter] : []));
+  return {
+    doneDate: record.done.date,
+    doneMeters: Object.fromEntries(record.meters.map((each) => [each.meter, each.value])),
+    dueMeters:
+      record.dueAt === null ? null : Object.fromEntries(meters.map((meter) => [meter, record.dueAt ?? 0] as const)),
+  };
+}
+
+function quantity(part: IntervalPart): Quantity {
+  if (part.kind === 'hours') return { amount: part.count / 100, unit: 'h' };
+  return { amount: part.count, unit: part.kind.replace('-', ' ') };
+}
