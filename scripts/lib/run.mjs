@@ -4,6 +4,13 @@ import { root } from './paths.mjs';
 
 const exitCode = (code, signal) => code ?? 128 + (constants.signals[signal] ?? 0);
 
+/** What is collected is read as text, so without colours, whatever the terminal wants. */
+function withoutColours(env) {
+  const plain = { ...process.env, NO_COLOR: '1', ...env };
+  delete plain.FORCE_COLOR;
+  return plain;
+}
+
 /**
  * Runs a command quietly and collects what it prints.
  * @returns {Promise<{ code: number, output: string }>} 127 when the command does not exist
@@ -12,7 +19,7 @@ export function quiet(file, args, { env = {}, cwd = root, timeout } = {}) {
   return new Promise((resolve) => {
     const child = spawn(file, args, {
       cwd,
-      env: { ...process.env, ...env },
+      env: withoutColours(env),
       stdio: ['ignore', 'pipe', 'pipe'],
       windowsHide: true,
       ...(timeout ? { timeout, killSignal: 'SIGKILL' } : {}),
@@ -59,6 +66,7 @@ export function foreground(commands) {
         stop('SIGTERM');
       }
       if (--running === 0) {
+        clearInterval(watch);
         for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP']) process.removeAllListeners(signal);
         resolve(first);
       }
@@ -77,6 +85,10 @@ export function foreground(commands) {
       child.once('exit', (code, signal) => ended(exitCode(code, signal)));
       return child;
     });
+    // npm passes a request on to the shell between it and us, and that shell ends without passing it on.
+    const parent = process.ppid;
+    const watch = setInterval(() => process.ppid !== parent && stop('SIGTERM'), 500);
+    if (!process.env.npm_lifecycle_event) clearInterval(watch);
     let asked = 0;
     const passOn = (signal) => {
       // npm and the terminal may both tell us of one Ctrl-C.
