@@ -9,6 +9,10 @@ import { readSettings, SettingsError } from './settings.js';
 
 const log = new AppLog();
 
+// The terminal may be closed before the application is: a line that nobody can read must not keep it from stopping
+// the database.
+for (const stream of [process.stdout, process.stderr]) stream.on('error', () => undefined);
+
 async function main(): Promise<void> {
   const settings = readSettings(process.env);
   await refuseTakenPort(settings);
