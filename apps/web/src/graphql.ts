@@ -6,6 +6,10 @@ export const graphql = initGraphQLTada<{
   introspection: introspection;
   scalars: {
     ID: string;
+    /** UTC minute, 'YYYY-MM-DDTHH:MMZ'. */
+    Instant: string;
+    /** 'YYYY-MM-DD'. */
+    CivilDate: string;
     /** Anything: the dossier and the catalogue slice, typed where they are read. */
     JSON: unknown;
   };

@@ -1,9 +1,26 @@
-import { ApolloClient, ApolloLink, HttpLink, InMemoryCache } from '@apollo/client';
+import { ApolloClient, ApolloLink, HttpLink, InMemoryCache, type TypePolicies } from '@apollo/client';
+import { relayStylePagination } from '@apollo/client/utilities';
 import { ErrorLink } from '@apollo/client/link/error';
 import { problemOf } from './problem.js';
 
 /** Fired when any answer says that the session is over, so that the frame can ask to sign in and keep the page. */
 export const signedOutEvent = 'tallywing:signed-out';
+
+/* Pages of one list are joined; another filter is another list. */
+const typePolicies: TypePolicies = {
+  Query: {
+    fields: {
+      readyBoard: relayStylePagination(['profile', 'at', 'hoursAhead', 'filter']),
+      findings: relayStylePagination(['filter', 'at', 'hoursAhead']),
+      dueAhead: relayStylePagination(['from', 'to', 'filter']),
+      databaseCurrency: relayStylePagination(['at', 'filter']),
+      catalogue: relayStylePagination(['filter']),
+    },
+  },
+  Aircraft: { fields: { history: relayStylePagination() } },
+  // Verdicts of one aircraft differ by moment; they are parts of the answer they came in.
+  ProfileVerdict: { keyFields: false },
+};
 
 /** The one client. Cookies carry the session; the extra header keeps plain cross-site forms out. */
 export function makeClient(): ApolloClient {
@@ -17,7 +34,7 @@ export function makeClient(): ApolloClient {
   });
   return new ApolloClient({
     link: ApolloLink.from([watch, http]),
-    cache: new InMemoryCache(),
+    cache: new InMemoryCache({ typePolicies }),
     defaultOptions: {
       // A verdict from the cache may be shown while the fresh one travels, never instead of it.
       watchQuery: { fetchPolicy: 'cache-and-network', nextFetchPolicy: 'cache-first' },

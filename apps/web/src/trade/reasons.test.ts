@@ -1,26 +1,48 @@
-import type { Explained, Leaf } from '@tallywing/rules';
+import { blankDossier, type Dossier, type Explained, type Leaf } from '@tallywing/rules';
 import { expect, test } from 'vitest';
-import { pathWords, reasonOf, type ReasonContext } from './reasons.js';
+import { evidenceNames, pathWords, reasonOf, type ReasonContext } from './reasons.js';
 import { codeWords } from './words.js';
 
+const blank = blankDossier('a');
+const dossier: Dossier = {
+  ...blank,
+  status: {
+    ...blank.status,
+    records: [
+      {
+        id: 'r1',
+        kind: 'annual-inspection',
+        subjects: ['aircraft'],
+        done: { date: '2026-03-04', at: null },
+        meters: [],
+        outcome: null,
+        enRoute: null,
+        dueAt: null,
+        evidence: 'reported',
+        entry: { book: 'Airframe', page: '12' },
+        agency: null,
+        secondPerson: null,
+        instrument: null,
+        document: null,
+        testedToFt: null,
+        place: null,
+        expires: null,
+        readings: null,
+        note: null,
+      },
+    ],
+  },
+};
 const context: ReasonContext = {
   when: (instant) => `<${instant}>`,
   meterName: (id) => `meter ${id}`,
-  record: (id) =>
-    id === 'r1'
-      ? {
-          kind: 'annual-inspection',
-          done: { date: '2026-03-04', at: null },
-          evidence: 'reported',
-          entry: { book: 'Airframe', page: '12' },
-        }
-      : undefined,
+  evidence: evidenceNames(dossier),
 };
 
 function leaf(part: Partial<Leaf>): Explained {
   return {
     outcome: 'met',
-    clause: { is: 'leaf', label: 'Inspected', inside: 'met', outside: 'not-met', ...part },
+    clause: { is: 'leaf', label: 'annual-recorded', inside: 'met', outside: 'not-met', ...part },
     parts: [],
   };
 }
@@ -42,7 +64,7 @@ test('a leaf names its fact, limit, entry, source and when it changes', () => {
   expect(reason).toEqual({
     id: 'x',
     outcome: 'met',
-    title: 'Inspected',
+    title: 'Annual recorded',
     fact: '1,200.5 h',
     limit: '1,234.5 h',
     recorded: ['Annual inspection of 4 Mar 2026, Airframe page 12 (reported, entry not seen)', 'gone'],
@@ -60,14 +82,14 @@ test('a clause that is the same on both sides never claims to change', () => {
 test('a group says how its members decide, and members keep their order', () => {
   const group: Explained = {
     outcome: 'cannot-tell',
-    clause: { is: 'at-least', label: 'Two receivers', n: 2 },
-    parts: [leaf({ label: 'a' }), leaf({ label: 'b' })],
+    clause: { is: 'at-least', label: 'two-receivers', n: 2 },
+    parts: [leaf({ label: 'a' }), leaf({ label: 'bound-by-91.409(a)' })],
   };
   const reason = reasonOf(group, context, 'g');
   expect(reason.asks).toBe('at least 2 of');
   expect(reason.members.map((member) => [member.id, member.title])).toEqual([
-    ['g.0', 'a'],
-    ['g.1', 'b'],
+    ['g.0', 'A'],
+    ['g.1', 'Bound by 91.409(a)'],
   ]);
 });
 

@@ -1,14 +1,15 @@
-import type { Explained, Leaf, RecordHead } from '@tallywing/rules';
+import type { Dossier, Explained, Leaf } from '@tallywing/rules';
 import type { Reason } from '../ui/reason-tree.js';
 import { dateWords, hoursWords } from '../ui/words.js';
-import { capabilityWords, recordKindWords } from './words.js';
+import { capabilityWords, codeWords, recordKindWords } from './words.js';
 
 /** What a clause needs of its aircraft to be put into words. */
 export interface ReasonContext {
   /** UTC instant to local time of the aircraft's base, in words. */
   readonly when: (instant: string) => string;
   readonly meterName: (id: string) => string;
-  readonly record: (id: string) => Pick<RecordHead, 'kind' | 'done' | 'evidence' | 'entry'> | undefined;
+  /** What an entry, a joint or a paper that stands behind a clause is called. */
+  readonly evidence: (id: string) => string;
 }
 
 const evidenceWords: Readonly<Record<string, string>> = {
@@ -26,7 +27,7 @@ export function reasonOf(explained: Explained, context: ReasonContext, id: strin
   if (clause.is === 'implies') {
     return { id, outcome, title: 'Only where the first applies', asks: 'then the second is asked', members };
   }
-  return { id, outcome, title: clause.label, asks: asksWords(clause.is, clause.n, members.length), members };
+  return { id, outcome, title: codeWords(clause.label), asks: asksWords(clause.is, clause.n, members.length), members };
 }
 
 function asksWords(is: 'all' | 'any' | 'at-least', n: number | undefined, members: number): string | undefined {
@@ -39,10 +40,10 @@ function leafReason(leaf: Leaf, outcome: Reason['outcome'], context: ReasonConte
   return {
     id,
     outcome,
-    title: leaf.label,
+    title: codeWords(leaf.label),
     fact: leaf.value && quantityWords(leaf.value),
     limit: leaf.limit && quantityWords(leaf.limit),
-    recorded: leaf.evidence?.map((recordId) => recordWords(recordId, context)),
+    recorded: leaf.evidence?.map(context.evidence),
     missing: leaf.missing?.map(pathWords),
     source: leaf.source,
     changes: changeWords(leaf, context),
@@ -62,9 +63,21 @@ function changeWords(leaf: Leaf, context: ReasonContext): string[] {
   return words;
 }
 
-function recordWords(recordId: string, context: ReasonContext): string {
-  const record = context.record(recordId);
-  if (!record) return recordId;
+/** Names what stands behind a clause from the aircraft's own record: entries, joints, units. */
+export function evidenceNames(dossier: Dossier): (id: string) => string {
+  const { records } = dossier.status;
+  const { links, units } = dossier.configuration;
+  const unitName = (id: string) => units.find((unit) => unit.id === id)?.name ?? id;
+  return (id) => {
+    const record = records.find((each) => each.id === id);
+    if (record) return recordWords(record);
+    const link = links.find((each) => each.id === id);
+    if (link) return `joint of ${unitName(link.fromUnit)} ${link.fromPort} to ${unitName(link.toUnit)} ${link.toPort}`;
+    return unitName(id);
+  };
+}
+
+function recordWords(record: Dossier['status']['records'][number]): string {
   const entry = record.entry ? `, ${record.entry.book} page ${record.entry.page}` : '';
   const grade = evidenceWords[record.evidence] ?? record.evidence;
   return `${recordKindWords(record.kind)} of ${dateWords(record.done.date)}${entry} (${grade})`;

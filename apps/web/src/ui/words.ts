@@ -34,9 +34,6 @@ export function countWords(n: number, one: string, many = `${one}s`): string {
 
 /** 'altitude-reporting' or 'STOPS_AIRCRAFT' to 'Altitude reporting': for ids that nothing closer names. */
 export function idWords(id: string): string {
-  const plain = id
-    .replace(/[-_.]+/g, ' ')
-    .trim()
-    .toLowerCase();
+  const plain = id.replace(/[-_]+/g, ' ').trim().toLowerCase();
   return plain.charAt(0).toUpperCase() + plain.slice(1);
 }

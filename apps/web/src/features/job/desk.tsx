@@ -1,0 +1,130 @@
+import type { Catalogue, Dossier } from '@tallywing/rules';
+import { useDeferredValue, useMemo, useState } from 'react';
+import { messageOf } from '../../trade/messages.js';
+import { whenWords } from '../../trade/time.js';
+import { Button } from '../../ui/button.js';
+import { AddStep } from './components/add-step.js';
+import { EffectPanel } from './components/effect-panel.js';
+import { JoinsOffer } from './components/joins-offer.js';
+import { StepCard } from './components/step-card.js';
+import { effectOf, type PlanEffect, type Profile } from './effect.js';
+import { subjectName } from './form/options.js';
+import { valueAt } from './form/tree.js';
+import { entryFor, newStep } from './follow.js';
+import { openJoins, type Join } from './joins.js';
+import type { Start } from './kinds.js';
+import { planOf, type Plan, type Step } from './plan.js';
+import './job.css';
+
+export interface DeskProps {
+  readonly dossier: Dossier;
+  readonly catalogue: Catalogue;
+  readonly profiles: readonly Profile[];
+  readonly now: string;
+  readonly today: string;
+  readonly by: string;
+  readonly steps: readonly Step[];
+  readonly onSteps: (steps: readonly Step[]) => void;
+  readonly mayRecord: boolean;
+  readonly recording: boolean;
+  readonly onRecord: (plan: Plan) => void;
+}
+
+/** Planned work with its effect beside it, judged by the rule library in this browser. Knows nothing of the server. */
+export function Desk(props: DeskProps) {
+  const { dossier, catalogue, profiles, now, today, by, steps, onSteps } = props;
+  const [adding, setAdding] = useState(steps.length === 0);
+  const [strict, setStrict] = useState(false);
+  const zone = dossier.configuration.aircraft.base.zone;
+  const plan = useMemo(() => planOf(dossier, catalogue, steps, now), [dossier, catalogue, steps, now]);
+  // Typing stays quick: the judgement may lag a keystroke behind the form.
+  const after = useDeferredValue(plan.after);
+  const effect = useMemo(
+    () => effectOf(dossier, after, catalogue, profiles, now),
+    [dossier, after, catalogue, profiles, now],
+  );
+  const start: Start = { dossier: plan.after, catalogue, today, now, by };
+
+  const add = (kind: string, preset?: Readonly<Record<string, unknown>>) => {
+    onSteps([...steps, newStep(kind, start, preset)]);
+    setAdding(false);
+  };
+  const join = (joins: readonly Join[]) =>
+    onSteps([...steps, ...joins.map((link) => newStep('link.connect', start, { link }))]);
+  const recordOwed = (owed: PlanEffect['owed'][number]) =>
+    onSteps([...steps, entryFor(owed.what, owed.subject, start)]);
+
+  return (
+    <div className="tw-job">
+      <div className="tw-stack">
+        <ol className="tw-steps">
+          {plan.steps.map((judged, index) => (
+            <StepCard
+              key={judged.step.key}
+              judged={judged}
+              number={index + 1}
+              catalogue={catalogue}
+              zone={zone}
+              strict={strict}
+              onChange={(next) => onSteps(steps.map((each) => (each.key === next.key ? next : each)))}
+              onRemove={() => onSteps(steps.filter((each) => each.key !== judged.step.key))}
+            />
+          ))}
+        </ol>
+        {fittedUnits(plan).map((unitId) => (
+          <JoinsOffer
+            key={unitId}
+            unitId={unitId}
+            joins={openJoins(unitId, plan.after, catalogue)}
+            dossier={plan.after}
+            onJoin={join}
+          />
+        ))}
+        {adding ? (
+          <section className="tw-sheet tw-stack" aria-label="What was done">
+            <h2>{steps.length === 0 ? 'What was done, or is planned?' : 'And what else?'}</h2>
+            <AddStep onAdd={(kind) => add(kind)} />
+            {steps.length > 0 && <Button onClick={() => setAdding(false)}>Close the list</Button>}
+          </section>
+        ) : (
+          <Button onClick={() => setAdding(true)}>Add something else</Button>
+        )}
+        {steps.length > 0 && (
+          <div className="tw-job-foot tw-no-print">
+            <Button
+              look="main"
+              busy={props.recording}
+              disabled={!props.mayRecord}
+              onClick={() => {
+                setStrict(true);
+                if (plan.ready) props.onRecord(plan);
+              }}
+            >
+              {props.recording ? 'Recording…' : 'Record the work'}
+            </Button>
+            <span role="status">{footWords(plan, strict, props.mayRecord)}</span>
+          </div>
+        )}
+      </div>
+      <EffectPanel
+        effect={effect}
+        message={(result) => messageOf(result, (instant) => whenWords(instant, zone))}
+        subjectName={(id) => subjectName(id, plan.after)}
+        onRecord={recordOwed}
+      />
+    </div>
+  );
+}
+
+function fittedUnits(plan: Plan): string[] {
+  return plan.steps.flatMap(({ step, change }) =>
+    change && step.kind === 'unit.install' ? [String(valueAt(step.value, 'unit.id'))] : [],
+  );
+}
+
+function footWords(plan: Plan, strict: boolean, mayRecord: boolean): string {
+  if (!mayRecord) return 'Your role may plan work here, not record it.';
+  const open = plan.steps.flatMap((each, index) => (each.change ? [] : [index + 1]));
+  if (open.length === 0) return '';
+  return strict ? `Not recorded: something is missing or wrong in ${open.map((n) => `no. ${n}`).join(', ')}.` : '';
+}

@@ -1,0 +1,86 @@
+import { assess, type Catalogue, type Dossier, type FlightConditions, type Result } from '@tallywing/rules';
+import { statusOf } from '../../trade/verdict.js';
+import type { Status } from '../../ui/status-mark.js';
+
+export interface Profile {
+  readonly id: string;
+  readonly name: string;
+  readonly conditions: FlightConditions;
+}
+
+/** What a plan does to the aircraft: the same rules before and after. */
+export interface PlanEffect {
+  readonly profiles: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly before: Status;
+    readonly after: Status;
+  }[];
+  readonly opened: readonly Result[];
+  readonly closed: readonly Result[];
+  /** Tests and entries that the plan calls for and that it does not itself record. */
+  readonly owed: readonly Dossier['status']['obligations'][number][];
+  /** Pounds and pound-inches that the plan puts onto the list of small changes. */
+  readonly mass: { readonly weightLb: number; readonly momentLbIn: number | null } | null;
+}
+
+export function effectOf(
+  before: Dossier,
+  after: Dossier,
+  catalogue: Catalogue,
+  profiles: readonly Profile[],
+  now: string,
+): PlanEffect {
+  const judge = (dossier: Dossier) =>
+    profiles.map((profile) => assess(dossier, catalogue, { instant: now }, profile.conditions));
+  const [was, is] = [judge(before), judge(after)];
+  const findingsBefore = findingsOf(was.flatMap((each) => each.results));
+  const findingsAfter = findingsOf(is.flatMap((each) => each.results));
+  return {
+    profiles: profiles.map((profile, index) => ({
+      id: profile.id,
+      name: profile.name,
+      before: flightStatus(was[index]),
+      after: flightStatus(is[index]),
+    })),
+    opened: [...findingsAfter.values()].filter((each) => !findingsBefore.has(each.key)),
+    closed: [...findingsBefore.values()].filter((each) => !findingsAfter.has(each.key)),
+    owed: owedBetween(before, after),
+    mass: massBetween(before, after),
+  };
+}
+
+function flightStatus(assessment: ReturnType<typeof assess> | undefined): Status {
+  const verdict = assessment?.operations['flight'];
+  return verdict ? statusOf(verdict) : 'not-judged';
+}
+
+/** One finding a key: the worst over the profiles. Advice that stops nothing is a finding too. */
+function findingsOf(results: readonly Result[]): Map<string, Result> {
+  const found = new Map<string, Result>();
+  for (const result of results) {
+    if (result.outcome !== 'not-met' && result.outcome !== 'cannot-tell') continue;
+    if (found.get(result.key)?.outcome !== 'not-met') found.set(result.key, result);
+  }
+  return found;
+}
+
+function owedBetween(before: Dossier, after: Dossier): Dossier['status']['obligations'][number][] {
+  const known = new Set(
+    before.status.obligations.filter((each) => each.closedBy === null).map((each) => `${each.id}@${each.since.date}`),
+  );
+  return after.status.obligations.filter(
+    (each) => each.closedBy === null && !known.has(`${each.id}@${each.since.date}`),
+  );
+}
+
+function massBetween(before: Dossier, after: Dossier): PlanEffect['mass'] {
+  const was = before.configuration.mass?.changesSince.length ?? 0;
+  const fresh = after.configuration.mass?.changesSince.slice(was) ?? [];
+  if (fresh.length === 0) return null;
+  const known = fresh.every((each) => each.armIn !== null);
+  return {
+    weightLb: fresh.reduce((sum, each) => sum + each.weightLb, 0),
+    momentLbIn: known ? fresh.reduce((sum, each) => sum + each.weightLb * (each.armIn ?? 0), 0) : null,
+  };
+}

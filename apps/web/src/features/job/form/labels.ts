@@ -1,0 +1,120 @@
+import { codeWords } from '../../../trade/words.js';
+
+/** Labels where the field's own name does not say it. Keys: the last two names of the path, or the last. */
+const labels: Readonly<Record<string, string>> = {
+  typeId: 'Equipment type',
+  unitId: 'Unit',
+  linkId: 'Joint',
+  antennaId: 'Antenna',
+  placardId: 'Placard',
+  holdId: 'Hold',
+  defectId: 'Defect',
+  openingId: 'Opening in the panel',
+  recordId: 'Entry',
+  fromUnit: 'From unit',
+  fromPort: 'From port',
+  toUnit: 'To unit',
+  toPort: 'To port',
+  touched: 'The work opened or touched',
+  performed: 'Done',
+  done: 'Done',
+  raised: 'Found',
+  loaded: 'Loaded',
+  'performed.at': 'Time of day, to order two jobs of one day',
+  'done.at': 'Time of day, to order two jobs of one day',
+  'raised.at': 'Time of day',
+  'loaded.at': 'Time of day',
+  date: 'Date',
+  grants: 'Approved for',
+  approval: 'Approval of this installation',
+  basis: 'Kind of approval',
+  approvedOn: 'Data approved on',
+  releasedOn: 'Work released on',
+  permission: 'Written permission of the holder seen',
+  modelListed: 'Exact model found on the list',
+  acceptedBy: 'Accepted as found',
+  asOf: 'As of',
+  by: 'By',
+  subjects: 'Of',
+  subject: 'Of',
+  evidence: 'How well it is known',
+  agency: 'Who signed',
+  entry: 'Entry in the record',
+  instrument: 'Test set',
+  calibratedUntil: 'Calibrated until',
+  secondPerson: 'Second signature',
+  enRoute: 'Flown over on the way to the place of inspection',
+  dueAt: 'Fell due at',
+  testedToFt: 'Tested to',
+  document: 'Document',
+  dial: 'The dial shows',
+  oldDial: 'The old dial shows',
+  newDial: 'The new dial shows',
+  slot: 'Which cycle',
+  cycle: 'Cycle number',
+  expires: 'Expires',
+  'load.expires': 'Expires (as printed by the provider)',
+  'load.effective': 'Effective (as printed by the provider)',
+  fromFlightDeck: 'From the flight deck, without tools',
+  currentDataRequired: 'It asks for current navigation data',
+  aboard: 'Aboard',
+  inView: 'In the pilot’s view',
+  mass: 'Change of weight',
+  item: 'Change',
+  listed: 'On the equipment list',
+  noHazardBy: 'Found no hazard',
+  notRequired: 'Not a required item',
+  secured: 'Removed, or deactivated',
+  how: 'How it ended',
+  mtlModeADbm: 'MTL, mode A',
+  mtlModeCDbm: 'MTL, mode C',
+  mtlModeSDbm: 'MTL, mode S',
+  offsetIn: 'From the centre of view',
+  lists: 'Lists',
+  stated: 'Stated',
+};
+
+/** Units that a field's name ends in. */
+const unitEndings: readonly (readonly [RegExp, string])[] = [
+  [/Ft$/, 'ft'],
+  [/In$/, 'in'],
+  [/Lb$/, 'lb'],
+  [/InHg$/, 'inHg'],
+  [/Dbm$/, 'dBm'],
+  [/Dbw$/, 'dBW'],
+  [/Db$/, 'dB'],
+  [/MHz$/, 'MHz'],
+  [/Deg$/, '°'],
+  [/Percent$/, '%'],
+  [/Nm$/, 'NM'],
+  [/PerS$/, 'a second'],
+  [/milliohm$/i, 'milliohm'],
+];
+const powerEndings: readonly (readonly [RegExp, string])[] = [
+  [/[a-z]W$/, 'W'],
+  [/[a-z]A$/, 'A'],
+  [/[a-z]V$/, 'V'],
+  [/Ah$/, 'Ah'],
+];
+
+/** The unit a number is in, from its name: 'testedToFt' is in feet. */
+export function unitOf(path: string): string | null {
+  const name = lastName(path);
+  // 'inHg' before 'In', and the longest ending first in general.
+  const endings = [...unitEndings].sort((a, b) => b[0].source.length - a[0].source.length);
+  return [...endings, ...powerEndings].find(([ending]) => ending.test(name))?.[1] ?? null;
+}
+
+export function labelOf(path: string): string {
+  const names = path.split('.').filter((name) => !/^\d+$/.test(name));
+  const name = names[names.length - 1] ?? '';
+  const known = labels[names.slice(-2).join('.')] ?? labels[name];
+  if (known) return known;
+  const unit = unitOf(path);
+  const bare = unit ? name.replace(/(Ft|InHg|In|Lb|Dbm|Dbw|Db|MHz|Deg|Percent|Nm|PerS|W|A|V|Ah)$/, '') : name;
+  return codeWords((bare || name).replace(/([a-z0-9])([A-Z])/g, '$1 $2'));
+}
+
+function lastName(path: string): string {
+  return path.slice(path.lastIndexOf('.') + 1);
+}

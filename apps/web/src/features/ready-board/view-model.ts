@@ -1,0 +1,181 @@
+import { statusOfAnswer } from '../../trade/verdict.js';
+import { codeWords, effectWords } from '../../trade/words.js';
+import type { ChartData, ChartSeries } from '../../ui/chart-data.js';
+import type { Status } from '../../ui/status-mark.js';
+import { countWords, dateWords, listWords } from '../../ui/words.js';
+import type { Around, BoardAnswer } from './query.js';
+
+export interface Cell {
+  readonly profileId: string;
+  readonly status: Status;
+  /** For a no: what stops it, and how much more does. For a yes: by which means. */
+  readonly says: string;
+  /** When the answer changes; empty where nothing known ends it. */
+  readonly until: string;
+  /** Anything but a text that was read behind a yes. */
+  readonly weak: string | null;
+}
+
+export interface Row {
+  readonly id: string;
+  readonly registration: string;
+  readonly model: string;
+  readonly operator: string;
+  readonly base: string;
+  readonly cells: readonly Cell[];
+}
+
+/** Rows of the board. `when` turns an instant into words of the base's own clock. */
+export function rowsOf(board: BoardAnswer, when: (instant: string, zone: string) => string): Row[] {
+  return board.edges.map(({ node }) => ({
+    id: node.aircraft.id,
+    registration: node.aircraft.registration,
+    model: `${node.aircraft.make} ${node.aircraft.model}`,
+    operator: node.aircraft.operator?.name ?? 'no operator',
+    base: node.aircraft.base.name,
+    cells: node.verdicts.map((verdict) => cellOf(verdict, (instant) => when(instant, node.aircraft.base.zone))),
+  }));
+}
+
+type Answer = BoardAnswer['edges'][number]['node']['verdicts'][number];
+
+function cellOf(verdict: Answer, when: (instant: string) => string): Cell {
+  const status = statusOfAnswer(verdict);
+  return {
+    profileId: verdict.profile.id,
+    status,
+    says: saysOf(verdict, status),
+    until: untilOf(verdict, when),
+    weak: weakOf(verdict, status),
+  };
+}
+
+function saysOf(verdict: Answer, status: Status): string {
+  if (status === 'judged-again') return 'Rules or profiles have changed';
+  if (status === 'yes')
+    return verdict.by.length === 0 ? '' : `by ${listWords(verdict.by.map((means) => means.split('>').join(' on ')))}`;
+  const [first, ...more] = verdict.because;
+  if (!first) return '';
+  return more.length === 0 ? first.text : `${first.text} (and ${more.length} more)`;
+}
+
+function untilOf(verdict: Answer, when: (instant: string) => string): string {
+  const parts = [
+    ...(verdict.changesAt ? [`until ${when(verdict.changesAt)}`] : []),
+    ...(verdict.hoursLeft == null ? [] : [`${verdict.hoursLeft} h left`]),
+    ...(verdict.topFt == null || verdict.ready !== 'YES' ? [] : [`to ${verdict.topFt.toLocaleString('en-US')} ft`]),
+  ];
+  return parts.join(', ');
+}
+
+function weakOf(verdict: Answer, status: Status): string | null {
+  const weak = verdict.weakestSource?.toLowerCase().replace(/_/g, '-');
+  return status === 'yes' && weak && weak !== 'verified' ? weak : null;
+}
+
+const verdictSeries: readonly ChartSeries[] = [
+  { key: 'yes', name: 'Yes', colour: 'var(--yes)', pattern: 'solid' },
+  { key: 'cannotTell', name: 'Cannot tell', colour: 'var(--cannot)', pattern: 'dots' },
+  { key: 'no', name: 'No', colour: 'var(--no)', pattern: 'lines' },
+  { key: 'judgingAgain', name: 'Being judged again', colour: 'var(--again)', pattern: 'hollow' },
+];
+
+export function readinessChart(board: BoardAnswer): ChartData {
+  const rows = board.counts.map(({ profile, yes, no, cannotTell, judgingAgain }) => ({
+    key: profile.id,
+    label: profile.name,
+    values: { yes, no, cannotTell, judgingAgain },
+  }));
+  const ready = rows.map((row) => `${row.values.yes} of ${board.totalCount} for ${row.label}`);
+  return {
+    title: 'Ready aircraft by flight profile',
+    summary: rows.length === 0 ? 'No flight profile is set.' : `Ready: ${listWords(ready)}.`,
+    rowsName: 'Flight profile',
+    series: verdictSeries,
+    rows,
+  };
+}
+
+/* In the order of gravity, the gravest at the foot of the stack. */
+const effectSeries: readonly ChartSeries[] = [
+  { key: 'STOPS_AIRCRAFT', name: effectWords('stops-aircraft'), colour: 'var(--no)', pattern: 'solid' },
+  { key: 'STOPS_OPERATION', name: effectWords('stops-operation'), colour: 'var(--series-6)', pattern: 'lines' },
+  { key: 'STOPS_RELEASE', name: effectWords('stops-release'), colour: 'var(--series-2)', pattern: 'cross' },
+  { key: 'RECORD', name: effectWords('record'), colour: 'var(--series-1)', pattern: 'dots' },
+  { key: 'ADVICE', name: effectWords('advice'), colour: 'var(--series-5)', pattern: 'hollow' },
+];
+
+export function findingsChart(around: Around): ChartData {
+  const weeks = byWeek(around.openFindings, (each) => ({ [each.effect]: each.open }));
+  const ahead = new Set(around.openFindings.filter((each) => each.ahead).map((each) => each.week));
+  const rows = weeks.map((week) => ({ ...week, label: ahead.has(week.key) ? `${week.label} (ahead)` : week.label }));
+  return {
+    title: 'Open findings over time',
+    summary: 'At the end of each week: past weeks as judged then, coming weeks as judged now if nothing is done.',
+    rowsName: 'Week of',
+    series: effectSeries,
+    rows,
+  };
+}
+
+const topicColours = ['1', '2', '3', '4', '5', '6'] as const;
+const topicPatterns = ['solid', 'lines', 'dots', 'cross', 'hollow'] as const;
+
+export function dueChart(around: Around): ChartData {
+  const topics = [...new Set(around.dueByWeek.map((each) => each.topic))].sort();
+  const weeks = byWeek(around.dueByWeek, (each) => ({ [each.topic]: each.certain + each.projected }));
+  const projected = around.dueByWeek.reduce((sum, each) => sum + each.projected, 0);
+  return {
+    title: 'Due by week',
+    summary: `By calendar or by hours at the recorded use; ${countWords(projected, 'date is', 'dates are')} projected from hours.`,
+    rowsName: 'Week of',
+    series: topics.map((topic, index) => ({
+      key: topic,
+      name: codeWords(topic),
+      colour: `var(--series-${topicColours[index % topicColours.length] ?? '1'})`,
+      pattern: topicPatterns[index % topicPatterns.length] ?? 'solid',
+    })),
+    rows: weeks,
+  };
+}
+
+function byWeek<T extends { readonly week: string }>(
+  entries: readonly T[],
+  values: (entry: T) => Record<string, number>,
+) {
+  const weeks = new Map<string, Record<string, number>>();
+  for (const entry of entries) weeks.set(entry.week, { ...weeks.get(entry.week), ...values(entry) });
+  return [...weeks]
+    .sort(([a], [b]) => (a < b ? -1 : 1))
+    .map(([week, counted]) => ({ key: week, label: dateWords(week).replace(/ \d{4}$/, ''), values: counted }));
+}
+
+/** One sentence: what changed since the last working day. */
+export function newsOf(changes: Around['changesSince'], when: (instant: string) => string): string {
+  const since = `Since ${when(changes.since)}: `;
+  const gained = changes.verdicts.filter((each) => each.is === 'YES' && each.was !== 'YES');
+  const lost = changes.verdicts.filter((each) => each.was === 'YES' && each.is !== 'YES');
+  const parts = [
+    ...(changes.recorded === 0
+      ? []
+      : [
+          `work recorded ${countWords(changes.recorded, 'time')} on ${countWords(changes.aircraft.length, 'aircraft', 'aircraft')}`,
+        ]),
+    ...(gained.length === 0 ? [] : [`now ready: ${flights(gained)}`]),
+    ...(lost.length === 0 ? [] : [`no longer ready: ${flights(lost)}`]),
+    ...(changes.lapsed.length === 0 ? [] : [`lapsed by the calendar: ${lapses(changes.lapsed)}`]),
+  ];
+  return parts.length === 0 ? `${since}nothing recorded and nothing lapsed.` : `${since}${parts.join('; ')}.`;
+}
+
+function flights(verdicts: Around['changesSince']['verdicts']): string {
+  return few(verdicts.map((each) => `${each.aircraft.registration} for ${each.profile.name}`));
+}
+
+function lapses(findings: Around['changesSince']['lapsed']): string {
+  return few([...new Set(findings.map((each) => each.aircraft.registration))]);
+}
+
+function few(items: readonly string[]): string {
+  return items.length <= 3 ? listWords(items) : `${items.slice(0, 2).join(', ')} and ${items.length - 2} more`;
+}

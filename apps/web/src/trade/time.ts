@@ -1,0 +1,34 @@
+import { localTimeAt } from '@tallywing/rules';
+import { dateTimeWords } from '../ui/words.js';
+
+/** UTC now, to the minute. The one clock of the board; everything below takes moments as arguments. */
+export function clockNow(): string {
+  return `${new Date().toISOString().slice(0, 16)}Z`;
+}
+
+/**
+ * Local time 'YYYY-MM-DDTHH:MM' of a zone as an instant; null for text that is no time. A time that a change of clocks
+ * leaves out moves on by the gap; one that happens twice is the first.
+ */
+export function instantAt(local: string, zone: string): string | null {
+  const wall = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}$/.test(local) ? Date.parse(`${local}Z`) : NaN;
+  if (Number.isNaN(wall)) return null;
+  const guesses = [wall - day, wall + day].map((near) => wall - offsetAt(near, zone));
+  const right = guesses.filter((guess) => localTimeAt(text(guess), zone) === local);
+  return text(right.length > 0 ? Math.min(...right) : Math.max(...guesses));
+}
+
+const day = 86_400_000;
+
+function offsetAt(at: number, zone: string): number {
+  return Date.parse(`${localTimeAt(text(at), zone)}Z`) - at;
+}
+
+function text(at: number): string {
+  return `${new Date(at).toISOString().slice(0, 16)}Z`;
+}
+
+/** An instant as a clock at the base shows it, in words, the zone's own name left to the screen. */
+export function whenWords(instant: string, zone: string): string {
+  return dateTimeWords(localTimeAt(instant, zone));
+}
