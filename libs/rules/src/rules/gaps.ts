@@ -1,0 +1,45 @@
+import type { Clause, Leaf } from '../verdict/clause.js';
+import type { Remedy } from '../verdict/result.js';
+
+/** Paths of every fact that a clause needs and nobody recorded. */
+export function missingPaths(clause: Clause): readonly string[] {
+  return [...new Set(asked(clause).flatMap((leaf) => leaf.missing ?? []))];
+}
+
+/** Leaves that can matter: not those behind a condition that fails whatever the flight and the day. */
+export function asked(clause: Clause): readonly Leaf[] {
+  if (clause.is === 'leaf') return [clause];
+  if (clause.is === 'ref') return [];
+  if (clause.is === 'implies') return surelyNot(clause.if) ? [] : [...asked(clause.if), ...asked(clause.then)];
+  return clause.of.flatMap(asked);
+}
+
+function surelyNot(clause: Clause): boolean {
+  if (clause.is === 'leaf') return clause.inside === 'not-met' && clause.outside === 'not-met';
+  if (clause.is === 'all') return clause.of.some(surelyNot);
+  return clause.is === 'any' && clause.of.length > 0 && clause.of.every(surelyNot);
+}
+
+/** The same as short names for a message; null when nothing is missing. */
+export function missingNames(clause: Clause): string | null {
+  return joined(missingPaths(clause).map((path) => path.split('.').at(-1) ?? path));
+}
+
+/** Codes as words in a row; null for an empty list. */
+export function joined(codes: readonly string[]): string | null {
+  return codes.length === 0 ? null : codes.map(wordsOf).join(', ');
+}
+
+/** Asks for what the clause misses; nothing to ask where nothing is missing. */
+export function findOut(clause: Clause, change: string, subject: string): readonly Remedy[] {
+  const facts = missingPaths(clause);
+  return facts.length === 0 ? [] : [{ kind: 'find-out', change, subject, facts }];
+}
+
+/** 'gear-position' and 'gearPosition' to 'gear position'. */
+function wordsOf(code: string): string {
+  return code
+    .replaceAll(/([a-z])([A-Z])/g, '$1 $2')
+    .replaceAll('-', ' ')
+    .toLowerCase();
+}
