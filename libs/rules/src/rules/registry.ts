@@ -7,6 +7,10 @@ import { instrumentEquipment } from './equipment/instrument-equipment.js';
 import { nightEquipment } from './equipment/night-equipment.js';
 import { lateralIndicator } from './indication/lateral-indicator.js';
 import { annualInspection } from './inspections/annual-inspection.js';
+import { staticAltimeterTest } from './inspections/static-altimeter-test.js';
+import { transponderTest } from './inspections/transponder-test.js';
+import { vorCheck } from './inspections/vor-check.js';
+import { ifrAltitudeLimit } from './readings/ifr-altitude-limit.js';
 import type { Rule } from './rule.js';
 
 /** Every rule in force, by topic. */
@@ -20,4 +24,8 @@ export const rules: readonly Rule[] = [
   nightEquipment,
   lateralIndicator,
   annualInspection,
+  staticAltimeterTest,
+  transponderTest,
+  vorCheck,
+  ifrAltitudeLimit,
 ];

@@ -1,0 +1,134 @@
+import { radioStation, recordOf, typeOf, unitOf } from '../../../testing/builders.js';
+import { dossierOf } from '../../../testing/dossiers.js';
+import { testRule } from '../../../testing/rule-tester.js';
+import type { RecordHead } from '../../dossier/status.js';
+import { ifrAltitudeLimit } from './ifr-altitude-limit.js';
+
+const bench = (on: string, testedToFt: number | null, part: Partial<RecordHead> = {}) =>
+  recordOf({ kind: 'altimeter-test', subjects: ['alt1'], on, agency: radioStation, testedToFt, ...part });
+const of = (...records: readonly RecordHead[]) =>
+  dossierOf({ configuration: { units: [unitOf({ id: 'alt1', functions: ['altimeter'] })] } }, { status: { records } });
+const at = '2025-06-01T12:00Z';
+const ifr = (topFt: number) => ({ rules: 'ifr', airspace: ['controlled'], topFt }) as const;
+const encoding = (own: number | null) =>
+  dossierOf(
+    { configuration: { units: [unitOf({ id: 'alt1', functions: ['altimeter', 'altitude-reporting'] })] } },
+    {
+      status: {
+        records: [
+          bench('2025-02-10', 20_000),
+          recordOf({
+            kind: 'altitude-reporting-test',
+            subjects: ['alt1'],
+            on: '2025-02-10',
+            agency: radioStation,
+            testedToFt: own,
+          }),
+        ],
+      },
+    },
+  );
+
+// 14 CFR 91.411(d): not above the altitude tested; the altitude itself is allowed.
+testRule(ifrAltitudeLimit, [
+  { name: 'one foot below', dossier: of(bench('2025-02-10', 20_000)), at, flight: ifr(19_999), expect: 'met' },
+  {
+    name: 'at the tested altitude',
+    dossier: of(bench('2025-02-10', 20_000)),
+    at,
+    flight: ifr(20_000),
+    expect: 'met',
+    message: 'below',
+    topFt: 20_000,
+    data: { topFt: 20_000 },
+  },
+  {
+    name: 'one foot above',
+    dossier: of(bench('2025-02-10', 20_000)),
+    at,
+    flight: ifr(20_001),
+    expect: 'not-met',
+    message: 'above',
+  },
+  {
+    name: 'above, under VFR',
+    dossier: of(bench('2025-02-10', 20_000)),
+    at,
+    flight: { rules: 'vfr', topFt: 24_000 },
+    expect: 'not-applicable',
+    message: 'not-asked',
+  },
+  {
+    name: 'tested altitude not recorded',
+    dossier: of(bench('2025-02-10', null)),
+    at,
+    flight: ifr(3000),
+    expect: 'cannot-tell',
+    message: 'unrecorded',
+  },
+  { name: 'no test recorded', dossier: of(), at, flight: ifr(3000), expect: 'cannot-tell' },
+  {
+    name: 'current by its manufacture date: the altitude it was tested to is not known',
+    dossier: dossierOf({
+      configuration: { units: [unitOf({ id: 'alt1', typeId: 'a10', manufactured: '2025-01-10' })] },
+    }),
+    types: [typeOf({ id: 'a10', functions: ['altimeter'], authorisations: [{ tso: 'C10b', class: null }] })],
+    at,
+    flight: ifr(3000),
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'the newer test says how high, though the older went higher',
+    dossier: of(bench('2024-02-10', 25_000), bench('2025-02-10', 10_000)),
+    at,
+    flight: ifr(10_001),
+    expect: 'not-met',
+  },
+  {
+    name: 'a newer one that was not seen says nothing',
+    dossier: of(bench('2024-02-10', 25_000), bench('2025-02-10', 10_000, { evidence: 'reported' })),
+    at,
+    flight: ifr(10_001),
+    expect: 'met',
+    topFt: 25_000,
+  },
+  {
+    name: 'a newer one that may count: the lower of both holds',
+    dossier: of(bench('2024-02-10', 25_000), bench('2025-02-10', 10_000, { agency: null })),
+    at,
+    flight: ifr(10_001),
+    expect: 'not-met',
+  },
+  {
+    name: 'encoding altimeter: the lower of altimeter and reporter',
+    dossier: encoding(12_000),
+    at,
+    flight: ifr(12_001),
+    expect: 'not-met',
+    data: { topFt: 12_000 },
+  },
+  {
+    name: 'encoding altimeter, reporter unrecorded',
+    dossier: encoding(null),
+    at,
+    flight: ifr(3000),
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'deactivated altimeter',
+    dossier: dossierOf({
+      configuration: {
+        units: [
+          unitOf({
+            id: 'alt1',
+            functions: ['altimeter'],
+            deactivated: { since: { date: '2024-03-01', at: null }, placarded: true, recorded: true },
+          }),
+        ],
+      },
+    }),
+    at,
+    flight: ifr(3000),
+    expect: 'not-applicable',
+  },
+]);
