@@ -1,5 +1,5 @@
 import type { EquipmentType } from '@tallywing/rules';
-import { contentHash } from '../common/canonical.js';
+import { equipmentTypeId } from '../aircraft/stamp.js';
 
 /**
  * The demo's equipment, invented from end to end: no such maker, product or manual exists. Sizes, masses and classes are
@@ -7,11 +7,6 @@ import { contentHash } from '../common/canonical.js';
  */
 type Body = Omit<EquipmentType, 'id'>;
 type Port = EquipmentType['ports'][number];
-
-/** An immutable version's id: the product family with the content's own address. */
-export function typeIdOf(body: Body): string {
-  return `${body.family}.${contentHash(body).slice(0, 12)}`;
-}
 
 const navigation = (holdsNext: boolean): Body['databases'] => [{ kind: 'navigation', holdsNext }];
 const analog = (
@@ -580,7 +575,10 @@ const bodies = {
 export type TypeKey = keyof typeof bodies;
 
 export const demoTypes = Object.fromEntries(
-  Object.entries(bodies as Readonly<Record<string, Body>>).map(([key, body]) => [key, { ...body, id: typeIdOf(body) }]),
+  Object.entries(bodies as Readonly<Record<string, Body>>).map(([key, body]) => [
+    key,
+    { ...body, id: equipmentTypeId(body) },
+  ]),
 ) as Readonly<Record<TypeKey, EquipmentType>>;
 
 export const demoTypeList: readonly EquipmentType[] = Object.values(demoTypes);

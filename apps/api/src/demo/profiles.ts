@@ -1,11 +1,5 @@
 import type { FlightConditions } from '@tallywing/rules';
-
-/** A column of the board: a flight as this house flies it, with every condition stated. */
-export interface Profile {
-  readonly id: string;
-  readonly name: string;
-  readonly conditions: FlightConditions;
-}
+import type { Profile } from '../aircraft/stamp.js';
 
 const day: FlightConditions = {
   rules: 'vfr',

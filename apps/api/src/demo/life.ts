@@ -1,0 +1,453 @@
+import type { ChangeOf } from '@tallywing/rules';
+import type { AirframeKey, Aircraft, BaseKey } from './airframes.js';
+import { airframes, bases } from './airframes.js';
+import { demoTypes } from './catalogue.js';
+import type { Days } from './days.js';
+import type { Dated } from './history.js';
+import { History } from './history.js';
+import type { PanelName } from './panels.js';
+import { panels } from './panels.js';
+import { inspector, pilot, repairman, station } from './people.js';
+import {
+  altimeterRun,
+  compassRun,
+  correspondence,
+  staticLeak,
+  transponderC,
+  transponderS,
+  vorBySignal,
+} from './readings.js';
+
+/** How an aircraft was looked after, in days and months before today. What is left out is in good order. */
+export interface Upkeep {
+  readonly annualMonths: number;
+  /** Hundredths of an hour flown since the last 100-hour inspection. */
+  readonly sinceHundred: number;
+  readonly staticMonths: number;
+  readonly transponderMonths: number;
+  readonly eltMonths: number;
+  /** Months until the battery of the emergency transmitter expires; negative: ago. */
+  readonly eltBatteryLeft: number;
+  readonly vorDays: number;
+  /** Data cycle loaded: 0 the one in force, -1 the one before. */
+  readonly cycle: number;
+  readonly nextLoaded: boolean;
+  readonly readDays: number;
+}
+
+const goodOrder: Upkeep = {
+  annualMonths: 5,
+  sinceHundred: 4200,
+  staticMonths: 9,
+  transponderMonths: 9,
+  eltMonths: 5,
+  eltBatteryLeft: 21,
+  vorDays: 6,
+  cycle: 0,
+  nextLoaded: false,
+  readDays: 1,
+};
+
+type RecordKind = ChangeOf<'record.add'>['record']['kind'];
+
+export interface Spec {
+  readonly registration: string;
+  readonly airframe: AirframeKey;
+  readonly made: string;
+  readonly operator: string | null;
+  readonly base: BaseKey;
+  readonly panel: PanelName;
+  /** Time in service now and a month's use, hundredths of an hour. */
+  readonly hours: number;
+  readonly perMonth: number;
+  readonly upkeep?: Partial<Upkeep>;
+  readonly authority?: Partial<ChangeOf<'authority.set'>['authority']> | null;
+  readonly aircraft?: Partial<Aircraft>;
+  /** Kinds of entry, ids of joints' units or whole steps that are left out. */
+  readonly without?: readonly (RecordKind | 'completeness' | 'supplement' | 'equipment' | 'electrical' | 'placards')[];
+  /** What else happened. */
+  readonly then?: (history: History, days: Days) => void;
+  /** In one line, for the person who reads the demo. */
+  readonly about: string;
+}
+
+export interface Lived {
+  readonly spec: Spec;
+  readonly aircraftId: string;
+  readonly entries: readonly Dated[];
+}
+
+/** Days before today on which the shop took the aircraft on. */
+export const INTAKE_DAYS = 100;
+
+export function live(spec: Spec, days: Days): Lived {
+  const history = new History(days, days.ago(INTAKE_DAYS));
+  const upkeep = { ...goodOrder, ...spec.upkeep };
+  const without = new Set(spec.without ?? []);
+  describe(history, spec);
+  fit(history, spec, without.has('supplement'));
+  if (!without.has('electrical')) wire(history, spec);
+  if (!without.has('equipment')) equip(history, spec);
+  const kept = new History(days, history.intake);
+  look(kept, spec, upkeep);
+  history.entries.push(
+    ...kept.entries.filter(({ change }) => change.kind !== 'record.add' || !without.has(change.record.kind)),
+  );
+  directives(history, spec);
+  if (!without.has('completeness')) complete(history);
+  fly(history, spec, upkeep);
+  spec.then?.(history, days);
+  return { spec, aircraftId: spec.registration.toLowerCase(), entries: history.inOrder() };
+}
+
+/** When the present panel went in. */
+export function fitDay(spec: Spec, days: Days): string {
+  const year = Math.max(Number(spec.made.slice(0, 4)) + 1, Number(days.today.slice(0, 4)) - 3);
+  return `${year}-05-14`;
+}
+
+function describe(history: History, spec: Spec): void {
+  const { days } = history;
+  const light = airframes[spec.airframe].certificate !== 'standard';
+  history
+    .add({
+      kind: 'aircraft.add',
+      aircraft: {
+        registration: spec.registration,
+        serial: `${spec.airframe.toUpperCase()}-${spec.registration.slice(3)}`,
+        manufactured: spec.made,
+        base: bases[spec.base],
+        operatorId: spec.operator,
+        program: null,
+        notWanted: [],
+        ...airframes[spec.airframe],
+        ...spec.aircraft,
+      },
+    })
+    .add({
+      kind: 'meter.define',
+      definition: { id: 'tach', name: 'Tachometer', kind: 'tachometer', perFlightHour: 1000, offset: 0 },
+      standsForTimeInService: true,
+    })
+    .add({
+      kind: 'meter.define',
+      definition: { id: 'hour-meter', name: 'Hour meter', kind: 'hour-meter', perFlightHour: 1180, offset: 0 },
+      standsForTimeInService: false,
+    })
+    .add({ kind: 'utilisation.set', utilisation: { perMonth: spec.perMonth, readingGoodForDays: 31 } })
+    .add({
+      kind: 'static-system.set',
+      system: {
+        id: 'static1',
+        name: 'Static system',
+        lastOpened: { date: fitDay(spec, days), at: `${fitDay(spec, days)}T15:00Z` },
+      },
+    });
+  if (spec.authority !== null)
+    history.add({
+      kind: 'authority.set',
+      authority: {
+        dayVfr: true,
+        nightVfr: true,
+        ifr: true,
+        hire: true,
+        document: {
+          title: light ? 'Operating limitations' : 'Flight manual, kinds of operation',
+          revision: '4',
+          date: null,
+        },
+        conditionInspectionMonths: null,
+        ...spec.authority,
+      },
+    });
+  const round = { place: 'pilot-panel', widthIn: 3.15, heightIn: 3.15, depthIn: 7, eyeDistanceIn: 28 } as const;
+  history
+    .add({ kind: 'opening.set', opening: { id: 'alt', ...round, rightOfEyeIn: 3.5, belowEyeIn: 2 } })
+    .add({ kind: 'opening.set', opening: { id: 'cdi1', ...round, rightOfEyeIn: 5.5, belowEyeIn: 1 } })
+    .add({ kind: 'opening.set', opening: { id: 'cdi2', ...round, rightOfEyeIn: 5.5, belowEyeIn: 4.6 } })
+    .add({
+      kind: 'opening.set',
+      opening: { id: 'ann', ...round, widthIn: 2.4, heightIn: 1.2, rightOfEyeIn: 2, belowEyeIn: -1.5 },
+    })
+    .add({
+      kind: 'opening.set',
+      opening: {
+        id: 'stack',
+        place: 'centre-stack',
+        widthIn: 6.3,
+        heightIn: 11.5,
+        depthIn: 12.5,
+        rightOfEyeIn: 11,
+        belowEyeIn: 4,
+        eyeDistanceIn: 30,
+      },
+    });
+}
+
+/** The panel as it is: equipment of the type design since the aircraft was made, the rest since the last refit. */
+function fit(history: History, spec: Spec, noSupplement: boolean): void {
+  const { days } = history;
+  const panel = panels[spec.panel];
+  const day = fitDay(spec, days);
+  const after = nextDay(day);
+  const original = nextDay(spec.made);
+  for (const each of panel.units) history.install(each, each.basis === 'type-certificate' ? original : day);
+  for (const each of panel.joints) history.join(each, day);
+  for (const each of panel.antennas) history.antenna(each, day);
+  if (!noSupplement) for (const each of panel.supplements) history.supplement(each, day);
+  const ids = panel.units.map(({ id }) => id);
+  const satellite = panel.units.filter(({ type }) => demoTypes[type].functions.includes('gnss')).map(({ id }) => id);
+  history
+    .record('release-entry', [...ids, 'aircraft'], after, { outcome: 'approved', agency: station })
+    .record('controls-check', ['aircraft'], after, { agency: station, secondPerson: 'Idris Corley' })
+    .test('static-leak-test', ['static1', 'aircraft'], after, staticLeak(35))
+    .test('altitude-correspondence-test', ['aircraft', 'enc1', 'atc1'], after, correspondence(0))
+    .test('compass-swing', ['aircraft'], after, compassRun());
+  for (const unit of satellite) {
+    history.test('gnss-function-check', [unit], after, {});
+    history.test('vhf-interference-check', [unit], after, {});
+    const vfrOnly = panel.units.some(({ id, type }) => id === unit && type === 'navigatorVfr');
+    if (vfrOnly && !spec.without?.includes('placards'))
+      history.add(
+        {
+          kind: 'placard.fit',
+          placard: {
+            id: `vfr-${unit}`,
+            kind: 'gnss-vfr-only',
+            unitId: unit,
+            inView: true,
+            text: 'GNSS limited to VFR use only',
+          },
+        },
+        day,
+      );
+  }
+  if (panel.units.some(({ type }) => type === 'transponderEs' || type === 'uat'))
+    history.test('ads-b-report', ['aircraft'], after, {});
+  history.add(
+    {
+      kind: 'mass.revise',
+      mass: {
+        emptyWeightLb: Math.round((airframes[spec.airframe].maxWeightLb ?? 2000) * 0.62),
+        emptyArmIn: 38.4,
+        revisedOn: after,
+        weighed: false,
+        macIn: 58.2,
+        equipmentListRevisedOn: after,
+        changesSince: [],
+      },
+    },
+    day,
+  );
+}
+
+function wire(history: History, spec: Spec): void {
+  const powered = panels[spec.panel].units.filter(({ type }) => demoTypes[type].drawA !== null);
+  history.add({
+    kind: 'electrical.set',
+    electrical: {
+      busV: 14,
+      alternatorA: 60,
+      batteryAh: 30,
+      circuits: powered.map(({ id, type }) => {
+        const heavy = (demoTypes[type].drawA?.at14V ?? 1) > 3;
+        return {
+          id: `cb-${id}`,
+          name: demoTypes[type].name,
+          protector: 'breaker' as const,
+          ratingA: heavy ? 7.5 : 5,
+          wireAwg: heavy ? 18 : 20,
+          wireLengthFt: 9,
+          singleWireInOpenAir: false,
+          units: [id],
+          essential: type === 'com' || type.startsWith('nav'),
+        };
+      }),
+    },
+  });
+}
+
+const fittedItems = [
+  'airspeed-indicator',
+  'altimeter',
+  'magnetic-direction-indicator',
+  'tachometer',
+  'oil-pressure',
+  'oil-temperature',
+  'fuel-quantity',
+  'anticollision-lights',
+  'safety-belts',
+  'shoulder-harness',
+  'position-lights',
+  'landing-light',
+  'electrical-source',
+  'spare-fuses',
+  'rate-of-turn',
+  'slip-skid',
+  'sensitive-altimeter',
+  'clock',
+  'generator',
+  'pitch-and-bank',
+  'direction-gyro',
+] as const;
+const absentItems = ['flotation-gear', 'pyrotechnic-device', 'third-attitude', 'dme-or-rnav'] as const;
+
+function equip(history: History, spec: Spec): void {
+  const seen = { asOf: history.intake, by: 'Jory Pellam' };
+  const frame = { ...airframes[spec.airframe], ...spec.aircraft };
+  const units = panels[spec.panel].units;
+  const unitOf = (item: string) =>
+    item === 'altimeter' || item === 'sensitive-altimeter'
+      ? (units.find(({ type }) => type === 'altimeter')?.id ?? null)
+      : null;
+  const state = (yes: boolean | null) => (yes ? ('fitted' as const) : ('not-required' as const));
+  history.add({
+    kind: 'equipment.state',
+    items: [
+      ...fittedItems.map((item) => ({ item, state: 'fitted' as const, unitId: unitOf(item), seen })),
+      ...absentItems.map((item) => ({ item, state: 'absent' as const, unitId: null, seen })),
+      { item: 'gear-position', state: state(frame.retractableGear), unitId: null, seen },
+      { item: 'coolant-temperature', state: state(frame.liquidCooled), unitId: null, seen },
+      { item: 'manifold-pressure', state: state(frame.altitudeEngine), unitId: null, seen },
+    ],
+  });
+}
+
+/** Inspections and tests, the last of each kind and some before it. */
+function look(history: History, spec: Spec, upkeep: Upkeep): void {
+  const { days } = history;
+  const panel = panels[spec.panel];
+  const certificate = spec.aircraft?.certificate ?? airframes[spec.airframe].certificate;
+  const at = (back: number) => [{ meter: 'tach', value: Math.max(0, spec.hours - back) }];
+  for (const earlier of [12, 0]) {
+    const date = days.monthsAgo(upkeep.annualMonths + earlier, 17);
+    const meters = at(upkeep.sinceHundred + earlier * spec.perMonth);
+    if (certificate === 'standard')
+      history.record('annual-inspection', ['aircraft'], date, { outcome: 'approved', agency: inspector, meters });
+    else history.record('condition-inspection', ['aircraft'], date, { outcome: 'approved', agency: repairman, meters });
+    history.test('elt-inspection', ['elt1'], days.monthsAgo(upkeep.eltMonths + earlier, 17), {}, { agency: inspector });
+  }
+  for (const back of [10_000, 0]) {
+    const since = upkeep.sinceHundred + back;
+    const ago = Math.max(1, Math.round((since / Math.max(spec.perMonth, 1)) * 30));
+    history.record('hundred-hour-inspection', ['aircraft'], days.ago(ago), {
+      outcome: 'approved',
+      agency: inspector,
+      meters: at(since),
+    });
+  }
+  history.record('elt-battery', ['elt1'], days.monthsAgo(14, 17), {
+    expires: days.monthsAgo(-upkeep.eltBatteryLeft, 28),
+    agency: inspector,
+  });
+  const statics = days.monthsAgo(upkeep.staticMonths, 9);
+  history
+    .test('static-system-test', ['static1'], statics, staticLeak(30), { testedToFt: 20_000 })
+    .test('static-leak-test', ['static1', 'aircraft'], statics, staticLeak(30))
+    .test('altimeter-test', ['alt1'], statics, altimeterRun(), { testedToFt: 20_000 })
+    .test('altitude-reporting-test', ['enc1', 'atc1'], statics, correspondence(0), { testedToFt: 20_000 })
+    .test('altitude-correspondence-test', ['aircraft', 'enc1', 'atc1'], statics, correspondence(0));
+  const modeS = panel.units.some(({ type }) => type === 'transponderEs');
+  history.test(
+    'transponder-test',
+    ['atc1'],
+    days.monthsAgo(upkeep.transponderMonths, 9),
+    modeS ? transponderS() : transponderC(),
+  );
+  for (const unit of panel.units.filter(({ type }) => demoTypes[type].functions.includes('vor-receiver')))
+    for (const earlier of [84, 56, 28, 0])
+      history.record('vor-check', [unit.id], days.ago(upkeep.vorDays + earlier), {
+        agency: pilot,
+        place: bases[spec.base].name,
+        readings: vorBySignal(earlier === 28 ? -2 : 1),
+      });
+}
+
+function directives(history: History, spec: Spec): void {
+  const { days } = history;
+  history
+    .add({
+      kind: 'directive.set',
+      directive: {
+        id: 'ad-seat-rails',
+        number: 'TW-19-04',
+        subject: 'aircraft',
+        state: 'complied',
+        reason: null,
+        method: 'Inspection by paragraph (c), repeat by date',
+        nextDue: { by: 'date', date: days.ago(-210), meter: null, at: null },
+        recordId: null,
+      },
+    })
+    .add({
+      kind: 'directive.set',
+      directive: {
+        id: 'ad-fuel-drain',
+        number: 'TW-22-11',
+        subject: 'aircraft',
+        state: 'complied',
+        reason: null,
+        method: 'Replaced by paragraph (b), once',
+        nextDue: null,
+        recordId: null,
+      },
+    })
+    .add({
+      kind: 'directive.set',
+      directive: {
+        id: 'ad-spinner',
+        number: 'TW-23-02',
+        subject: 'aircraft',
+        state: 'not-applicable',
+        reason: `Spinner of another part number fitted to ${airframes[spec.airframe].model}`,
+        method: null,
+        nextDue: null,
+        recordId: null,
+      },
+    });
+}
+
+function complete(history: History): void {
+  const stated = { asOf: history.intake, by: 'Maud Wendle' };
+  const lists = ['equipment', 'links', 'directives', 'defects', 'recurring', 'life-limits', 'placards'] as const;
+  history.add({ kind: 'completeness.state', lists: lists.map((list) => ({ list, stated })) });
+}
+
+/** Meter readings and data loads, as they came in. */
+function fly(history: History, spec: Spec, upkeep: Upkeep): void {
+  const { days } = history;
+  for (const ago of new Set([INTAKE_DAYS, 84, 63, 42, 28, 14, 7, upkeep.readDays])) {
+    if (ago < upkeep.readDays) continue;
+    const date = days.ago(ago);
+    const flown = Math.round(((ago - upkeep.readDays) / 30) * spec.perMonth);
+    for (const [meter, rate] of [
+      ['tach', 1],
+      ['hour-meter', 1.18],
+    ] as const)
+      history.add(
+        {
+          kind: 'meter.read',
+          meter,
+          dial: Math.round(Math.max(0, spec.hours - flown) * rate),
+          asOf: `${date}T20:00Z`,
+          by: 'Ansel Brook',
+        },
+        date,
+      );
+  }
+  for (const unit of panels[spec.panel].units) {
+    const data = demoTypes[unit.type].databases.find(({ kind }) => kind === 'navigation');
+    if (!data) continue;
+    for (const back of [-2, -1, 0]) {
+      const cycle = days.cycle(upkeep.cycle + back);
+      history.load(unit.id, cycle, 'this', cycle.effective.slice(0, 10));
+    }
+    if (data.holdsNext && upkeep.nextLoaded) history.load(unit.id, days.cycle(1), 'next', days.ago(1));
+  }
+}
+
+export function nextDay(date: string): string {
+  const next = new Date(`${date}T00:00:00Z`);
+  next.setUTCDate(next.getUTCDate() + 1);
+  return next.toISOString().slice(0, 10);
+}

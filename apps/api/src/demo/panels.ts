@@ -1,0 +1,310 @@
+import type { ChangeOf } from '@tallywing/rules';
+import type { TypeKey } from './catalogue.js';
+
+type Unit = ChangeOf<'unit.install'>['unit'];
+export type Grant = NonNullable<NonNullable<Unit['approval']>['grants']>[number];
+type AntennaKind = ChangeOf<'antenna.fit'>['antenna']['kind'];
+type ApprovalBasis = NonNullable<Unit['approval']>['basis'];
+
+export interface Fitted {
+  readonly id: string;
+  readonly type: TypeKey;
+  readonly place: NonNullable<Unit['place']>;
+  readonly opening: string | null;
+  readonly basis: ApprovalBasis;
+}
+/** From unit and port to unit and port; `covered`: not on a pair list, but on the drawing of the recorded approval. */
+export type Joint = readonly [from: string, fromPort: string, to: string, toPort: string, covered?: 'covered'];
+
+export interface Panel {
+  readonly units: readonly Fitted[];
+  readonly joints: readonly Joint[];
+  readonly antennas: readonly (readonly [id: string, kind: AntennaKind, units: readonly string[]])[];
+  /** Units whose use needs a flight manual supplement aboard. */
+  readonly supplements: readonly string[];
+}
+
+const stack = (id: string, type: TypeKey, basis: ApprovalBasis): Fitted => ({
+  id,
+  type,
+  place: 'centre-stack',
+  opening: 'stack',
+  basis,
+});
+const inView = (id: string, type: TypeKey, opening: string, basis: ApprovalBasis): Fitted => ({
+  id,
+  type,
+  place: 'pilot-panel',
+  opening,
+  basis,
+});
+const remote = (id: string, type: TypeKey, basis: ApprovalBasis): Fitted => ({
+  id,
+  type,
+  place: 'remote',
+  opening: null,
+  basis,
+});
+
+/** What every one of them carries. */
+const common: readonly Fitted[] = [
+  inView('alt1', 'altimeter', 'alt', 'type-certificate'),
+  remote('enc1', 'encoder', 'type-certificate'),
+  remote('elt1', 'elt', 'minor-alteration'),
+];
+
+const modeS: Pick<Panel, 'units' | 'joints'> = {
+  units: [stack('atc1', 'transponderEs', 'stc-model-list')],
+  joints: [['enc1', 'SER OUT', 'atc1', 'ALT IN']],
+};
+const modeC: Pick<Panel, 'units' | 'joints'> = {
+  units: [stack('atc1', 'transponderC', 'type-certificate')],
+  joints: [['enc1', 'GRAY OUT', 'atc1', 'ALT IN']],
+};
+const ownPosition: Pick<Panel, 'units' | 'joints'> = {
+  units: [remote('pos1', 'positionSource', 'stc-model-list')],
+  joints: [['pos1', 'POS OUT', 'atc1', 'POS IN']],
+};
+
+/** Everything under instrument rules: GNSS with vertical guidance and a glide slope receiver, each on its own indicator. */
+const full: Panel = {
+  units: [
+    ...common,
+    ...modeS.units,
+    stack('aud1', 'audio', 'type-certificate'),
+    stack('gps1', 'navigatorLpv', 'stc-model-list'),
+    stack('nav1', 'navCom', 'type-certificate'),
+    inView('cdi1', 'indicatorVertical', 'cdi1', 'stc-model-list'),
+    inView('cdi2', 'indicatorVertical', 'cdi2', 'type-certificate'),
+  ],
+  joints: [
+    ...modeS.joints,
+    ['gps1', 'LAT OUT', 'cdi1', 'LAT IN'],
+    ['gps1', 'VERT OUT', 'cdi1', 'VERT IN'],
+    ['gps1', 'POS OUT', 'atc1', 'POS IN'],
+    ['nav1', 'LAT OUT', 'cdi2', 'LAT IN'],
+    ['nav1', 'VERT OUT', 'cdi2', 'VERT IN'],
+  ],
+  antennas: [
+    ['ant-com', 'com', ['nav1']],
+    ['ant-nav', 'vor-loc', ['nav1']],
+    ['ant-gs', 'glide-slope', ['nav1']],
+    ['ant-gnss', 'gnss-sbas', ['gps1']],
+    ['ant-atc', 'transponder', ['atc1']],
+    ['ant-elt', 'elt', ['elt1']],
+  ],
+  supplements: ['gps1'],
+};
+
+/** A nav/com with glide slope and no satellite navigation at all. */
+const ils: Panel = {
+  units: [
+    ...common,
+    ...modeS.units,
+    ...ownPosition.units,
+    stack('aud1', 'audio', 'type-certificate'),
+    stack('nav1', 'navCom', 'type-certificate'),
+    inView('cdi2', 'indicatorVertical', 'cdi2', 'type-certificate'),
+  ],
+  joints: [
+    ...modeS.joints,
+    ...ownPosition.joints,
+    ['nav1', 'LAT OUT', 'cdi2', 'LAT IN'],
+    ['nav1', 'VERT OUT', 'cdi2', 'VERT IN'],
+  ],
+  antennas: [
+    ['ant-com', 'com', ['nav1']],
+    ['ant-nav', 'vor-loc', ['nav1']],
+    ['ant-gs', 'glide-slope', ['nav1']],
+    ['ant-atc', 'transponder', ['atc1']],
+    ['ant-pos', 'gnss-sbas', ['pos1']],
+    ['ant-elt', 'elt', ['elt1']],
+  ],
+  supplements: [],
+};
+
+/** The trainer that waits for its new navigator: VFR-limited GNSS, no glide slope, but an indicator that could show one. */
+const waiting: Panel = {
+  units: [
+    ...common,
+    ...modeS.units,
+    ...ownPosition.units,
+    stack('aud1', 'audio', 'type-certificate'),
+    stack('gps1', 'navigatorVfr', 'minor-alteration'),
+    stack('nav1', 'navComVor', 'type-certificate'),
+    inView('cdi1', 'indicatorVertical', 'cdi1', 'stc-model-list'),
+    inView('cdi2', 'indicator', 'cdi2', 'type-certificate'),
+  ],
+  joints: [
+    ...modeS.joints,
+    ...ownPosition.joints,
+    ['gps1', 'LAT OUT', 'cdi1', 'LAT IN'],
+    ['nav1', 'LAT OUT', 'cdi2', 'LAT IN', 'covered'],
+  ],
+  antennas: [
+    ['ant-com', 'com', ['nav1']],
+    ['ant-nav', 'vor-loc', ['nav1']],
+    ['ant-gnss', 'gnss-sbas', ['gps1', 'pos1']],
+    ['ant-atc', 'transponder', ['atc1']],
+    ['ant-elt', 'elt', ['elt1']],
+  ],
+  supplements: [],
+};
+
+/** An older approved navigator without augmentation, with its annunciator, beside a nav/com. */
+const lnav: Panel = {
+  units: [
+    ...common,
+    ...modeS.units,
+    ...ownPosition.units,
+    stack('gps1', 'navigatorA1', 'field-approval'),
+    stack('nav1', 'navComVor', 'type-certificate'),
+    inView('cdi1', 'indicator', 'cdi1', 'field-approval'),
+    inView('cdi2', 'indicator', 'cdi2', 'type-certificate'),
+    inView('ann1', 'annunciator', 'ann', 'field-approval'),
+  ],
+  joints: [
+    ...modeS.joints,
+    ...ownPosition.joints,
+    ['gps1', 'LAT OUT', 'cdi1', 'LAT IN'],
+    ['gps1', 'INTEG OUT', 'ann1', 'INTEG IN'],
+    ['nav1', 'LAT OUT', 'cdi2', 'LAT IN', 'covered'],
+  ],
+  antennas: [
+    ['ant-com', 'com', ['nav1']],
+    ['ant-nav', 'vor-loc', ['nav1']],
+    ['ant-gnss', 'gnss', ['gps1']],
+    ['ant-pos', 'gnss-sbas', ['pos1']],
+    ['ant-atc', 'transponder', ['atc1']],
+    ['ant-elt', 'elt', ['elt1']],
+  ],
+  supplements: ['gps1'],
+};
+
+/** One radio, Mode C, nothing else: for pleasure in good weather outside busy airspace. */
+const plain: Panel = {
+  units: [...common, ...modeC.units, stack('com1', 'com', 'minor-alteration')],
+  joints: [...modeC.joints],
+  antennas: [
+    ['ant-com', 'com', ['com1']],
+    ['ant-atc', 'transponder', ['atc1']],
+    ['ant-elt', 'elt', ['elt1']],
+  ],
+  supplements: [],
+};
+
+/** Mode C with a universal access transmitter: good below 18,000 ft. */
+const uat: Panel = {
+  units: [
+    ...common,
+    ...modeC.units,
+    remote('uat1', 'uat', 'stc-model-list'),
+    remote('pos1', 'positionSource', 'stc-model-list'),
+    stack('com1', 'com', 'minor-alteration'),
+  ],
+  joints: [...modeC.joints, ['pos1', 'POS OUT', 'uat1', 'POS IN']],
+  antennas: [
+    ['ant-com', 'com', ['com1']],
+    ['ant-atc', 'transponder', ['atc1']],
+    ['ant-uat', 'uat', ['uat1']],
+    ['ant-pos', 'gnss-sbas', ['pos1']],
+    ['ant-elt', 'elt', ['elt1']],
+  ],
+  supplements: [],
+};
+
+/** Two sources on one indicator through a selector that says which one is shown. */
+const shared: Panel = {
+  units: [
+    ...common,
+    ...modeS.units,
+    stack('gps1', 'navigatorLpv', 'stc-model-list'),
+    stack('nav1', 'navCom', 'type-certificate'),
+    inView('sel1', 'selector', 'ann', 'stc-model-list'),
+    inView('cdi1', 'indicatorVertical', 'cdi1', 'stc-model-list'),
+  ],
+  joints: [
+    ...modeS.joints,
+    ['gps1', 'LAT OUT', 'sel1', 'LAT A IN'],
+    ['gps1', 'VERT OUT', 'sel1', 'VERT A IN'],
+    ['nav1', 'LAT OUT', 'sel1', 'LAT B IN'],
+    ['nav1', 'VERT OUT', 'sel1', 'VERT B IN'],
+    ['sel1', 'LAT OUT', 'cdi1', 'LAT IN'],
+    ['sel1', 'VERT OUT', 'cdi1', 'VERT IN'],
+    ['gps1', 'POS OUT', 'atc1', 'POS IN'],
+  ],
+  antennas: full.antennas,
+  supplements: ['gps1'],
+};
+
+/** The same two sources joined straight to one indicator, with nothing to tell them apart. */
+const unlabelled: Panel = {
+  ...shared,
+  units: shared.units.filter(({ id }) => id !== 'sel1'),
+  joints: [
+    ...modeS.joints,
+    ['gps1', 'LAT OUT', 'cdi1', 'LAT IN'],
+    ['gps1', 'VERT OUT', 'cdi1', 'VERT IN'],
+    ['nav1', 'LAT OUT', 'cdi1', 'LAT IN'],
+    ['nav1', 'VERT OUT', 'cdi1', 'VERT IN'],
+    ['gps1', 'POS OUT', 'atc1', 'POS IN'],
+  ],
+};
+
+/** One box for everything and a second radio. */
+const allInOne: Panel = {
+  units: [
+    ...common,
+    ...modeS.units,
+    stack('aud1', 'audio', 'type-certificate'),
+    stack('gps1', 'navigatorAll', 'stc-model-list'),
+    stack('com2', 'com', 'minor-alteration'),
+    inView('cdi1', 'indicatorVertical', 'cdi1', 'stc-model-list'),
+  ],
+  joints: [
+    ...modeS.joints,
+    ['gps1', 'LAT OUT', 'cdi1', 'LAT IN'],
+    ['gps1', 'VERT OUT', 'cdi1', 'VERT IN'],
+    ['gps1', 'POS OUT', 'atc1', 'POS IN'],
+  ],
+  antennas: [
+    ['ant-com', 'com', ['gps1']],
+    ['ant-com2', 'com', ['com2']],
+    ['ant-nav', 'vor-loc', ['gps1']],
+    ['ant-gs', 'glide-slope', ['gps1']],
+    ['ant-gnss', 'gnss-sbas', ['gps1']],
+    ['ant-atc', 'transponder', ['atc1']],
+    ['ant-elt', 'elt', ['elt1']],
+  ],
+  supplements: ['gps1'],
+};
+
+export const panels = { full, ils, waiting, lnav, plain, uat, shared, unlabelled, allInOne } as const;
+export type PanelName = keyof typeof panels;
+
+const navigation: readonly Grant[] = ['nav-vor', 'approach-vor', 'approach-loc'];
+const satellite: readonly Grant[] = ['nav-gnss', 'approach-lnav', 'approach-lp', 'approach-lnav-vnav', 'approach-lpv'];
+
+/** What the approval papers of each type let it be used for in this house's aircraft. */
+export const grantsOf: Readonly<Record<TypeKey, readonly Grant[]>> = {
+  navigatorVfr: ['vfr-only'],
+  navigatorA1: ['nav-gnss', 'approach-lnav'],
+  navigatorLpv: satellite,
+  navigatorAll: ['com', ...navigation, 'approach-ils', ...satellite],
+  navCom: ['com', ...navigation, 'approach-ils'],
+  navComVor: ['com', ...navigation],
+  com: ['com'],
+  indicatorVertical: [...navigation, 'approach-ils', ...satellite],
+  indicator: [...navigation, 'nav-gnss', 'approach-lnav'],
+  selector: [...navigation, 'approach-ils', ...satellite],
+  annunciator: ['nav-gnss', 'approach-lnav'],
+  transponderC: ['altitude-reporting'],
+  transponderEs: ['altitude-reporting', 'ads-b-out'],
+  positionSource: ['ads-b-out'],
+  uat: ['ads-b-out'],
+  encoder: ['altitude-reporting'],
+  altimeter: [],
+  elt: [],
+  audio: [],
+  portable: [],
+};
