@@ -10,6 +10,7 @@ import * as fittings from './fittings.js';
 import * as meter from './meter.js';
 import type { Refusal } from './refusal.js';
 import { refuse } from './refusal.js';
+import * as papers from './papers.js';
 import * as unit from './unit.js';
 import * as upkeep from './upkeep.js';
 
@@ -49,6 +50,14 @@ const definitions = [
   upkeep.holdLift,
   upkeep.completenessState,
   upkeep.adopt,
+  papers.identitySet,
+  papers.recurringSet,
+  papers.recurringEnd,
+  papers.lifeLimitSet,
+  papers.lifeLimitEnd,
+  papers.paperSet,
+  papers.packSet,
+  papers.decisionRecord,
   meter.meterDefine,
   meter.meterRead,
   meter.meterReplace,
@@ -133,8 +142,25 @@ export function blankDossier(aircraftId: string): Dossier {
       staticSystems: [],
       electrical: null,
       mass: null,
+      identities: [],
+      papers: [],
+      packs: [],
     },
-    status: { records: [], obligations: [], defects: [], directives: [], loads: [], holds: [], completeness: [] },
+    status: {
+      records: [],
+      obligations: [],
+      defects: [],
+      directives: [],
+      loads: [],
+      holds: [],
+      completeness: [],
+      recurring: [],
+      lifeLimits: [],
+      decisions: [],
+      recurring: [],
+      lifeLimits: [],
+      decisions: [],
+    },
     meters: {
       definitions: [],
       timeInService: null,

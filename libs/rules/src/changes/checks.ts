@@ -23,7 +23,7 @@ export function knownUnit(id: string, field: string, dossier: Dossier): Refusal[
   return dossier.configuration.units.some((unit) => unit.id === id) ? [] : [refuse('unknown-unit', field, { id })];
 }
 
-/** The aircraft, a unit, a static system, a 91.205 item, a directive: whatever may carry an entry. */
+/** The aircraft, a unit, a static system, a 91.205 item, a directive, a recurring item: whatever may carry an entry. */
 export function knownSubject(id: string, field: string, { dossier }: Pick<AdmitContext, 'dossier'>): Refusal[] {
   const { configuration, status } = dossier;
   const known =
@@ -31,7 +31,9 @@ export function knownSubject(id: string, field: string, { dossier }: Pick<AdmitC
     configuration.units.some((each) => each.id === id) ||
     configuration.staticSystems.some((each) => each.id === id) ||
     configuration.equipment.some((each) => each.item === id) ||
-    status.directives.some((each) => each.id === id);
+    status.directives.some((each) => each.id === id) ||
+    status.recurring.some((each) => each.id === id) ||
+    status.lifeLimits.some((each) => each.id === id);
   return known ? [] : [refuse('unknown-subject', field, { id })];
 }
 

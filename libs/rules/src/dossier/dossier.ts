@@ -5,6 +5,7 @@ import { aircraft, authority, equipmentState } from './aircraft.js';
 import { antenna, electrical, link, mass, opening, placard, supplement, unit } from './installation.js';
 import { meterDefinition, meterReading, utilisation } from './meters.js';
 import { completeness, databaseLoad, defect, directive, hold, obligation, recordHead, staticSystem } from './status.js';
+import { decision, documentPack, identity, lifeLimit, paper, recurringItem } from './upkeep.js';
 
 /**
  * Everything known about one aircraft, in three parts under one revision: a meter reading writes only the small one.
@@ -25,6 +26,9 @@ export const configuration = z.object({
   staticSystems: z.array(staticSystem),
   electrical: electrical.nullable(),
   mass: mass.nullable(),
+  identities: z.array(identity),
+  papers: z.array(paper),
+  packs: z.array(documentPack),
 });
 
 export const status = z.object({
@@ -35,6 +39,9 @@ export const status = z.object({
   loads: z.array(databaseLoad),
   holds: z.array(hold),
   completeness: z.array(completeness),
+  recurring: z.array(recurringItem),
+  lifeLimits: z.array(lifeLimit),
+  decisions: z.array(decision),
 });
 
 export const meters = z.object({

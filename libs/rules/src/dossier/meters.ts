@@ -12,7 +12,7 @@ export const meterDefinition = z
     id,
     name: shortText,
     kind: z
-      // `elt-transmitter` counts hours of transmitting (91.207(c)(1)): it stands still in flight.
+      // `elt-transmitter`: hours of transmitting on the battery in place (91.207(c)(1)). It stands still in flight and is shown on entries.
       .enum([
         'airframe',
         'tachometer',
