@@ -13,7 +13,7 @@ export default defineConfig({
     // A data: URL would need its own allowance in the content security policy.
     assetsInlineLimit: 0,
     target: 'es2023',
-    sourcemap: true,
+    sourcemap: false,
   },
   server: {
     proxy: Object.fromEntries(

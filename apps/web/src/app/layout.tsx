@@ -34,7 +34,7 @@ export function Layout() {
         </Link>
         <nav aria-label="Screens">
           <ul>
-            {screensFor(viewer.role).map((screen) => (
+            {screensFor(viewer.may).map((screen) => (
               <li key={screen.path}>
                 <NavLink to={screen.path} end={screen.path === '/'}>
                   {screen.title}

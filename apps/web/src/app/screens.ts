@@ -1,21 +1,22 @@
-/** The screens of the navigation, in order, and who has a use for each. The server decides what anyone may see. */
+/** The screens of the navigation, in order, and what a person must be allowed to do to have a use for each. */
 export interface Screen {
   readonly path: string;
   readonly title: string;
-  readonly roles: 'all' | readonly string[];
+  /** An action as the API names it in `viewer.may`. */
+  readonly needs: string;
 }
 
 const screens: readonly Screen[] = [
-  { path: '/', title: 'Ready board', roles: 'all' },
-  { path: '/findings', title: 'Findings', roles: 'all' },
-  { path: '/due', title: 'Due ahead', roles: 'all' },
-  { path: '/databases', title: 'Databases', roles: 'all' },
-  { path: '/catalogue', title: 'Catalogue', roles: ['manager', 'technician', 'auditor'] },
-  { path: '/rules', title: 'Rules', roles: 'all' },
-  { path: '/import', title: 'Import', roles: ['manager'] },
+  { path: '/', title: 'Ready board', needs: 'fleet.read' },
+  { path: '/findings', title: 'Findings', needs: 'fleet.read' },
+  { path: '/due', title: 'Due ahead', needs: 'fleet.read' },
+  { path: '/databases', title: 'Databases', needs: 'fleet.read' },
+  { path: '/catalogue', title: 'Catalogue', needs: 'catalogue.read' },
+  { path: '/rules', title: 'Rules', needs: 'rules.read' },
+  { path: '/import', title: 'Import', needs: 'import.load' },
 ];
 
-/** Role in either spelling, as the API or the core writes it. */
-export function screensFor(role: string): Screen[] {
-  return screens.filter((screen) => screen.roles === 'all' || screen.roles.includes(role.toLowerCase()));
+/** The server decides what anyone may see; this only keeps doors out of the way that would not open. */
+export function screensFor(may: readonly string[]): Screen[] {
+  return screens.filter((screen) => may.includes(screen.needs));
 }

@@ -11,6 +11,7 @@ export const ViewerQuery = graphql(`
       id
       name
       role
+      may
       organisation {
         id
         name

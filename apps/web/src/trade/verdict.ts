@@ -1,5 +1,5 @@
 import type { Verdict } from '@tallywing/rules';
-import type { Status } from '../ui/status-mark.js';
+import type { Status } from '../ui/status-words.js';
 
 /** What a verdict shows as. Held, not fitted, not wanted and not judged are told apart from a plain no. */
 export function statusOf(verdict: Pick<Verdict, 'ready' | 'standing'>): Status {

@@ -1,4 +1,5 @@
-import { StatusShape, type Status } from './status-mark.js';
+import { StatusShape } from './status-mark.js';
+import type { Status } from './status-words.js';
 import { sourceStatusWords, type Source } from './source.js';
 import './reason-tree.css';
 

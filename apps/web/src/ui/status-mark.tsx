@@ -1,20 +1,6 @@
 import type { ReactElement } from 'react';
+import { statusWords, type Status } from './status-words.js';
 import './status-mark.css';
-
-/** Every standing a verdict can show on a screen. Shape, word and colour are bound together here and nowhere else. */
-export type Status =
-  'yes' | 'no' | 'cannot-tell' | 'judged-again' | 'not-fitted' | 'not-wanted' | 'not-judged' | 'held';
-
-export const statusWords: Readonly<Record<Status, string>> = {
-  yes: 'Yes',
-  no: 'No',
-  'cannot-tell': 'Cannot tell',
-  'judged-again': 'Being judged again',
-  'not-fitted': 'Not fitted',
-  'not-wanted': 'Not wanted',
-  'not-judged': 'Not judged',
-  held: 'Held',
-};
 
 /* 20 x 20. Each outline differs in silhouette, so that it survives grey print and colour blindness. */
 const shapes: Readonly<Record<Status, ReactElement>> = {

@@ -1,6 +1,6 @@
 import { assess, type Catalogue, type Dossier, type FlightConditions, type Result } from '@tallywing/rules';
 import { statusOf } from '../../trade/verdict.js';
-import type { Status } from '../../ui/status-mark.js';
+import type { Status } from '../../ui/status-words.js';
 
 export interface Profile {
   readonly id: string;

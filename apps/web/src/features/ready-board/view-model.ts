@@ -1,7 +1,7 @@
 import { statusOfAnswer } from '../../trade/verdict.js';
 import { codeWords, effectWords } from '../../trade/words.js';
 import type { ChartData, ChartSeries } from '../../ui/chart-data.js';
-import type { Status } from '../../ui/status-mark.js';
+import type { Status } from '../../ui/status-words.js';
 import { countWords, dateWords, listWords } from '../../ui/words.js';
 import type { Around, BoardAnswer } from './query.js';
 

@@ -1,6 +1,7 @@
 import type { JudgedPoint, JudgedReadings } from '@tallywing/rules';
 import { SourceStatus } from '../../../ui/reason-tree.js';
-import { StatusMark, type Status } from '../../../ui/status-mark.js';
+import { StatusMark } from '../../../ui/status-mark.js';
+import type { Status } from '../../../ui/status-words.js';
 import { DataTable, type Column } from '../../../ui/table.js';
 import { limitWords, pointWords, readingWords } from '../judging.js';
 

@@ -1,0 +1,172 @@
+import { graphql, type ResultOf } from '../../graphql.js';
+
+export const AircraftQuery = graphql(`
+  query Aircraft($id: ID!, $at: Instant, $hoursAhead: Float) {
+    aircraft(id: $id) {
+      id
+      registration
+      make
+      model
+      serial
+      base {
+        id
+        name
+        zone
+      }
+      operator {
+        id
+        name
+      }
+      revision
+      updatedAt
+      judgingAgain
+      verdicts(at: $at, hoursAhead: $hoursAhead) {
+        profile {
+          id
+          name
+        }
+        ready
+        standing
+        by
+        because {
+          key
+          text
+        }
+        topFt
+        changesAt
+        hoursLeft
+        weakestSource
+        judgingAgain
+      }
+      findings(at: $at, hoursAhead: $hoursAhead) {
+        id
+        key
+        topic
+        subjectName
+        outcome
+        effect
+        text
+        opensAt
+        closesAt
+        remedies {
+          kind
+          change
+          subject
+          facts
+        }
+      }
+      findOut {
+        fact
+        subjects
+        settles
+      }
+      due {
+        id
+        topic
+        what
+        subject
+        effect
+        lastGoodDay
+        lapses
+        meter
+        at
+        hoursLeft
+        projected
+        expected
+      }
+      databases {
+        id
+        unitName
+        database
+        slot
+        cycle
+        effective
+        expires
+      }
+      meters {
+        id
+        name
+        kind
+        hours
+        asOf
+        timeInService
+      }
+      dossier
+      catalogue
+    }
+  }
+`);
+
+export const LineQuery = graphql(`
+  query AircraftLine($id: ID!, $profile: ID!) {
+    aircraft(id: $id) {
+      id
+      line(profile: $profile) {
+        from
+        to
+        ready
+        standing
+        because {
+          key
+          text
+        }
+        endsBecause {
+          key
+          text
+        }
+        projected
+      }
+    }
+  }
+`);
+
+export const ReasonQuery = graphql(`
+  query AircraftReason($id: ID!, $key: String!, $profile: ID, $at: Instant, $hoursAhead: Float) {
+    aircraft(id: $id) {
+      id
+      reason(key: $key, profile: $profile, at: $at, hoursAhead: $hoursAhead) {
+        key
+        ruleId
+        asks
+        clause
+        changesAt
+        hoursLeft
+        remedies {
+          kind
+          change
+          subject
+          facts
+        }
+      }
+    }
+  }
+`);
+
+export const HistoryQuery = graphql(`
+  query AircraftHistory($id: ID!, $after: String) {
+    aircraft(id: $id) {
+      id
+      history(first: 30, after: $after) {
+        edges {
+          cursor
+          node {
+            number
+            kind
+            recordedAt
+            by
+            body
+          }
+        }
+        pageInfo {
+          hasNextPage
+          endCursor
+        }
+        totalCount
+      }
+    }
+  }
+`);
+
+export type AircraftAnswer = NonNullable<ResultOf<typeof AircraftQuery>['aircraft']>;
+export type LineAnswer = NonNullable<ResultOf<typeof LineQuery>['aircraft']>['line'];
+export type EntryAnswer = NonNullable<ResultOf<typeof HistoryQuery>['aircraft']>['history']['edges'][number]['node'];

@@ -1,0 +1,138 @@
+import { graphql, type ResultOf } from '../../graphql.js';
+
+export const JobQuery = graphql(`
+  query JobOnAircraft($id: ID!) {
+    aircraft(id: $id) {
+      id
+      registration
+      make
+      model
+      base {
+        id
+        name
+        zone
+      }
+      revision
+      dossier
+      catalogue
+    }
+    profiles {
+      id
+      name
+      conditions
+    }
+  }
+`);
+
+/** Equipment types to choose from, page by page. */
+export const TypesQuery = graphql(`
+  query TypesToFit($after: String) {
+    catalogue(first: 100, after: $after) {
+      edges {
+        cursor
+        node {
+          id
+          body
+        }
+      }
+      pageInfo {
+        hasNextPage
+        endCursor
+      }
+    }
+  }
+`);
+
+/** Newest entries, to show what somebody else recorded meanwhile. */
+export const NewEntriesQuery = graphql(`
+  query NewEntries($id: ID!, $first: Int!) {
+    aircraft(id: $id) {
+      id
+      newest: history(first: $first) {
+        edges {
+          cursor
+          node {
+            number
+            kind
+            recordedAt
+            by
+            body
+          }
+        }
+      }
+    }
+  }
+`);
+
+export const CommitMutation = graphql(`
+  mutation RecordWork($input: CommitChangesInput!) {
+    commitChanges(input: $input) {
+      revision
+      firstEntry
+      lastEntry
+      opened
+      closed
+      verdicts {
+        profile {
+          id
+          name
+        }
+        was
+        is
+      }
+      aircraft {
+        id
+        revision
+      }
+    }
+  }
+`);
+
+export const PlansQuery = graphql(`
+  query KeptPlans($aircraftId: ID!) {
+    jobs(aircraftId: $aircraftId) {
+      id
+      title
+      revision
+      draftSchema
+      draft
+      createdBy
+      updatedAt
+    }
+  }
+`);
+
+export const CreatePlanMutation = graphql(`
+  mutation CreatePlan($input: CreateJobInput!) {
+    createJob(input: $input) {
+      id
+    }
+  }
+`);
+
+export const SavePlanMutation = graphql(`
+  mutation SavePlan($input: SaveDraftInput!) {
+    saveDraft(input: $input) {
+      id
+      title
+      revision
+      draftSchema
+      draft
+      updatedAt
+    }
+  }
+`);
+
+export const DiscardPlanMutation = graphql(`
+  mutation DiscardPlan($id: ID!) {
+    discardJob(id: $id) {
+      id
+      state
+    }
+  }
+`);
+
+export type JobAnswer = ResultOf<typeof JobQuery>;
+export type NewEntry = NonNullable<ResultOf<typeof NewEntriesQuery>['aircraft']>['newest']['edges'][number]['node'];
+export type Recorded = ResultOf<typeof CommitMutation>['commitChanges'];
+export type KeptPlan = ResultOf<typeof PlansQuery>['jobs'][number];

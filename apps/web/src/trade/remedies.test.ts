@@ -1,0 +1,21 @@
+import { expect, test } from 'vitest';
+import { remedyWords } from './remedies.js';
+
+test('a remedy says what to do, in the words of the bench', () => {
+  expect(remedyWords({ kind: 'do', change: 'record.add', subject: 'elt-battery', facts: [] })).toBe(
+    'Do and record ELT battery',
+  );
+  expect(remedyWords({ kind: 'do', change: 'record.add', subject: 'annual-inspection', facts: [] })).toBe(
+    'Do and record annual inspection',
+  );
+  expect(remedyWords({ kind: 'do', change: 'hold.lift', subject: 'aircraft', facts: [] })).toBe('Lift the hold');
+  expect(remedyWords({ kind: 'do', change: 'link.connect', subject: 'n1', facts: [] }, () => 'Navigator 1')).toBe(
+    'Join the ports of navigator 1',
+  );
+});
+
+test('a missing fact is something to find out', () => {
+  expect(
+    remedyWords({ kind: 'find-out', change: 'unit.amend', subject: 'n1', facts: ['configuration.units.n1.approval'] }),
+  ).toBe('Find out and record: units › n1 › approval');
+});

@@ -1,0 +1,55 @@
+import { pathWords } from './reasons.js';
+import { codeWords, recordKindWords } from './words.js';
+
+/** What each change of the closed list is called when it is advice. */
+const doing: Readonly<Record<string, string>> = {
+  'record.add': 'Do and record',
+  'unit.install': 'Fit',
+  'unit.remove': 'Take out',
+  'unit.amend': 'Complete what is recorded of',
+  'unit.deactivate': 'Deactivate and placard',
+  'unit.reactivate': 'Reactivate',
+  'link.connect': 'Join the ports of',
+  'link.disconnect': 'Part the joint',
+  'antenna.fit': 'Fit an antenna for',
+  'placard.fit': 'Fit the placard for',
+  'placard.remove': 'Take off the placard of',
+  'supplement.set': 'Put the flight manual supplement in order for',
+  'database.load': 'Load the database of',
+  'defect.defer': 'Defer',
+  'defect.close': 'Repair and close',
+  'hold.lift': 'Lift the hold',
+  'mass.revise': 'Revise the empty weight',
+  'directive.set': 'Comply with, or settle, directive',
+  'meter.read': 'Read the meter',
+  adopt: 'Accept as found',
+  'completeness.state': 'State that the list is complete:',
+  'authority.set': 'Record the kinds of operation allowed',
+  'aircraft.amend': 'Complete the facts of the aircraft',
+  'equipment.state': 'Record the required equipment',
+};
+
+export interface RemedyLike {
+  readonly kind: string;
+  readonly change: string;
+  readonly subject: string;
+  readonly facts: readonly string[];
+}
+
+/** One remedy as a line: what to do, or what to find out. `name` turns a subject into words. */
+export function remedyWords(remedy: RemedyLike, name: (subject: string) => string = subjectWords): string {
+  if (remedy.kind === 'find-out' && remedy.facts.length > 0)
+    return `Find out and record: ${remedy.facts.map(pathWords).join('; ')}`;
+  const verb = doing[remedy.change] ?? codeWords(remedy.change);
+  const subject = remedy.change === 'record.add' ? recordKindWords(remedy.subject) : name(remedy.subject);
+  return `${verb} ${subject === 'Aircraft' ? '' : lowerFirst(subject)}`.trim();
+}
+
+function subjectWords(subject: string): string {
+  return codeWords(subject);
+}
+
+/** 'ELT battery' keeps its capitals, 'Annual inspection' does not. */
+function lowerFirst(text: string): string {
+  return /^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
+}
