@@ -157,9 +157,6 @@ export function blankDossier(aircraftId: string): Dossier {
       recurring: [],
       lifeLimits: [],
       decisions: [],
-      recurring: [],
-      lifeLimits: [],
-      decisions: [],
     },
     meters: {
       definitions: [],
