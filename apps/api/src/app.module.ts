@@ -4,6 +4,10 @@ import { APP_FILTER } from '@nestjs/core';
 import { GraphQLModule } from '@nestjs/graphql';
 import { ApolloDriver } from '@nestjs/apollo';
 import type { ApolloDriverConfig } from '@nestjs/apollo';
+import { topics } from '@tallywing/rules';
+import { AircraftModule } from './aircraft/aircraft.module.js';
+import { changeEnums } from './aircraft/changes.generated.js';
+import { CatalogueModule } from './catalogue/catalogue.module.js';
 import { Clock } from './common/clock.js';
 import { formatGraphQLError } from './common/errors.js';
 import { boundedOperation } from './common/limits.js';
@@ -12,10 +16,13 @@ import { Metrics } from './common/metrics.js';
 import { ProblemFilter } from './common/problem.filter.js';
 import { enumValues, scalars } from './common/scalars.js';
 import { Database } from './database/database.js';
+import { FleetModule } from './fleet/fleet.module.js';
 import { HealthController } from './health/health.controller.js';
+import { HouseModule } from './house/house.module.js';
 import { roles } from './identity/access.js';
 import { IdentityModule } from './identity/identity.module.js';
 import { contextOf } from './identity/request.js';
+import { JobsModule } from './jobs/jobs.module.js';
 import { sdlPattern } from './settings.js';
 
 /** What is made before the framework starts and lent to it. */
@@ -47,7 +54,7 @@ export class AppModule {
         GraphQLModule.forRoot<ApolloDriverConfig>({
           driver: ApolloDriver,
           typePaths: [sdlPattern],
-          resolvers: { ...scalars, Role: enumValues(roles) },
+          resolvers: { ...scalars, ...enums },
           context: contextOf,
           validationRules: [boundedOperation],
           formatError: (formatted, error) => formatGraphQLError(formatted, error, correlationId(), log),
@@ -58,6 +65,11 @@ export class AppModule {
           includeStacktraceInErrorResponses: false,
         }),
         IdentityModule,
+        HouseModule,
+        AircraftModule,
+        FleetModule,
+        CatalogueModule,
+        JobsModule,
       ],
       controllers: [HealthController],
       providers: [{ provide: APP_FILTER, useValue: new ProblemFilter(log) }],
@@ -67,3 +79,18 @@ export class AppModule {
 
 @Module({})
 class FoundationModule {}
+
+/** GraphQL spells the core's words in capitals; inside, everything stays in the core's own spelling. */
+const enums = Object.fromEntries(
+  Object.entries<readonly string[]>({
+    ...changeEnums,
+    Role: roles,
+    Topic: topics,
+    Ready: ['yes', 'no', 'cannot-tell'],
+    Standing: ['judged', 'not-fitted', 'not-wanted', 'not-judged', 'held'],
+    Outcome: ['met', 'not-met', 'cannot-tell', 'not-applicable'],
+    FindingEffect: ['stops-aircraft', 'stops-operation', 'stops-release', 'record', 'advice'],
+    CurrencyState: ['current', 'expired', 'not-yet', 'cannot-tell'],
+    JobState: ['open', 'recorded', 'discarded'],
+  }).map(([name, values]) => [name, enumValues(values)]),
+);

@@ -1,11 +1,17 @@
 import 'reflect-metadata';
+import type { NestExpressApplication } from '@nestjs/platform-express';
+import type { Foundation } from './app.module.js';
 import { Clock } from './common/clock.js';
 import { AppLog } from './common/logging.js';
 import { Metrics } from './common/metrics.js';
 import { openDatabase } from './database/open.js';
 import { ServerError } from './database/places.js';
+import { demoAccounts } from './demo/accounts.js';
+import { seedDemo } from './demo/seed.js';
+import { IdentityData } from './identity/identity.data.js';
 import { buildApplication, refuseTakenPort } from './serve.js';
-import { readSettings, SettingsError } from './settings.js';
+import { demoWanted, readSettings, SettingsError } from './settings.js';
+import type { Settings } from './settings.js';
 
 const log = new AppLog();
 
@@ -27,10 +33,8 @@ async function main(): Promise<void> {
     await application?.close();
     await opened.close();
   };
-  const application = await buildApplication(
-    { database: opened.database, log, clock: new Clock(), metrics: new Metrics() },
-    settings,
-  ).catch(async (error: unknown) => {
+  const foundation = { database: opened.database, log, clock: new Clock(), metrics: new Metrics() };
+  const application = await prepare(foundation, settings).catch(async (error: unknown) => {
     await opened.close();
     throw error;
   });
@@ -41,6 +45,26 @@ async function main(): Promise<void> {
   }
   await application.listen(settings.port, settings.host);
   log.say(`open ${(await application.getUrl()).replace('[::1]', 'localhost')}`);
+  if (demoWanted(settings)) await sayAccounts(foundation);
+}
+
+async function prepare(foundation: Foundation, settings: Settings): Promise<NestExpressApplication> {
+  if (demoWanted(settings)) {
+    const added = await seedDemo(foundation, foundation.clock.now(), (line) => {
+      log.say(line);
+    });
+    if (added !== null) log.say(`demo filled with ${added} aircraft`);
+  }
+  return await buildApplication(foundation, settings);
+}
+
+/** Only accounts that are there: a database with people of its own has none of the demo's. */
+async function sayAccounts({ database }: Foundation): Promise<void> {
+  const identity = new IdentityData(database);
+  for (const { email, password, role, organisation } of demoAccounts) {
+    if ((await identity.candidates(email)).length > 0)
+      log.say(`demo account: ${email}  ${password}  (${role}, ${organisation})`);
+  }
 }
 
 main().catch((error: unknown) => {

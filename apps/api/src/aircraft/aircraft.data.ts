@@ -9,6 +9,8 @@ import type { Profile } from './stamp.js';
 export interface AircraftRow {
   readonly id: string;
   readonly registration: string;
+  readonly make: string;
+  readonly model: string;
   readonly operator_id: string | null;
   readonly base_id: string | null;
   readonly revision: number;
@@ -112,6 +114,16 @@ export class AircraftData {
     );
   }
 
+  /** Newest first, only entries older than `before` when it is given. */
+  async entriesBefore(id: string, before: number | null, limit: number): Promise<ChangeRow[]> {
+    return await this.connection.query<ChangeRow & { [column: string]: unknown }>(
+      `select c.*, m.name as member_name
+       from changes c left join members m on m.organisation_id = c.organisation_id and m.id = c.member_id
+       where c.organisation_id = $1 and c.aircraft_id = $2 and ($3::int is null or c.seq < $3) order by c.seq desc limit $4`,
+      [this.organisationId, id, before, limit],
+    );
+  }
+
   async catalogueFor(typeIds: readonly string[]): Promise<Catalogue> {
     const wanted = [...new Set(typeIds)].sort();
     const rows =
@@ -157,6 +169,24 @@ export class AircraftData {
     );
   }
 
+  /** What the read tables say at this moment with no further hours flown: keys of open findings, and ready by profile. */
+  async standing(id: string, now: Date): Promise<{ readonly open: string[]; readonly ready: Record<string, string> }> {
+    const open = await this.connection.query<{ key: string }>(
+      `select distinct rule_id || '|' || subject as key from findings
+       where organisation_id = $1 and aircraft_id = $2 and opens_at <= $3 and (closes_at is null or closes_at > $3) and above < 0 order by 1`,
+      [this.organisationId, id, now],
+    );
+    const ready = await this.connection.query<{ profile_id: string; ready: string }>(
+      `select profile_id, ready from ready_windows
+       where organisation_id = $1 and aircraft_id = $2 and from_at <= $3 and to_at > $3 and above < 0`,
+      [this.organisationId, id, now],
+    );
+    return {
+      open: open.map((row) => row.key),
+      ready: Object.fromEntries(ready.map((row) => [row.profile_id, row.ready])),
+    };
+  }
+
   /** Inserts the row of a new aircraft, or updates only the parts that differ. */
   async store(
     dossier: Dossier,
@@ -174,6 +204,8 @@ export class AircraftData {
     const { aircraft } = dossier.configuration;
     const columns: Record<string, unknown> = {
       registration: aircraft.registration,
+      make: aircraft.make,
+      model: aircraft.model,
       operator_id: aircraft.operatorId,
       base_id: aircraft.base.id,
       revision: dossier.revision,
@@ -234,12 +266,15 @@ export class AircraftData {
     );
   }
 
-  async assessment(
-    hash: string,
+  /** The assessment that was shown when this entry, or the work it belongs to, was recorded. */
+  async assessmentAt(
+    aircraftId: string,
+    entry: number,
   ): Promise<{ readonly body: Buffer; readonly revision: number; readonly created_at: Date } | null> {
     const rows = await this.connection.query<{ body: Buffer; revision: number; created_at: Date }>(
-      'select body, revision, created_at from assessments where organisation_id = $1 and hash = $2',
-      [this.organisationId, hash],
+      `select body, revision, created_at from assessments
+       where organisation_id = $1 and aircraft_id = $2 and revision >= $3 order by revision, created_at limit 1`,
+      [this.organisationId, aircraftId, entry],
     );
     return rows[0] ?? null;
   }

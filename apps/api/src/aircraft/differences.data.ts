@@ -1,6 +1,7 @@
 import { canonical } from '../common/canonical.js';
 import type { Connection } from '../database/database.js';
 import type { Row } from './judge.js';
+import { carryOpenings } from './openings.js';
 
 /** A table of things that follow from a dossier. Rows are told apart by content; `n` only keeps them apart in the key. */
 interface ReadTable {
@@ -35,6 +36,7 @@ const tables: Readonly<Record<'windows' | 'findings' | 'dueItems' | 'databases',
     columns: [
       'rule_id',
       'subject',
+      'subject_name',
       'opens_at',
       'closes_at',
       'above',
@@ -54,6 +56,7 @@ const tables: Readonly<Record<'windows' | 'findings' | 'dueItems' | 'databases',
     columns: [
       'rule_id',
       'subject',
+      'subject_name',
       'topic',
       'what',
       'effect',
@@ -87,12 +90,15 @@ export async function writeDifferences(
   connection: Connection,
   organisationId: string,
   aircraftId: string,
-  wanted: Readonly<Record<keyof typeof tables, readonly Row[]>>,
+  judged: Readonly<Record<keyof typeof tables, readonly Row[]>>,
+  now: Date,
 ): Promise<Written> {
   let put = 0;
   let removed = 0;
   for (const [name, table] of Object.entries(tables) as [keyof typeof tables, ReadTable][]) {
-    const difference = compare(table, await stored(connection, table, organisationId, aircraftId), wanted[name]);
+    const old = await stored(connection, table, organisationId, aircraftId);
+    const wanted = name === 'findings' ? carryOpenings(old, judged.findings, now) : judged[name];
+    const difference = compare(table, old, wanted);
     if (difference.remove.length > 0) {
       await connection.query(
         `delete from ${table.name} t using jsonb_to_recordset($3::jsonb) as k(${table.key.map((column) => `${column} ${column === 'n' ? 'int' : 'text'}`).join(', ')})

@@ -1,5 +1,5 @@
 import { gzipSync } from 'node:zlib';
-import { assess, dueItemsOf, findingsOf, horizon } from '@tallywing/rules';
+import { assess, databaseCycle, dueItemsOf, findingsOf, horizon } from '@tallywing/rules';
 import type { Catalogue, Dossier, Finding, Window } from '@tallywing/rules';
 import { canonical, contentHash } from '../common/canonical.js';
 import { instantOf } from '../common/clock.js';
@@ -51,10 +51,11 @@ export function judge(dossier: Dossier, catalogue: Catalogue, profiles: readonly
       const { windows } = horizon(dossier, catalogue, from, windowsTo, profile.conditions);
       return windows.map((each) => windowRow(profile.id, each, windows));
     }),
-    findings: found.map(findingRow),
+    findings: found.map((each) => findingRow(each, subjectName(dossier, each.subject))),
     dueItems: dueItemsOf(dossier, catalogue).map((each) => ({
       rule_id: each.ruleId,
       subject: each.subject,
+      subject_name: subjectName(dossier, each.subject),
       topic: each.topic,
       what: each.what,
       effect: each.effect,
@@ -69,12 +70,11 @@ export function judge(dossier: Dossier, catalogue: Catalogue, profiles: readonly
     })),
     databases: dossier.status.loads.map((load) => ({
       unit_id: load.unitId,
-      unit_name: dossier.configuration.units.find((unit) => unit.id === load.unitId)?.name ?? load.unitId,
+      unit_name: subjectName(dossier, load.unitId),
       database: load.database,
       slot: load.slot,
       cycle: load.cycle,
-      effective_at: load.effective,
-      expires_at: load.expires,
+      ...loadSpan(load),
     })),
     shown: shownAt(dossier, assessments),
     ready: Object.fromEntries(
@@ -86,6 +86,42 @@ export function judge(dossier: Dossier, catalogue: Catalogue, profiles: readonly
     open: [...new Set(openNow.map((each) => each.key))].sort(),
     spans: found.filter((each) => each.above < 0).map((each) => [each.effect, each.opensAt, each.closesAt] as const),
   };
+}
+
+/** Units by their names along a chain: the source, and what shows it. */
+function subjectName(dossier: Dossier, subject: string): string {
+  const { units, staticSystems } = dossier.configuration;
+  return subject
+    .split('>')
+    .map(
+      (id) =>
+        units.find((unit) => unit.id === id)?.name ?? staticSystems.find((system) => system.id === id)?.name ?? id,
+    )
+    .join(' on ');
+}
+
+/** What the provider printed wins; else, for navigation data, the published cycle of that number. */
+function loadSpan(load: Dossier['status']['loads'][number]): {
+  readonly effective_at: string | null;
+  readonly expires_at: string | null;
+} {
+  const cycle = load.database === 'navigation' && load.cycle !== null ? cycleNamed(load.cycle) : null;
+  return {
+    effective_at: load.effective ?? cycle?.effective ?? null,
+    expires_at: load.expires ?? cycle?.expires ?? null,
+  };
+}
+
+/** A cycle is in force from 0901Z of its effective date to 0901Z of the next one's. */
+export function cycleNamed(id: string): { readonly effective: string; readonly expires: string } | null {
+  const year = 2000 + Number(id.slice(0, 2));
+  if (year > 2059) return null; // Beyond the published pattern.
+  for (let date = `${year}-01-01`; date.startsWith(String(year));) {
+    const cycle = databaseCycle(date);
+    if (cycle.id === id) return { effective: `${cycle.effective}T09:01Z`, expires: `${cycle.next}T09:01Z` };
+    date = cycle.next;
+  }
+  return null;
 }
 
 function shownAt(
@@ -140,10 +176,11 @@ function least<T extends string | number>(values: readonly T[]): T | null {
   return values.reduce<T | null>((lowest, each) => (lowest === null || each < lowest ? each : lowest), null);
 }
 
-function findingRow(finding: Finding): Row {
+function findingRow(finding: Finding, name: string): Row {
   return {
     rule_id: finding.ruleId,
     subject: finding.subject,
+    subject_name: name,
     opens_at: finding.opensAt,
     closes_at: finding.closesAt,
     above: finding.above,

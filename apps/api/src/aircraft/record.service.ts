@@ -1,4 +1,5 @@
 import { contentHash } from '../common/canonical.js';
+import { instantOf } from '../common/clock.js';
 import type { Clock } from '../common/clock.js';
 import { AppError, badInput } from '../common/errors.js';
 import type { Metrics } from '../common/metrics.js';
@@ -49,16 +50,20 @@ export class RecordService {
   async commitInOneTransaction(
     actor: Actor | null,
     requests: readonly RecordRequest[],
-    /** Anything else that must land or fail together with the work, on the same connection. */
-    also?: (connection: Connection) => Promise<void>,
+    /** What must land or fail together with the work, on the same connection: before it (catalogue entries), after it. */
+    together: {
+      readonly before?: (connection: Connection) => Promise<void>;
+      readonly after?: (connection: Connection) => Promise<void>;
+    } = {},
   ): Promise<readonly Recorded[]> {
     authorise(actor, 'aircraft.record');
     requests.forEach(checkRequest);
     const stop = this.metrics.recordings.startTimer();
     try {
       const answers = await this.database.withOrganisation(actor, async (connection) => {
+        await together.before?.(connection);
         const answered = await this.within(connection, actor, requests);
-        await also?.(connection);
+        await together.after?.(connection);
         return answered;
       });
       stop({ outcome: 'recorded' });
@@ -66,7 +71,7 @@ export class RecordService {
       return answers;
     } catch (error) {
       stop({ outcome: error instanceof AppError ? error.problem.code.toLowerCase() : 'failed' });
-      throw clash(error);
+      throw clash(error, instantOf(this.clock.now()));
     }
   }
 
@@ -140,7 +145,7 @@ function checkRequest(request: RecordRequest): void {
 }
 
 /** Two people who add the same aircraft or registration at once: the database sees it last. */
-function clash(error: unknown): unknown {
+function clash(error: unknown, now: string): unknown {
   const { code, constraint } = (error ?? {}) as { code?: unknown; constraint?: unknown };
   if (code !== '23505') return error;
   if (constraint === 'aircraft_organisation_id_registration_key') {
@@ -158,9 +163,7 @@ function clash(error: unknown): unknown {
     });
   }
   if (constraint === 'aircraft_pkey') {
-    return new AppError({ code: 'STALE_REVISION', revision: 1, changedBy: 'somebody else', changedAt: instantNow() });
+    return new AppError({ code: 'STALE_REVISION', revision: 1, changedBy: 'somebody else', changedAt: now });
   }
   return error;
 }
-
-const instantNow = (): string => `${new Date().toISOString().slice(0, 16)}Z`;

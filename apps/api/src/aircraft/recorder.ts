@@ -65,7 +65,7 @@ export async function recordWithin(
   await refuseClashes(data, next, old, changes);
   const used = await data.catalogueFor(typeIdsOf(next));
   const judged = judge(next, used, profiles, now);
-  const earlier = before === null ? null : judge(old, await data.catalogueFor(typeIdsOf(old)), profiles, now);
+  const earlier = before === null ? null : await data.standing(request.aircraftId, now);
 
   await data.ensureBase(next.configuration.aircraft.base);
   await data.store(next, before, {
@@ -97,7 +97,7 @@ export async function recordWithin(
     request.jobId ?? null,
   );
   await data.keepAssessment(request.aircraftId, next.revision, judged.shown, now);
-  const written = await writeDifferences(connection, actor.organisationId, request.aircraftId, judged);
+  const written = await writeDifferences(connection, actor.organisationId, request.aircraftId, judged, now);
   const recorded = summary(request.aircraftId, old, next, earlier, judged, now);
   await data.addEvent('recorded', request.aircraftId, now, { recorded, by: actor.memberId, findings: judged.spans });
   if (request.jobId != null && !(await data.closeJob(request.jobId, request.aircraftId, now))) {
@@ -185,7 +185,7 @@ function summary(
   aircraftId: string,
   old: Dossier,
   next: Dossier,
-  earlier: Judgement | null,
+  earlier: Pick<Judgement, 'open' | 'ready'> | null,
   judged: Judgement,
   now: Date,
 ): Recorded {

@@ -1,0 +1,236 @@
+import { gunzipSync } from 'node:zlib';
+import { assess, explainResult, findOut, horizon, timeline } from '@tallywing/rules';
+import type { Catalogue, Dossier } from '@tallywing/rules';
+import type { Clock } from '../common/clock.js';
+import { instantOf } from '../common/clock.js';
+import { connectionOf, readPage } from '../common/connection.js';
+import { AppError } from '../common/errors.js';
+import type { Connection, Database } from '../database/database.js';
+import { readMoment } from '../fleet/ask.js';
+import { cellsFor, isStale } from '../fleet/board.data.js';
+import { databases, loadNodes } from '../fleet/databases.data.js';
+import { dueItems, dueNode } from '../fleet/due.data.js';
+import { findingNode, openFindings } from '../fleet/findings.data.js';
+import { authorise, mayDo } from '../identity/access.js';
+import type { Actor } from '../identity/access.js';
+import { AircraftData, dossierOf, typeIdsOf } from './aircraft.data.js';
+import type { AircraftRow } from './aircraft.data.js';
+import { stampOf } from './stamp.js';
+import type { Profile } from './stamp.js';
+import { ruleOf, splitKey, wordsOf } from './words.js';
+
+const EVERYTHING = { first: 10_000, after: null } as const;
+
+/** Questions about one aircraft. What lists need comes from the read tables, what one reader asks is computed from the dossier. */
+export class AircraftService {
+  constructor(
+    private readonly database: Database,
+    private readonly clock: Clock,
+  ) {}
+
+  async find(actor: Actor | null, id: string): Promise<AircraftRow | null> {
+    authorise(actor, 'aircraft.read');
+    return await this.database.withOrganisation(actor, (connection) =>
+      new AircraftData(connection, actor.organisationId).find(actor, id),
+    );
+  }
+
+  async verdicts(actor: Actor | null, row: AircraftRow, at?: string | null, hoursAhead?: number | null) {
+    authorise(actor, 'aircraft.read');
+    const moment = readMoment(this.clock, at, hoursAhead);
+    return await this.database.withOrganisation(actor, async (connection) => {
+      const profiles = await new AircraftData(connection, actor.organisationId).profiles();
+      const cells = await cellsFor(
+        connection,
+        actor.organisationId,
+        profiles,
+        [{ aircraft_id: row.id, ...row }],
+        moment,
+        stampOf(profiles),
+      );
+      return cells.get(row.id) ?? [];
+    });
+  }
+
+  async judgingAgain(actor: Actor | null, row: AircraftRow): Promise<boolean> {
+    const profiles = await this.profiles(actor);
+    return isStale(row, stampOf(profiles));
+  }
+
+  async profiles(actor: Actor | null): Promise<Profile[]> {
+    authorise(actor, 'aircraft.read');
+    return await this.database.withOrganisation(actor, (connection) =>
+      new AircraftData(connection, actor.organisationId).profiles(),
+    );
+  }
+
+  async house(actor: Actor | null, row: AircraftRow) {
+    authorise(actor, 'aircraft.read');
+    return await this.database.withOrganisation(actor, async (connection) => {
+      const [operator] = await connection.query<{ id: string; name: string }>(
+        'select id, name from operators where organisation_id = $1 and id = $2',
+        [actor.organisationId, row.operator_id],
+      );
+      return operator ?? null;
+    });
+  }
+
+  /** The coming twelve months for one profile, along the recorded use, as if meters will be read in time. */
+  async line(actor: Actor | null, row: AircraftRow, profileId: string) {
+    const { dossier, catalogue, profiles } = await this.load(actor, row);
+    const profile = named(profiles, profileId);
+    const now = this.clock.now();
+    const from = instantOf(now);
+    const to = instantOf(new Date(Date.UTC(now.getUTCFullYear() + 1, now.getUTCMonth(), now.getUTCDate())));
+    const stretches = timeline(
+      horizon(dossier, catalogue, from, to, profile.conditions, true),
+      dossier.meters.utilisation.perMonth,
+    );
+    const words = wordsAt(dossier, catalogue, profile);
+    return stretches.map((each) => ({
+      ...each,
+      because: each.because.map((key) => words(each.from, key)),
+      endsBecause: each.endsBecause.map((key) => words(each.to, key)),
+    }));
+  }
+
+  async findings(actor: Actor | null, row: AircraftRow, at?: string | null, hoursAhead?: number | null) {
+    authorise(actor, 'aircraft.read');
+    const moment = readMoment(this.clock, at, hoursAhead);
+    return await this.read(actor, async (connection) =>
+      (await openFindings(connection, actor, { aircraftId: row.id }, moment, EVERYTHING)).map(findingNode),
+    );
+  }
+
+  async reason(
+    actor: Actor | null,
+    row: AircraftRow,
+    key: string,
+    profileId?: string | null,
+    at?: string | null,
+    hoursAhead?: number | null,
+  ) {
+    const { dossier, catalogue, profiles } = await this.load(actor, row);
+    const conditions = profileId ? named(profiles, profileId).conditions : profiles[0]?.conditions;
+    const asked = readMoment(this.clock, at, hoursAhead);
+    const moment = { instant: asked.from, to: asked.to, hoursAhead: asked.hours };
+    const explained = explainResult(dossier, catalogue, moment, key, conditions);
+    const result = assess(dossier, catalogue, moment, conditions).results.find((each) => each.key === key);
+    const rule = ruleOf(splitKey(key).ruleId);
+    if (!explained || !result || !rule) return null;
+    return {
+      key,
+      ruleId: result.ruleId,
+      topic: rule.topic,
+      subject: result.subject,
+      outcome: result.outcome,
+      text: wordsOf(result.ruleId, result.messageId, result.data),
+      asks: rule.asks,
+      clause: explained,
+      changesAt: result.changesAt ?? null,
+      hoursLeft: result.hoursLeft === undefined ? null : result.hoursLeft / 100,
+      remedies: result.remedies,
+    };
+  }
+
+  async findOut(actor: Actor | null, row: AircraftRow, profileId?: string | null) {
+    const { dossier, catalogue, profiles } = await this.load(actor, row);
+    const conditions = profileId ? named(profiles, profileId).conditions : profiles[0]?.conditions;
+    return findOut(dossier, catalogue, { instant: instantOf(this.clock.now()) }, conditions);
+  }
+
+  async due(actor: Actor | null, row: AircraftRow) {
+    authorise(actor, 'aircraft.read');
+    return await this.read(actor, async (connection) =>
+      (await dueItems(connection, actor, { aircraftId: row.id }, { from: null, to: null }, EVERYTHING)).map(dueNode),
+    );
+  }
+
+  async databases(actor: Actor | null, row: AircraftRow) {
+    authorise(actor, 'aircraft.read');
+    return await this.read(actor, async (connection) =>
+      (await databases(connection, actor, { aircraftId: row.id }, EVERYTHING)).flatMap(loadNodes),
+    );
+  }
+
+  /** Newest first; a page goes on with older entries. */
+  async history(actor: Actor | null, row: AircraftRow, first?: number | null, after?: string | null) {
+    authorise(actor, 'aircraft.history');
+    const page = readPage(first, after, 1);
+    const before = page.after === null ? null : Number(page.after[0]);
+    return await this.read(actor, async (connection, data) =>
+      connectionOf(
+        page,
+        await data.entriesBefore(row.id, before, page.first + 1),
+        row.revision,
+        (entry) => [String(entry.seq)],
+        (entry) => ({
+          number: entry.seq,
+          kind: entry.kind,
+          recordedAt: instantOf(entry.recorded_at),
+          by: entry.member_name ?? entry.member_id,
+          body: entry.body,
+        }),
+      ),
+    );
+  }
+
+  /** Everything recorded; null for roles that may not see names of staff and certificates. */
+  async dossier(actor: Actor | null, row: AircraftRow): Promise<Dossier | null> {
+    authorise(actor, 'aircraft.read');
+    return mayDo(actor, 'aircraft.dossier') ? dossierOf(row) : null;
+  }
+
+  async catalogue(actor: Actor | null, row: AircraftRow): Promise<Catalogue> {
+    return (await this.load(actor, row)).catalogue;
+  }
+
+  /** What was shown when an entry was made, as it was shown then: not what today's rules would say. */
+  async shown(actor: Actor | null, row: AircraftRow, entry: number) {
+    authorise(actor, 'aircraft.history');
+    const kept = await this.read(actor, (_, data) => data.assessmentAt(row.id, entry));
+    if (kept === null) return null;
+    const body = JSON.parse(gunzipSync(kept.body).toString('utf8')) as unknown;
+    return { entry: kept.revision, at: instantOf(kept.created_at), body };
+  }
+
+  private async load(actor: Actor | null, row: AircraftRow) {
+    authorise(actor, 'aircraft.read');
+    const dossier = dossierOf(row);
+    return await this.read(actor, async (_, data) => ({
+      dossier,
+      catalogue: await data.catalogueFor(typeIdsOf(dossier)),
+      profiles: await data.profiles(),
+    }));
+  }
+
+  private async read<T>(actor: Actor, work: (connection: Connection, data: AircraftData) => Promise<T>): Promise<T> {
+    return await this.database.withOrganisation(actor, (connection) =>
+      work(connection, new AircraftData(connection, actor.organisationId)),
+    );
+  }
+}
+
+function named(profiles: readonly Profile[], id: string): Profile {
+  const found = profiles.find((profile) => profile.id === id);
+  if (!found) throw new AppError({ code: 'NOT_FOUND', what: 'flight profile', field: 'profile' });
+  return found;
+}
+
+/** Words of results at the instants asked for; each instant is judged once. */
+function wordsAt(dossier: Dossier, catalogue: Catalogue, profile: Profile) {
+  const made = new Map<string, ReturnType<typeof assess>['results']>();
+  return (instant: string, key: string) => {
+    const results = made.get(instant) ?? assess(dossier, catalogue, { instant }, profile.conditions).results;
+    made.set(instant, results);
+    const result = results.find((each) => each.key === key);
+    const { ruleId, subject } = splitKey(key);
+    return {
+      key,
+      ruleId,
+      subject,
+      text: result ? wordsOf(ruleId, result.messageId, result.data) : ruleId,
+      effect: null,
+    };
+  };
+}

@@ -1,0 +1,23 @@
+import { ruleBook } from '@tallywing/rules';
+import type { RuleMeta } from '@tallywing/rules';
+import { fill } from './refusals.js';
+
+export type Values = Readonly<Record<string, string | number | null>>;
+
+const byId: ReadonlyMap<string, RuleMeta> = new Map(ruleBook.map((rule) => [rule.id, rule]));
+
+export function ruleOf(ruleId: string): RuleMeta | undefined {
+  return byId.get(ruleId);
+}
+
+/** A result in the words of its rule. Stored results of a rule that is no longer in force say so. */
+export function wordsOf(ruleId: string, messageId: string, data: Values): string {
+  const message = byId.get(ruleId)?.messages[messageId];
+  return message === undefined ? `${ruleId}: ${messageId} (a rule no longer in force)` : fill(message, data);
+}
+
+/** `ruleId|subject`, as the core writes it. */
+export function splitKey(key: string): { readonly ruleId: string; readonly subject: string } {
+  const bar = key.indexOf('|');
+  return { ruleId: key.slice(0, bar), subject: key.slice(bar + 1) };
+}
