@@ -35,7 +35,13 @@ export function recurring(
   facts: Facts,
   counted: readonly Counted[],
   recurrence: Recurrence,
-  asked: { readonly what: string; readonly label: string; readonly source: SourceRef; readonly none: Clause },
+  asked: {
+    readonly what: string;
+    readonly label: string;
+    /** A function where the text behind the count depends on how the entry came about. */
+    readonly source: SourceRef | ((record: RecordHead) => SourceRef);
+    readonly none: Clause;
+  },
 ): Recurring {
   const clauses = counted.map(({ record, clause }) =>
     allOf('done-and-current', [clause, current(facts, record, recurrence, asked)], 'cannot-tell'),
@@ -85,8 +91,10 @@ function current(
   facts: Facts,
   record: RecordHead,
   recurrence: Recurrence,
-  { label, source }: { readonly label: string; readonly source: SourceRef },
+  asked: { readonly label: string; readonly source: SourceRef | ((record: RecordHead) => SourceRef) },
 ): Clause {
+  const { label } = asked;
+  const source = typeof asked.source === 'function' ? asked.source(record) : asked.source;
   const evidence = [record.id];
   const regions = nextDue(recurrence, lastDone(recurrence, record)).parts.map((part: NextPart, index): Clause => {
     const interval = recurrence.parts[index];

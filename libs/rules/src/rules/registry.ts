@@ -7,10 +7,23 @@ import { instrumentEquipment } from './equipment/instrument-equipment.js';
 import { nightEquipment } from './equipment/night-equipment.js';
 import { lateralIndicator } from './indication/lateral-indicator.js';
 import { annualInspection } from './inspections/annual-inspection.js';
+import { conditionInspection } from './inspections/condition-inspection.js';
+import { hundredHourInspection } from './inspections/hundred-hour-inspection.js';
+import { programInspection } from './inspections/program-inspection.js';
+import { progressiveInspection } from './inspections/progressive-inspection.js';
 import { staticAltimeterTest } from './inspections/static-altimeter-test.js';
 import { transponderTest } from './inspections/transponder-test.js';
 import { vorCheck } from './inspections/vor-check.js';
 import { ifrAltitudeLimit } from './readings/ifr-altitude-limit.js';
+import { antennaFitted } from './installation/antenna-fitted.js';
+import { depthBehindPanel } from './installation/depth-behind-panel.js';
+import { fitsTheOpening } from './installation/fits-the-opening.js';
+import { installationApproval } from './installation/installation-approval.js';
+import { linkApproved } from './interfaces/link-approved.js';
+import { linkNotProhibited } from './interfaces/link-not-prohibited.js';
+import { optionsNotExclusive } from './interfaces/options-not-exclusive.js';
+import { requiredPortsJoined } from './interfaces/required-ports-joined.js';
+import { signalsCompatible } from './interfaces/signals-compatible.js';
 import type { Rule } from './rule.js';
 
 /** Every rule in force, by topic. */
@@ -28,4 +41,17 @@ export const rules: readonly Rule[] = [
   transponderTest,
   vorCheck,
   ifrAltitudeLimit,
+  hundredHourInspection,
+  conditionInspection,
+  progressiveInspection,
+  programInspection,
+  antennaFitted,
+  depthBehindPanel,
+  fitsTheOpening,
+  installationApproval,
+  linkApproved,
+  linkNotProhibited,
+  optionsNotExclusive,
+  requiredPortsJoined,
+  signalsCompatible,
 ];

@@ -1,0 +1,116 @@
+import { mechanic, pilot, recordOf } from '../../../testing/builders.js';
+import { dossierOf } from '../../../testing/dossiers.js';
+import { testRule } from '../../../testing/rule-tester.js';
+import type { Dossier } from '../../dossier/dossier.js';
+import type { RecordHead } from '../../dossier/status.js';
+import { programInspection } from './program-inspection.js';
+
+type Aircraft = Dossier['configuration']['aircraft'];
+const document = { title: 'Selected program', revision: '1', date: '2022-03-01' };
+const selected = { program: { kind: 'selected-program', document } } as const;
+const of = (aircraft: Partial<Aircraft>, part: Partial<RecordHead> | null = {}) =>
+  dossierOf(
+    { configuration: { aircraft: { certificate: 'standard', ...aircraft } as never } },
+    {
+      status: {
+        records:
+          part === null
+            ? []
+            : [
+                recordOf({
+                  kind: 'program-inspection',
+                  on: '2025-09-10',
+                  outcome: 'approved',
+                  agency: mechanic,
+                  expires: '2026-01-31',
+                  ...part,
+                }),
+              ],
+      },
+    },
+  );
+const at = '2025-12-01T12:00Z';
+
+// 14 CFR 91.409(e), (f). Chicago's 31 January ends at 06:00 UTC.
+testRule(programInspection, [
+  {
+    name: 'selected program, last minute of its day',
+    dossier: of(selected),
+    at: '2026-02-01T05:59Z',
+    expect: 'met',
+    message: 'current',
+    data: { lastGood: '2026-01-31' },
+  },
+  { name: 'the minute after', dossier: of(selected), at: '2026-02-01T06:00Z', expect: 'not-met', message: 'lapsed' },
+  {
+    name: 'through which day not recorded',
+    dossier: of(selected, { expires: null }),
+    at,
+    expect: 'cannot-tell',
+    message: 'unclear',
+  },
+  { name: 'nothing recorded', dossier: of(selected, null), at, expect: 'cannot-tell' },
+  {
+    name: 'program not named',
+    dossier: of({ program: { kind: 'selected-program', document: null } }),
+    at,
+    expect: 'cannot-tell',
+  },
+  { name: 'signed by a pilot', dossier: of(selected, { agency: pilot }), at, expect: 'not-met' },
+  {
+    name: 'multiengine turboprop without a program',
+    dossier: of({ engine: 'turboprop', engineCount: 2 }, null),
+    at,
+    expect: 'not-met',
+  },
+  {
+    name: 'single-engine turboprop: under 91.409(a)',
+    dossier: of({ engine: 'turboprop', engineCount: 1 }, null),
+    at,
+    expect: 'not-applicable',
+    message: 'not-asked',
+  },
+  {
+    name: 'turboprop, number of engines not recorded',
+    dossier: of({ engine: 'turboprop', engineCount: null }, null),
+    at,
+    expect: 'cannot-tell',
+  },
+  {
+    name: '12,500 lb: small',
+    dossier: of({ engine: 'reciprocating', engineCount: 2, maxWeightLb: 12_500 }, null),
+    at,
+    expect: 'not-applicable',
+  },
+  {
+    name: '12,501 lb: large',
+    dossier: of({ engine: 'reciprocating', engineCount: 2, maxWeightLb: 12_501 }, null),
+    at,
+    expect: 'not-met',
+  },
+  {
+    name: 'several engines, weight not recorded',
+    dossier: of({ engine: 'reciprocating', engineCount: 2, maxWeightLb: null }, null),
+    at,
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'one reciprocating engine, weight not recorded',
+    dossier: of({ engine: 'reciprocating', engineCount: 1, maxWeightLb: null }, null),
+    at,
+    expect: 'not-applicable',
+  },
+  { name: 'engine not recorded', dossier: of({ engine: null }, null), at, expect: 'cannot-tell' },
+  {
+    name: 'experimental',
+    dossier: of({ certificate: 'experimental', engine: 'turbojet', engineCount: 2 }, null),
+    at,
+    expect: 'not-applicable',
+  },
+  {
+    name: 'turbine helicopter that chose no program',
+    dossier: of({ kind: 'helicopter', engine: 'turboshaft', engineCount: 2 }, null),
+    at,
+    expect: 'not-applicable',
+  },
+]);
