@@ -1,0 +1,134 @@
+import { approvalOf, unitOf } from '../../../testing/builders.js';
+import { dossierOf } from '../../../testing/dossiers.js';
+import { testRule } from '../../../testing/rule-tester.js';
+import type { InstallationApproval } from '../../dossier/installation.js';
+import { installationApproval } from './installation-approval.js';
+
+const at = '2026-03-02T14:00Z';
+const unit = (part: Partial<InstallationApproval> | null) =>
+  dossierOf({
+    configuration: {
+      units: [unitOf({ id: 'gps1', functions: ['gnss'], approval: part === null ? null : approvalOf(part) })],
+    },
+  });
+const data = { title: 'Change 7 of the model list', revision: '12', date: '2024-01-10' };
+const listed = { basis: 'stc-model-list', permission: true, modelListed: true, document: data } as const;
+
+testRule(installationApproval, [
+  { name: 'nothing recorded', dossier: unit(null), at, expect: 'cannot-tell', message: 'unrecorded' },
+  {
+    name: 'field approval',
+    dossier: unit({}),
+    at,
+    expect: 'met',
+    message: 'approved',
+    data: { document: 'Approved data' },
+  },
+  {
+    name: 'field approval without its date',
+    dossier: unit({ approvedOn: null }),
+    at,
+    expect: 'cannot-tell',
+    message: 'unclear',
+  },
+  { name: 'type design', dossier: unit({ basis: 'type-certificate', approvedOn: null }), at, expect: 'met' },
+  { name: 'minor alteration', dossier: unit({ basis: 'minor-alteration', approvedOn: null }), at, expect: 'met' },
+  {
+    name: 'certificate with the permission of its holder',
+    dossier: unit({ basis: 'stc', permission: true }),
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'certificate, permission refused',
+    dossier: unit({ basis: 'stc', permission: false }),
+    at,
+    expect: 'not-met',
+    message: 'not-approved',
+  },
+  { name: 'certificate, permission not seen', dossier: unit({ basis: 'stc' }), at, expect: 'cannot-tell' },
+  { name: 'exact model on the list', dossier: unit(listed), at, expect: 'met' },
+  { name: 'model not on the list', dossier: unit({ ...listed, modelListed: false }), at, expect: 'not-met' },
+  { name: 'model not looked up', dossier: unit({ ...listed, modelListed: null }), at, expect: 'cannot-tell' },
+  { name: 'listed, but no permission', dossier: unit({ ...listed, permission: null }), at, expect: 'cannot-tell' },
+  {
+    name: 'revision of the list not recorded',
+    dossier: unit({ ...listed, document: { ...data, revision: null } }),
+    at,
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'accepted as found by a named person',
+    dossier: unit({ basis: 'as-found', approvedOn: null, acceptedBy: { asOf: '2024-05-01', by: 'J. Orrell' } }),
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'as found, accepted by nobody',
+    dossier: unit({ basis: 'as-found', approvedOn: null }),
+    at,
+    expect: 'cannot-tell',
+  },
+
+  // Order: data approved, then the release. The day before, the day itself, the day after.
+  {
+    name: 'released the day before the approval',
+    dossier: unit({ approvedOn: '2024-01-10', releasedOn: '2024-01-09' }),
+    at,
+    subject: 'gps1:order',
+    expect: 'not-met',
+    message: 'too-early',
+  },
+  {
+    name: 'released on the day of the approval',
+    dossier: unit({ approvedOn: '2024-01-10', releasedOn: '2024-01-10' }),
+    at,
+    subject: 'gps1:order',
+    expect: 'met',
+    message: 'in-order',
+  },
+  {
+    name: 'released the day after the approval',
+    dossier: unit({ approvedOn: '2024-01-10', releasedOn: '2024-01-11' }),
+    at,
+    subject: 'gps1:order',
+    expect: 'met',
+  },
+  {
+    name: 'released too early: the approval itself has come since',
+    dossier: unit({ approvedOn: '2024-01-10', releasedOn: '2024-01-09' }),
+    at,
+    subject: 'gps1',
+    expect: 'met',
+  },
+  {
+    name: 'release not recorded',
+    dossier: unit({ releasedOn: null }),
+    at,
+    subject: 'gps1:order',
+    expect: 'cannot-tell',
+    message: 'order-unclear',
+  },
+  { name: 'approval not dated', dossier: unit({ approvedOn: null }), at, subject: 'gps1:order', expect: 'cannot-tell' },
+  {
+    name: 'a minor alteration waits for no approval',
+    dossier: unit({ basis: 'minor-alteration', approvedOn: '2024-01-10', releasedOn: '2024-01-09' }),
+    at,
+    subject: 'gps1:order',
+    expect: 'not-applicable',
+    message: 'no-data-to-wait-for',
+  },
+  { name: 'no papers, no order to judge', dossier: unit(null), at, subject: 'gps1:order', expect: 'none' },
+  {
+    name: 'a portable unit is not installed',
+    dossier: dossierOf({ configuration: { units: [unitOf({ id: 'p', functions: ['gnss', 'portable-display'] })] } }),
+    at,
+    expect: 'none',
+  },
+  {
+    name: 'an altimeter is no avionics unit',
+    dossier: dossierOf({ configuration: { units: [unitOf({ id: 'alt1', functions: ['altimeter'] })] } }),
+    at,
+    expect: 'none',
+  },
+]);

@@ -1,0 +1,145 @@
+import { linkOf, typeOf, unitOf } from '../../../testing/builders.js';
+import { dossierOf } from '../../../testing/dossiers.js';
+import { testRule } from '../../../testing/rule-tester.js';
+import type { Limitation } from '../../catalogue/type.js';
+import { linkNotProhibited } from './link-not-prohibited.js';
+
+const at = '2026-03-02T14:00Z';
+const limit = (part: Partial<Limitation>): Limitation => ({
+  kind: 'no-link',
+  functions: [],
+  beyond: [],
+  document: 'Installation manual nx',
+  paragraph: '3.7',
+  ...part,
+});
+const noPortable = limit({ functions: ['portable-display'] });
+// A traffic source may not feed a display while that display also takes traffic from a second source.
+const noSecondTraffic = limit({
+  kind: 'no-chain',
+  functions: ['traffic-display'],
+  beyond: ['active-traffic'],
+  paragraph: '4.2',
+});
+const source = (...limitations: readonly Limitation[]) => typeOf({ id: 'nx', functions: ['gnss'], limitations });
+const others = [
+  typeOf({ id: 'pd', functions: ['portable-display'] }),
+  typeOf({ id: 'td', functions: ['traffic-display'] }),
+  typeOf({ id: 'at', functions: ['active-traffic'] }),
+  typeOf({ id: 'cd', functions: ['lateral-deviation'] }),
+];
+const a = unitOf({ id: 'a', typeId: 'nx' });
+const graph = (units: ReturnType<typeof unitOf>[], ...links: (readonly [string, string])[]) =>
+  dossierOf({
+    configuration: {
+      units: [a, ...units],
+      links: links.map(([from, to]) => linkOf(from, 'data', to, 'data', { id: `${from}-${to}` })),
+    },
+  });
+const display = unitOf({ id: 'b', typeId: 'td' });
+const traffic = unitOf({ id: 'c', typeId: 'at' });
+
+testRule(linkNotProhibited, [
+  {
+    name: 'nothing forbidden',
+    dossier: graph([unitOf({ id: 'b', typeId: 'cd' })], ['a', 'b']),
+    types: [source(), ...others],
+    at,
+    expect: 'met',
+    message: 'allowed',
+  },
+  {
+    name: 'a neighbour that the manual forbids',
+    dossier: graph([unitOf({ id: 'b', typeId: 'pd' })], ['a', 'b']),
+    types: [source(noPortable), ...others],
+    at,
+    expect: 'not-met',
+    message: 'forbidden',
+    data: { paragraph: '3.7' },
+  },
+  {
+    name: 'a neighbour of another class',
+    dossier: graph([display], ['a', 'b']),
+    types: [source(noPortable), ...others],
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'the joint runs the other way',
+    dossier: graph([unitOf({ id: 'b', typeId: 'pd' })], ['b', 'a']),
+    types: [source(noPortable), ...others],
+    at,
+    expect: 'not-met',
+  },
+  {
+    name: 'chain not yet closed',
+    dossier: graph([display], ['a', 'b']),
+    types: [source(noSecondTraffic), ...others],
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'chain closed, near joint',
+    dossier: graph([display, traffic], ['a', 'b'], ['c', 'b']),
+    types: [source(noSecondTraffic), ...others],
+    at,
+    subject: 'a-b',
+    expect: 'not-met',
+    data: { paragraph: '4.2' },
+  },
+  {
+    name: 'chain closed, far joint: the limitation stands in the manual of a unit one joint away',
+    dossier: graph([display, traffic], ['a', 'b'], ['c', 'b']),
+    types: [source(noSecondTraffic), ...others],
+    at,
+    subject: 'c-b',
+    expect: 'not-met',
+  },
+  {
+    name: 'what the neighbour is joined to is not meant',
+    dossier: graph([display, unitOf({ id: 'c', typeId: 'cd' })], ['a', 'b'], ['b', 'c']),
+    types: [source(noSecondTraffic), ...others],
+    at,
+    subject: 'a-b',
+    expect: 'met',
+  },
+  {
+    name: 'of the unit beyond nothing is known',
+    dossier: graph([display, unitOf({ id: 'c' })], ['a', 'b'], ['b', 'c']),
+    types: [source(noSecondTraffic), ...others],
+    at,
+    subject: 'a-b',
+    expect: 'cannot-tell',
+    message: 'unclear',
+  },
+  {
+    name: 'of the neighbour nothing is known',
+    dossier: graph([unitOf({ id: 'b' })], ['a', 'b']),
+    types: [source(noPortable), ...others],
+    at,
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'the neighbour is in no catalogue, so its manual is not read',
+    dossier: graph([unitOf({ id: 'b', functions: ['lateral-deviation'] })], ['a', 'b']),
+    types: [source(noPortable), ...others],
+    at,
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'not catalogued, but of a class that the other manual forbids',
+    dossier: graph([unitOf({ id: 'b', functions: ['portable-display'] })], ['a', 'b']),
+    types: [source(noPortable), ...others],
+    at,
+    expect: 'not-met',
+  },
+  {
+    name: 'of a unit one joint away nothing is known, so its manual is not read',
+    dossier: graph([display, unitOf({ id: 'c' })], ['a', 'b'], ['b', 'c']),
+    types: [source(), ...others],
+    at,
+    subject: 'a-b',
+    expect: 'cannot-tell',
+  },
+  { name: 'no joints', dossier: graph([]), types: [source(noPortable)], at, expect: 'none' },
+]);

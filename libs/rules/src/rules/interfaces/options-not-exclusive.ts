@@ -1,0 +1,67 @@
+import type { Limitation } from '../../catalogue/type.js';
+import type { Facts } from '../../graph/facts.js';
+import type { UnitFacts } from '../../graph/units.js';
+import { allOf, anyOf, fact, not, notMet } from '../../verdict/build.js';
+import type { Clause, Leaf } from '../../verdict/clause.js';
+import { maker, practice } from '../cite.js';
+import { lostThrough, planAndRelease } from '../effects.js';
+import { findOut } from '../remedies.js';
+import { defineRule } from '../rule.js';
+
+const general = practice('options that a manual excludes from each other are not switched on together');
+const off = new Set(['off', 'no', 'none', 'disabled', 'not fitted']);
+
+/** One statement a unit whose manual excludes options from each other. An option carries the name of the function it switches. */
+export const optionsNotExclusive = defineRule(
+  {
+    id: 'options-not-exclusive',
+    topic: 'interfaces',
+    asks: 'Options that the manual excludes from each other are not both switched on.',
+    binds: 'Units whose manual states such a limitation.',
+    sources: [general],
+    messages: {
+      kept: 'The options of {unit} exclude nothing that is switched on.',
+      both: '{unit} has options switched on together that {document} excludes from each other.',
+      unclear: 'Which options of {unit} are switched on is not recorded.',
+    },
+    establishes: [],
+  },
+  (facts) =>
+    [...facts.units.values()].flatMap((each) => {
+      const limits = each.type?.limitations.filter(({ kind }) => kind === 'not-both') ?? [];
+      return limits.length === 0 ? [] : [draft(facts, each, limits)];
+    }),
+);
+
+function draft(facts: Facts, each: UnitFacts, limits: readonly Limitation[]) {
+  return {
+    subject: each.id,
+    clause: allOf(
+      'options-apart',
+      limits.flatMap((limit) => pairsApart(each, limit)),
+      'cannot-tell',
+    ),
+    messages: { met: 'kept', 'not-met': 'both', 'cannot-tell': 'unclear', 'not-applicable': 'kept' },
+    data: { unit: each.unit.name, document: limits[0]?.document ?? null },
+    effects: [...planAndRelease, ...lostThrough(each.id, facts.capabilitiesThrough(each.id))],
+    remedies: [findOut('unit.amend', each.id, `configuration.units.${each.id}.options`)],
+  };
+}
+
+/** Of each forbidden pair one is off. */
+function pairsApart(each: UnitFacts, limit: Limitation): readonly Clause[] {
+  return limit.functions.flatMap((one) =>
+    limit.beyond.map((other) =>
+      anyOf('one-is-off', [not(switchedOn(each, one, limit)), not(switchedOn(each, other, limit))], 'cannot-tell'),
+    ),
+  );
+}
+
+function switchedOn(each: UnitFacts, name: string, limit: Limitation): Leaf {
+  const source = maker(limit.document, limit.paragraph);
+  // A function that the unit does not have cannot be on.
+  if (![...each.functions].some((code) => code === name)) return notMet(`option-${name}`, { source });
+  const option = each.unit.options.find((candidate) => candidate.name === name);
+  const on = option ? !off.has(option.value.trim().toLowerCase()) : null;
+  return fact(on, `option-${name}`, `configuration.units.${each.id}.options.${name}`, { source });
+}
