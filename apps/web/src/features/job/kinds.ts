@@ -1,7 +1,8 @@
 import type { Catalogue, Dossier } from '@tallywing/rules';
 import { touchedBy } from '@tallywing/rules';
+import { codeWords } from '../../trade/words.js';
 
-/** What a person can record, in the order of the bench. Every kind of the core's list is here (checked by a test). */
+/** What a person can record, in the order of the bench. */
 export interface KindForm {
   readonly kind: string;
   readonly title: string;
@@ -242,12 +243,41 @@ export const groups: readonly { readonly title: string; readonly kinds: readonly
         hidden: ['approval.basis', 'approval.acceptedBy'],
         start: (given) => ({ by: statement(given), approval: { basis: 'as-found', acceptedBy: statement(given) } }),
       },
+      { kind: 'paper.set', title: 'Paper aboard or on file', first: ['paper'], hidden: ['paper.id'] },
+      { kind: 'pack.set', title: 'Document pack of an installation', first: ['pack'], hidden: ['pack.id'] },
+      {
+        kind: 'decision.record',
+        title: 'Decision of a named person',
+        first: ['decision'],
+        hidden: ['decision.id'],
+        start: ({ today }) => ({ decision: { on: today } }),
+      },
       {
         kind: 'completeness.state',
         title: 'State that a list is complete',
         first: ['lists'],
         start: (given) => ({ lists: [{ list: 'equipment', stated: statement(given) }] }),
       },
+    ],
+  },
+  {
+    title: 'Limits and identity',
+    kinds: [
+      {
+        kind: 'recurring.set',
+        title: 'Recurring item',
+        first: ['item.name', 'item.subject', 'item.parts'],
+        hidden: ['item.id'],
+      },
+      { kind: 'recurring.end', title: 'End a recurring item', first: ['itemId', 'reason'] },
+      {
+        kind: 'life-limit.set',
+        title: 'Life limit',
+        first: ['limit.name', 'limit.subject', 'limit.retireBy'],
+        hidden: ['limit.id'],
+      },
+      { kind: 'life-limit.end', title: 'End a life limit', first: ['limitId', 'reason'] },
+      { kind: 'identity.set', title: 'Transmitted identity', first: ['identity'] },
     ],
   },
   {
@@ -315,10 +345,15 @@ export const groups: readonly { readonly title: string; readonly kinds: readonly
 
 const byKind = new Map(groups.flatMap((group) => group.kinds.map((form) => [form.kind, form] as const)));
 
+/** A kind without words of its own here gets a plain form with every field. */
 export function formOf(kind: string): KindForm {
-  const form = byKind.get(kind);
-  if (!form) throw new Error(`There is no form for ${kind}; add one in kinds.ts.`);
-  return form;
+  return byKind.get(kind) ?? { kind, title: codeWords(kind.replace('.', ' ')), first: [''] };
+}
+
+/** The groups to choose from, with what the core has and no group names at the end. */
+export function groupsOf(kinds: readonly string[]): typeof groups {
+  const others = kinds.filter((kind) => !byKind.has(kind)).map(formOf);
+  return others.length === 0 ? groups : [...groups, { title: 'Other', kinds: others }];
 }
 
 /** Ids that the form makes up, so that nobody has to. */
@@ -332,6 +367,11 @@ const freshPaths: Readonly<Record<string, string>> = {
   'defect.raise': 'defect.id',
   'hold.place': 'hold.id',
   'directive.set': 'directive.id',
+  'recurring.set': 'item.id',
+  'life-limit.set': 'limit.id',
+  'paper.set': 'paper.id',
+  'pack.set': 'pack.id',
+  'decision.record': 'decision.id',
 };
 
 export function freshPathOf(kind: string): string | undefined {

@@ -25,6 +25,7 @@ export function optionsFor(
       value: each.id,
       words: `${recordKindWords(each.kind)}, ${dateWords(each.done.date)}`,
     }));
+  if (kind === 'identity.set' && path === 'identity.id') return units(dossier);
   switch (name) {
     case 'typeId':
       return Object.values(catalogue.types)
@@ -34,6 +35,7 @@ export function optionsFor(
     case 'units':
     case 'fromUnit':
     case 'toUnit':
+    case 'positionUnit':
       return units(dossier);
     case 'fromPort':
     case 'toPort':
@@ -51,6 +53,10 @@ export function optionsFor(
       return status.holds.map((each) => ({ value: each.id, words: each.reason }));
     case 'defectId':
       return status.defects.map((each) => ({ value: each.id, words: each.text }));
+    case 'itemId':
+      return status.recurring.map((each) => ({ value: each.id, words: each.name }));
+    case 'limitId':
+      return status.lifeLimits.map((each) => ({ value: each.id, words: each.name }));
     case 'recordId':
       return status.records.map((each) => ({
         value: each.id,
