@@ -1,10 +1,15 @@
 import { held } from './authority/held.js';
 import { hirePermitted } from './authority/hire-permitted.js';
 import { kindOfOperation } from './authority/kind-of-operation.js';
+import { adsBOutFitted } from './equipment/ads-b-out-fitted.js';
+import { altitudeSameSource } from './equipment/altitude-same-source.js';
 import { dayEquipment } from './equipment/day-equipment.js';
+import { elt } from './equipment/elt.js';
 import { highAltitudeEquipment } from './equipment/high-altitude-equipment.js';
 import { instrumentEquipment } from './equipment/instrument-equipment.js';
 import { nightEquipment } from './equipment/night-equipment.js';
+import { radioAndNavigation } from './equipment/radio-and-navigation.js';
+import { transponderFitted } from './equipment/transponder-fitted.js';
 import { lateralIndicator } from './indication/lateral-indicator.js';
 import { annualInspection } from './inspections/annual-inspection.js';
 import { conditionInspection } from './inspections/condition-inspection.js';
@@ -14,7 +19,6 @@ import { progressiveInspection } from './inspections/progressive-inspection.js';
 import { staticAltimeterTest } from './inspections/static-altimeter-test.js';
 import { transponderTest } from './inspections/transponder-test.js';
 import { vorCheck } from './inspections/vor-check.js';
-import { ifrAltitudeLimit } from './readings/ifr-altitude-limit.js';
 import { antennaFitted } from './installation/antenna-fitted.js';
 import { depthBehindPanel } from './installation/depth-behind-panel.js';
 import { fitsTheOpening } from './installation/fits-the-opening.js';
@@ -24,6 +28,7 @@ import { linkNotProhibited } from './interfaces/link-not-prohibited.js';
 import { optionsNotExclusive } from './interfaces/options-not-exclusive.js';
 import { requiredPortsJoined } from './interfaces/required-ports-joined.js';
 import { signalsCompatible } from './interfaces/signals-compatible.js';
+import { ifrAltitudeLimit } from './readings/ifr-altitude-limit.js';
 import type { Rule } from './rule.js';
 
 /** Every rule in force, by topic. */
@@ -31,20 +36,24 @@ export const rules: readonly Rule[] = [
   held,
   hirePermitted,
   kindOfOperation,
+  adsBOutFitted,
+  altitudeSameSource,
   dayEquipment,
+  elt,
   highAltitudeEquipment,
   instrumentEquipment,
   nightEquipment,
+  radioAndNavigation,
+  transponderFitted,
   lateralIndicator,
   annualInspection,
+  conditionInspection,
+  hundredHourInspection,
+  programInspection,
+  progressiveInspection,
   staticAltimeterTest,
   transponderTest,
   vorCheck,
-  ifrAltitudeLimit,
-  hundredHourInspection,
-  conditionInspection,
-  progressiveInspection,
-  programInspection,
   antennaFitted,
   depthBehindPanel,
   fitsTheOpening,
@@ -54,4 +63,5 @@ export const rules: readonly Rule[] = [
   optionsNotExclusive,
   requiredPortsJoined,
   signalsCompatible,
+  ifrAltitudeLimit,
 ];

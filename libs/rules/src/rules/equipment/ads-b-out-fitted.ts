@@ -1,0 +1,105 @@
+import { adsBTso } from '../../facts/ads-b.js';
+import type { Facts } from '../../graph/facts.js';
+import type { UnitFacts } from '../../graph/units.js';
+import { allOf, anyOf, flight, not } from '../../verdict/build.js';
+import type { Clause } from '../../verdict/clause.js';
+import type { Draft } from '../../verdict/result.js';
+import { cfr } from '../cite.js';
+import { findOut } from '../gaps.js';
+import { defineRule } from '../rule.js';
+import { builtTo, noneFitted, operable, stateOf } from '../unit-state.js';
+
+const source = cfr('91.225(a), (b), (d)');
+const family = (tso: string) => /^C(166|154)[a-z]?$/.test(tso);
+
+/** 1090 MHz serves everywhere; 978 MHz only below 18,000 ft and outside class A. Fitted, inoperative and deactivated are kept apart. */
+export const adsBOutFitted = defineRule(
+  {
+    id: 'ads-b-out-fitted',
+    topic: 'equipment',
+    asks: 'ADS-B Out equipment to a standard that 91.225 names is fitted and operable, on the frequency that the airspace takes.',
+    binds: 'Each ADS-B Out unit; flights in the airspace of 91.225 need one.',
+    sources: [source, cfr('91.225(f), (g)'), adsBTso.source],
+    messages: {
+      fitted: '{unit} is fitted and serves this airspace.',
+      unfit: '{unit} does not serve this airspace, or meets none of the standards that the rule names.',
+      inoperative: '{unit} is recorded as inoperative; until it is repaired it is deactivated, placarded and recorded.',
+      deactivated: '{unit} is deactivated.',
+      unclear: 'To which standard {unit} was built is not recorded.',
+      none: 'No ADS-B Out equipment is fitted.',
+      unrecorded: 'Whether ADS-B Out equipment is fitted is not recorded.',
+    },
+    establishes: ['ads-b-out'],
+  },
+  (facts) => {
+    const units = [...facts.units.values()].filter(
+      (each) => each.functions.has('ads-b-out-1090') || each.functions.has('ads-b-out-uat'),
+    );
+    return units.length === 0 ? [none(facts)] : units.map((each) => statement(facts, each));
+  },
+);
+
+function statement(facts: Facts, unit: UnitFacts): Draft {
+  const state = stateOf(facts, unit);
+  const clause = allOf(
+    'ads-b-out',
+    [operable(state, source), anyOf('by-frequency', bands(unit), 'cannot-tell')],
+    'cannot-tell',
+  );
+  return {
+    subject: unit.id,
+    clause,
+    messages: {
+      met: 'fitted',
+      'not-met': state === 'working' ? 'unfit' : state,
+      'cannot-tell': 'unclear',
+      'not-applicable': 'fitted',
+    },
+    data: { unit: unit.unit.name },
+    effects: [{ stops: 'capability', capability: 'ads-b-out', through: unit.id }],
+    remedies: [
+      state === 'deactivated'
+        ? { kind: 'do', change: 'unit.reactivate', subject: unit.id, facts: [] }
+        : state === 'inoperative'
+          ? { kind: 'do', change: 'unit.deactivate', subject: unit.id, facts: [] }
+          : { kind: 'do', change: 'unit.install', subject: unit.id, facts: [] },
+      ...findOut(clause, 'unit.amend', unit.id),
+    ],
+  };
+}
+
+function bands(unit: UnitFacts): readonly Clause[] {
+  const { es1090, uat978, uatBelowFt } = adsBTso.value;
+  const built = (letters: readonly string[]) => builtTo(unit, family, (tso) => letters.includes(tso), adsBTso.source);
+  return [
+    ...(unit.functions.has('ads-b-out-1090') ? [allOf('1090-mhz', [built(es1090)], 'cannot-tell')] : []),
+    ...(unit.functions.has('ads-b-out-uat')
+      ? [
+          allOf(
+            '978-mhz',
+            [
+              not(flight('outside-class-a', { airspace: ['class-a'] }, { source: adsBTso.source })),
+              not(flight('below-18000-ft', { topFt: uatBelowFt }, { source: adsBTso.source })),
+              built(uat978),
+            ],
+            'cannot-tell',
+          ),
+        ]
+      : []),
+  ];
+}
+
+function none(facts: Facts): Draft {
+  const clause = noneFitted(facts, 'ads-b-out-fitted', source);
+  return {
+    subject: 'aircraft',
+    clause,
+    messages: { met: 'none', 'not-met': 'none', 'cannot-tell': 'unrecorded', 'not-applicable': 'none' },
+    data: { unit: null },
+    effects: [{ stops: 'capability', capability: 'ads-b-out' }],
+    remedies: [
+      { kind: 'do', change: 'unit.install', subject: 'aircraft', facts: [] },
+      ...findOut(clause, 'completeness.state', 'aircraft'),
+    ],
+  };
+}

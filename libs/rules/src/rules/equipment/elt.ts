@@ -1,0 +1,111 @@
+import { eltTrainingNm } from '../../facts/elt.js';
+import type { Facts } from '../../graph/facts.js';
+import { anyOf, fact, flight, implies, met, notMet } from '../../verdict/build.js';
+import type { Clause } from '../../verdict/clause.js';
+import { cfr } from '../cite.js';
+import { temporaryRemoval } from '../elt-removal.js';
+import { inService } from '../elt-service.js';
+import { findOut, missingNames } from '../gaps.js';
+import { dueOn } from '../periodic.js';
+import { defineRule } from '../rule.js';
+import { noneFitted } from '../unit-state.js';
+
+const asks = cfr('91.207(a)');
+const ferry = cfr('91.207(e)');
+const onePerson = cfr('91.207(f)');
+
+/** One alternative is enough: in service, removed for a while, or a flight that is excepted. */
+export const elt = defineRule(
+  {
+    id: 'elt',
+    topic: 'equipment',
+    asks: 'An emergency locator transmitter is in service: inspected within 12 calendar months, its battery in date; or it was removed at most 90 days ago with entry and placard; or the flight is excepted.',
+    binds:
+      'Airplanes; not for local training within 50 NM, ferry flights with the required crew only, or airplanes equipped for one person.',
+    sources: [asks, cfr('91.207(c), (d)'), cfr('91.207(f)(10)'), eltTrainingNm.source, ferry, onePerson],
+    messages: {
+      ready:
+        'An emergency transmitter is in service, or this flight needs none; inspection good through {inspectionGoodTo}, battery through {batteryGoodTo}.',
+      lapsed:
+        'No emergency transmitter is in service: inspection good through {inspectionGoodTo}, battery through {batteryGoodTo}.',
+      away: 'The emergency transmitter was removed on {removed}; without it through {lastDay}, or this flight needs none.',
+      'away-too-long':
+        'The emergency transmitter was removed on {removed}: entry, placard or the 90 days through {lastDay} do not hold.',
+      none: 'No emergency transmitter is fitted.',
+      'none-needed': 'No emergency transmitter is recorded; this flight needs none.',
+      unclear: 'Whether an emergency transmitter is in service cannot be told; not recorded: {unrecorded}.',
+      excepted: 'Only airplanes need an emergency transmitter.',
+    },
+    establishes: [],
+  },
+  (facts) => {
+    const units = [...facts.units.values()].filter((each) => each.functions.has('elt'));
+    const services = units.map((each) => inService(facts, each));
+    const removal = temporaryRemoval(facts);
+    const airplane = facts.dossier.configuration.aircraft.kind === 'airplane' ? met : notMet;
+    const fitted =
+      services.length === 0 ? [noneFitted(facts, 'elt-fitted', asks)] : services.map((each) => each.clause);
+    const clause = implies(
+      airplane('airplane', { source: asks }),
+      anyOf('elt', [...fitted, removal.clause, ...excepted(facts)], 'cannot-tell'),
+    );
+    const state = services.length > 0 ? 'fitted' : removal.on === null ? 'none' : 'removed';
+    return [
+      {
+        subject: 'aircraft',
+        clause,
+        messages: {
+          met: { fitted: 'ready', removed: 'away', none: 'none-needed' }[state],
+          'not-met': { fitted: 'lapsed', removed: 'away-too-long', none: 'none' }[state],
+          'cannot-tell': 'unclear',
+          'not-applicable': 'excepted',
+        },
+        data: {
+          inspectionGoodTo: services[0]?.inspectionGoodTo ?? null,
+          batteryGoodTo: services[0]?.batteryGoodTo ?? null,
+          removed: removal.on,
+          lastDay: removal.lastDay,
+          unrecorded: missingNames(clause) ?? 'none',
+        },
+        effects: [{ stops: 'capability', capability: 'fly' }],
+        due: [
+          ...services.flatMap((each) => [
+            ...dueOn(facts, 'elt-inspection', each.inspectionGoodTo),
+            ...dueOn(facts, 'elt-battery', each.batteryGoodTo),
+          ]),
+          ...dueOn(facts, 'elt-back-in', removal.lastDay),
+        ],
+        remedies: [
+          ...(state === 'fitted'
+            ? (['elt-inspection', 'elt-battery'] as const).map((kind) => ({
+                kind: 'do' as const,
+                change: 'record.add',
+                subject: kind,
+                facts: [],
+              }))
+            : [{ kind: 'do' as const, change: 'unit.install', subject: 'aircraft', facts: [] }]),
+          ...findOut(clause, 'record.add', units[0]?.id ?? 'aircraft'),
+        ],
+      },
+    ];
+  },
+);
+
+function excepted(facts: Facts): readonly Clause[] {
+  const { seats } = facts.dossier.configuration.aircraft;
+  return [
+    // A claim of local training on a flight for another purpose is none.
+    flight(
+      'local-training-within-50-nm',
+      {
+        localTrainingNm: eltTrainingNm.value,
+        purpose: ['training-own-aircraft', 'training-provided', 'rental'],
+      },
+      { source: eltTrainingNm.source },
+    ),
+    flight('ferry-with-required-crew-only', { purpose: ['ferry'], crewOnly: true }, { source: ferry }),
+    fact(seats === null ? null : seats === 1, 'equipped-for-one-person', 'configuration.aircraft.seats', {
+      source: onePerson,
+    }),
+  ];
+}

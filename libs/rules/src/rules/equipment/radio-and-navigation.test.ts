@@ -1,0 +1,88 @@
+import { unitOf } from '../../../testing/builders.js';
+import { dossierOf } from '../../../testing/dossiers.js';
+import { testRule } from '../../../testing/rule-tester.js';
+import type { Antenna, InstalledUnit } from '../../dossier/installation.js';
+import { radioAndNavigation } from './radio-and-navigation.js';
+
+const at = '2026-03-02T14:00Z';
+const antenna = (part: Partial<Antenna> = {}): Antenna => ({
+  id: 'a1',
+  kind: 'com',
+  units: ['com1'],
+  approved: true,
+  xIn: null,
+  yIn: null,
+  ...part,
+});
+const aircraft = (antennas: readonly Antenna[], complete = true, unit: Partial<InstalledUnit> | null = {}) =>
+  dossierOf({
+    configuration: {
+      units: unit === null ? [] : [unitOf({ id: 'com1', functions: ['com'], ...unit })],
+      antennas,
+    },
+    status: {
+      completeness: complete ? [{ list: 'equipment', stated: { asOf: '2025-09-10', by: 'R. Tamsin' } }] : [],
+    },
+  });
+
+testRule(radioAndNavigation, [
+  { name: 'approved antenna', dossier: aircraft([antenna()]), at, subject: 'com1', expect: 'met', message: 'ready' },
+  { name: 'combined antenna', dossier: aircraft([antenna({ kind: 'combined' })]), at, subject: 'com1', expect: 'met' },
+  {
+    name: 'antenna known not to be approved',
+    dossier: aircraft([antenna({ approved: false })]),
+    at,
+    subject: 'com1',
+    expect: 'not-met',
+    message: 'unserved',
+  },
+  {
+    name: 'approval of the antenna not recorded',
+    dossier: aircraft([antenna({ approved: null })]),
+    at,
+    subject: 'com1',
+    expect: 'cannot-tell',
+    message: 'unclear',
+  },
+  {
+    name: 'only an antenna for something else, list complete',
+    dossier: aircraft([antenna({ kind: 'vor-loc' })]),
+    at,
+    subject: 'com1',
+    expect: 'not-met',
+  },
+  {
+    name: 'an antenna for another unit, list complete',
+    dossier: aircraft([antenna({ units: [] })]),
+    at,
+    subject: 'com1',
+    expect: 'not-met',
+  },
+  { name: 'no antenna recorded', dossier: aircraft([], false), at, subject: 'com1', expect: 'cannot-tell' },
+  {
+    name: 'deactivated',
+    dossier: aircraft([antenna()], true, {
+      deactivated: { since: { date: '2026-02-01', at: null }, placarded: true, recorded: true },
+    }),
+    at,
+    subject: 'com1',
+    expect: 'not-applicable',
+    message: 'deactivated',
+  },
+  {
+    name: 'no radio, list complete',
+    dossier: aircraft([], true, null),
+    at,
+    subject: 'aircraft',
+    expect: 'not-met',
+    message: 'none',
+  },
+  {
+    name: 'no radio recorded, list not complete',
+    dossier: aircraft([], false, null),
+    at,
+    subject: 'aircraft',
+    expect: 'cannot-tell',
+    message: 'unrecorded',
+  },
+]);

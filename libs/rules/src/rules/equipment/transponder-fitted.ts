@@ -1,0 +1,83 @@
+import { transponderTso } from '../../facts/ads-b.js';
+import type { Facts } from '../../graph/facts.js';
+import type { UnitFacts } from '../../graph/units.js';
+import { allOf } from '../../verdict/build.js';
+import type { Draft } from '../../verdict/result.js';
+import { cfr } from '../cite.js';
+import { findOut } from '../gaps.js';
+import { defineRule } from '../rule.js';
+import { builtTo, noneFitted, operable, stateOf } from '../unit-state.js';
+
+const source = cfr('91.215(a), (b)');
+const family = (tso: string) => /^C(74|112)[a-z]?$/.test(tso);
+/** C112 is named with "the appropriate class", whatever its letter. */
+const named = (tso: string) => transponderTso.value.includes(tso) || /^C112[a-z]?$/.test(tso);
+
+/** Not fitted, inoperative and deactivated have different ways out (91.215(d)), so they have different words. */
+export const transponderFitted = defineRule(
+  {
+    id: 'transponder-fitted',
+    topic: 'equipment',
+    asks: 'A transponder that meets TSO-C74b, C74c or C112 is fitted and operable.',
+    binds: 'Each transponder; flights in the airspace of 91.215(b) need one that reports altitude.',
+    sources: [source, cfr('91.215(d)'), transponderTso.source],
+    messages: {
+      fitted: '{unit} is fitted and meets a standard that the rule names.',
+      'other-standard': '{unit} meets none of the standards that the rule names.',
+      inoperative: '{unit} is recorded as inoperative.',
+      deactivated: '{unit} is deactivated.',
+      unclear: 'To which standard {unit} was built is not recorded.',
+      none: 'No transponder is fitted.',
+      unrecorded: 'Whether a transponder is fitted is not recorded.',
+    },
+    establishes: [],
+  },
+  (facts) => {
+    const units = [...facts.units.values()].filter((each) => each.functions.has('transponder'));
+    return units.length === 0 ? [none(facts)] : units.map((each) => statement(facts, each));
+  },
+);
+
+function statement(facts: Facts, unit: UnitFacts): Draft {
+  const state = stateOf(facts, unit);
+  const clause = allOf(
+    'transponder',
+    [operable(state, source), builtTo(unit, family, named, transponderTso.source)],
+    'cannot-tell',
+  );
+  return {
+    subject: unit.id,
+    clause,
+    messages: {
+      met: 'fitted',
+      'not-met': state === 'working' ? 'other-standard' : state,
+      'cannot-tell': 'unclear',
+      'not-applicable': 'fitted',
+    },
+    data: { unit: unit.unit.name },
+    effects: [{ stops: 'capability', capability: 'altitude-reporting', through: unit.id }],
+    remedies: [
+      state === 'deactivated'
+        ? { kind: 'do', change: 'unit.reactivate', subject: unit.id, facts: [] }
+        : state === 'inoperative'
+          ? { kind: 'do', change: 'defect.close', subject: unit.id, facts: [] }
+          : { kind: 'do', change: 'unit.install', subject: unit.id, facts: [] },
+      ...findOut(clause, 'unit.amend', unit.id),
+    ],
+  };
+}
+
+function none(facts: Facts): Draft {
+  const clause = noneFitted(facts, 'transponder-fitted', source);
+  return {
+    subject: 'aircraft',
+    clause,
+    messages: { met: 'none', 'not-met': 'none', 'cannot-tell': 'unrecorded', 'not-applicable': 'none' },
+    data: { unit: null },
+    effects: [{ stops: 'capability', capability: 'altitude-reporting' }],
+    remedies: [
+      { kind: 'do', change: 'unit.install', subject: 'aircraft', facts: [] },
+      ...findOut(clause, 'completeness.state', 'aircraft'),
+    ],
+  };
+}

@@ -1,0 +1,48 @@
+import type { SourceRef } from '../facts/source.js';
+import type { Facts } from '../graph/facts.js';
+import type { UnitFacts } from '../graph/units.js';
+import { met, notMet, unknown } from '../verdict/build.js';
+import type { Clause, Leaf } from '../verdict/clause.js';
+import { maker } from './cite.js';
+
+export type UnitState = 'working' | 'inoperative' | 'deactivated';
+
+/** Deactivated with its paper, recorded as inoperative, or neither. Not fitted is a matter of the whole aircraft. */
+export function stateOf(facts: Facts, unit: UnitFacts): UnitState {
+  if (!unit.active) return 'deactivated';
+  const open = facts.dossier.status.defects.some(
+    (each) => each.subject === unit.id && each.kind === 'inoperative-item',
+  );
+  return open ? 'inoperative' : 'working';
+}
+
+export function operable(state: UnitState, source: SourceRef): Leaf {
+  return state === 'working' ? met('operable', { source }) : notMet(state, { source });
+}
+
+/**
+ * The unit's standard is one that the rule names. `family` tells which authorisations speak of it at all: a type authorised only to
+ * others than the named ones of the family does not meet it. Where the catalogue is silent, the approval of this installation stands in.
+ */
+export function builtTo(
+  { id, unit, type }: UnitFacts,
+  family: (tso: string) => boolean,
+  named: (tso: string) => boolean,
+  source: SourceRef,
+): Clause {
+  const spoken = (type?.authorisations ?? []).map((each) => each.tso).filter(family);
+  if (spoken.some(named)) return met('standard-named-by-rule', { source });
+  if (spoken.length > 0) return notMet('standard-named-by-rule', { source });
+  return unit.approval === null
+    ? unknown('standard-named-by-rule', [`configuration.units.${id}.typeId`, `configuration.units.${id}.approval`], {
+        source,
+      })
+    : met('installation-approved', { source: maker(unit.approval.document.title, 'approval of this installation') });
+}
+
+/** No unit of a kind: certain only where the list of equipment was stated complete. */
+export function noneFitted(facts: Facts, label: string, source: SourceRef): Leaf {
+  return facts.complete('equipment') === null
+    ? unknown(label, ['status.completeness.equipment', 'configuration.units'], { source })
+    : notMet(label, { source });
+}
