@@ -7,6 +7,7 @@ import { temporaryRemoval } from '../elt-removal.js';
 import { inService } from '../elt-service.js';
 import { findOut, missingNames } from '../gaps.js';
 import { dueOn } from '../periodic.js';
+import { recordIt } from '../remedies.js';
 import { defineRule } from '../rule.js';
 import { noneFitted } from '../unit-state.js';
 
@@ -77,12 +78,7 @@ export const elt = defineRule(
         ],
         remedies: [
           ...(state === 'fitted'
-            ? (['elt-inspection', 'elt-battery'] as const).map((kind) => ({
-                kind: 'do' as const,
-                change: 'record.add',
-                subject: kind,
-                facts: [],
-              }))
+            ? units.flatMap((each) => [recordIt('elt-inspection', each.id), recordIt('elt-battery', each.id)])
             : [{ kind: 'do' as const, change: 'unit.install', subject: 'aircraft', facts: [] }]),
           ...findOut(clause, 'record.add', units[0]?.id ?? 'aircraft'),
         ],

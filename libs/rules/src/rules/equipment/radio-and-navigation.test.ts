@@ -34,7 +34,7 @@ testRule(radioAndNavigation, [
     at,
     subject: 'com1',
     expect: 'not-met',
-    message: 'unserved',
+    message: 'unapproved',
   },
   {
     name: 'approval of the antenna not recorded',
@@ -45,20 +45,19 @@ testRule(radioAndNavigation, [
     message: 'unclear',
   },
   {
-    name: 'only an antenna for something else, list complete',
-    dossier: aircraft([antenna({ kind: 'vor-loc' })]),
+    name: 'one of two antennas approved',
+    dossier: aircraft([antenna({ approved: false }), antenna({ id: 'a2' })]),
     at,
     subject: 'com1',
-    expect: 'not-met',
+    expect: 'met',
   },
   {
-    name: 'an antenna for another unit, list complete',
-    dossier: aircraft([antenna({ units: [] })]),
+    name: 'the antenna of something else is not asked',
+    dossier: aircraft([antenna({ kind: 'vor-loc', approved: false })]),
     at,
     subject: 'com1',
-    expect: 'not-met',
+    expect: 'met',
   },
-  { name: 'no antenna recorded', dossier: aircraft([], false), at, subject: 'com1', expect: 'cannot-tell' },
   {
     name: 'deactivated',
     dossier: aircraft([antenna()], true, {

@@ -1,7 +1,6 @@
-import type { SourceRef } from '../../facts/source.js';
 import type { Facts } from '../../graph/facts.js';
 import type { UnitFacts } from '../../graph/units.js';
-import { allOf, anyOf, fact, notApplicable, notMet, unknown } from '../../verdict/build.js';
+import { allOf, anyOf, fact, met, notApplicable } from '../../verdict/build.js';
 import type { Clause } from '../../verdict/clause.js';
 import type { Draft } from '../../verdict/result.js';
 import { ac, cfr } from '../cite.js';
@@ -17,13 +16,13 @@ export const radioAndNavigation = defineRule(
   {
     id: 'radio-and-navigation',
     topic: 'equipment',
-    asks: 'A two-way radio is fitted, in use, and served by an approved communication antenna.',
+    asks: 'A two-way radio is fitted and in use, and its antenna is an approved one.',
     binds: 'Each communication unit; flights under instrument rules and in class B and C airspace need one.',
     sources: [source, antennas],
     messages: {
-      ready: '{unit} is served by a communication antenna.',
-      unserved: '{unit} has no approved communication antenna.',
-      unclear: 'Which antenna serves {unit} is not recorded.',
+      ready: '{unit} is in use as a two-way radio.',
+      unapproved: 'The antenna of {unit} is not approved.',
+      unclear: 'Whether the antenna of {unit} is approved is not recorded.',
       deactivated: '{unit} is deactivated and serves no flight.',
       none: 'No two-way radio is fitted.',
       unrecorded: 'Whether a two-way radio is fitted is not recorded.',
@@ -37,11 +36,11 @@ export const radioAndNavigation = defineRule(
 );
 
 function statement(facts: Facts, unit: UnitFacts): Draft {
-  const clause = unit.active ? served(facts, unit, source) : notApplicable('in-use', { source });
+  const clause = unit.active ? inUse(facts, unit) : notApplicable('in-use', { source });
   return {
     subject: unit.id,
     clause,
-    messages: { met: 'ready', 'not-met': 'unserved', 'cannot-tell': 'unclear', 'not-applicable': 'deactivated' },
+    messages: { met: 'ready', 'not-met': 'unapproved', 'cannot-tell': 'unclear', 'not-applicable': 'deactivated' },
     data: { unit: unit.unit.name },
     effects: [{ stops: 'capability', capability: 'two-way-radio', through: unit.id }],
     remedies: [
@@ -51,19 +50,21 @@ function statement(facts: Facts, unit: UnitFacts): Draft {
   };
 }
 
-function served(facts: Facts, unit: UnitFacts, asks: SourceRef): Clause {
+/** Whether an antenna is there at all is judged with the antennas of every unit; here, whether it may serve. */
+function inUse(facts: Facts, unit: UnitFacts): Clause {
   const serving = facts.antennasOf(unit.id).filter((each) => each.kind === 'com' || each.kind === 'combined');
-  const of = serving.map((each) =>
+  const approvals = serving.map((each) =>
     fact(each.approved, 'antenna-approved', `configuration.antennas.${each.id}.approved`, {
       source: antennas,
       evidence: [each.id],
     }),
   );
-  const unrecorded =
-    facts.complete('equipment') === null
-      ? unknown('antenna-recorded', ['configuration.antennas'], { source: asks })
-      : notMet('antenna-fitted', { source: asks });
-  return allOf('two-way-radio', [anyOf('served-by', of.length > 0 ? of : [unrecorded], 'cannot-tell')], 'cannot-tell');
+  const active = met('in-use', { source });
+  return allOf(
+    'two-way-radio',
+    approvals.length === 0 ? [active] : [active, anyOf('an-approved-antenna', approvals, 'cannot-tell')],
+    'cannot-tell',
+  );
 }
 
 function none(facts: Facts): Draft {
