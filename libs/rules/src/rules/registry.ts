@@ -29,6 +29,14 @@ import { optionsNotExclusive } from './interfaces/options-not-exclusive.js';
 import { requiredPortsJoined } from './interfaces/required-ports-joined.js';
 import { signalsCompatible } from './interfaces/signals-compatible.js';
 import { ifrAltitudeLimit } from './readings/ifr-altitude-limit.js';
+import { flightManualSupplement } from './indication/flight-manual-supplement.js';
+import { gnssAlternateMeans } from './indication/gnss-alternate-means.js';
+import { gnssClass } from './indication/gnss-class.js';
+import { indicatorInView } from './indication/indicator-in-view.js';
+import { integrityAnnunciation } from './indication/integrity-annunciation.js';
+import { sourceAnnunciation } from './indication/source-annunciation.js';
+import { verticalIndicator } from './indication/vertical-indicator.js';
+import { vfrLimitedPlacard } from './indication/vfr-limited-placard.js';
 import type { Rule } from './rule.js';
 
 /** Every rule in force, by topic. */
@@ -64,4 +72,12 @@ export const rules: readonly Rule[] = [
   requiredPortsJoined,
   signalsCompatible,
   ifrAltitudeLimit,
+  flightManualSupplement,
+  gnssAlternateMeans,
+  gnssClass,
+  indicatorInView,
+  integrityAnnunciation,
+  sourceAnnunciation,
+  verticalIndicator,
+  vfrLimitedPlacard,
 ];

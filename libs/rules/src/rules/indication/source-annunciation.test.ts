@@ -1,0 +1,136 @@
+import { linkOf, unitOf } from '../../../testing/builders.js';
+import { dossierOf } from '../../../testing/dossiers.js';
+import { testRule } from '../../../testing/rule-tester.js';
+import type { FunctionCode } from '../../catalogue/type.js';
+import { sourceAnnunciation } from './source-annunciation.js';
+
+const at = '2026-03-02T14:00Z';
+const lateral = (from: string, to: string) => linkOf(from, 'lateral-deviation', to, 'lateral-deviation');
+const unit = (id: string, ...functions: FunctionCode[]) => unitOf({ id, functions });
+const gps = unit('gps1', 'gnss');
+const nav = unit('nav1', 'vor-receiver', 'loc-receiver');
+const cdi = unit('cdi1', 'lateral-deviation');
+const graph = (units: ReturnType<typeof unitOf>[], ...links: ReturnType<typeof linkOf>[]) =>
+  dossierOf({ configuration: { units, links } });
+const shared = graph([gps, nav, cdi], lateral('gps1', 'cdi1'), lateral('nav1', 'cdi1'));
+const throughSelector = (selector: ReturnType<typeof unitOf>, ...more: ReturnType<typeof unitOf>[]) =>
+  graph(
+    [gps, nav, cdi, selector, ...more],
+    lateral('gps1', 'sel'),
+    lateral('nav1', 'sel'),
+    lateral('sel', 'cdi1'),
+    ...more.map((each) => linkOf('sel', 'source-status', each.id, 'source-status')),
+  );
+
+testRule(sourceAnnunciation, [
+  {
+    name: 'shared and unlabelled: lost for the first source',
+    dossier: shared,
+    at,
+    subject: 'gps1>cdi1',
+    expect: 'not-met',
+    message: 'missing',
+  },
+  {
+    name: 'shared and unlabelled: lost for the second source as well',
+    dossier: shared,
+    at,
+    subject: 'nav1>cdi1',
+    expect: 'not-met',
+  },
+  {
+    name: 'the indicator labels its source',
+    dossier: graph(
+      [gps, nav, unit('cdi1', 'lateral-deviation', 'source-annunciation')],
+      lateral('gps1', 'cdi1'),
+      lateral('nav1', 'cdi1'),
+    ),
+    at,
+    subject: 'gps1>cdi1',
+    expect: 'met',
+    message: 'shown',
+  },
+  {
+    name: 'through a selector that says nothing',
+    dossier: throughSelector(unit('sel', 'source-selector')),
+    at,
+    subject: 'nav1>cdi1',
+    expect: 'not-met',
+  },
+  {
+    name: 'through a selector that shows its position',
+    dossier: throughSelector(unit('sel', 'source-selector', 'source-annunciation')),
+    at,
+    subject: 'nav1>cdi1',
+    expect: 'met',
+  },
+  {
+    name: 'a light joined to the selector',
+    dossier: throughSelector(unit('sel', 'source-selector'), unit('light', 'source-annunciation')),
+    at,
+    subject: 'gps1>cdi1',
+    expect: 'met',
+  },
+  {
+    name: 'a light joined to nothing',
+    dossier: graph(
+      [gps, nav, cdi, unit('light', 'source-annunciation')],
+      lateral('gps1', 'cdi1'),
+      lateral('nav1', 'cdi1'),
+    ),
+    at,
+    subject: 'gps1>cdi1',
+    expect: 'not-met',
+  },
+  {
+    name: 'the light is deactivated',
+    dossier: throughSelector(unit('sel', 'source-selector'), {
+      ...unit('light', 'source-annunciation'),
+      deactivated: { since: { date: '2026-01-01', at: null }, placarded: true, recorded: true },
+    }),
+    at,
+    subject: 'gps1>cdi1',
+    expect: 'not-met',
+  },
+  {
+    name: 'one box that is two sources, unlabelled',
+    dossier: graph([unit('n', 'gnss', 'vor-receiver'), cdi], lateral('n', 'cdi1')),
+    at,
+    expect: 'not-met',
+  },
+  {
+    name: 'one box that is two sources and says which it sends',
+    dossier: graph([unit('n', 'gnss', 'vor-receiver', 'source-annunciation'), cdi], lateral('n', 'cdi1')),
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'such a box cannot speak for a second one on the same indicator',
+    dossier: graph(
+      [unit('n', 'gnss', 'vor-receiver', 'source-annunciation'), nav, cdi],
+      lateral('n', 'cdi1'),
+      lateral('nav1', 'cdi1'),
+    ),
+    at,
+    subject: 'n>cdi1',
+    expect: 'not-met',
+  },
+  {
+    name: 'the other sender is a unit of which nothing is known',
+    dossier: graph([nav, unitOf({ id: 'x' }), cdi], lateral('nav1', 'cdi1'), lateral('x', 'cdi1')),
+    at,
+    subject: 'nav1>cdi1',
+    expect: 'not-met',
+  },
+  { name: 'each on its own indicator', dossier: graph([gps, cdi], lateral('gps1', 'cdi1')), at, expect: 'none' },
+  {
+    name: 'the other sender is deactivated',
+    dossier: graph(
+      [gps, { ...nav, deactivated: { since: { date: '2026-01-01', at: null }, placarded: true, recorded: true } }, cdi],
+      lateral('gps1', 'cdi1'),
+      lateral('nav1', 'cdi1'),
+    ),
+    at,
+    expect: 'none',
+  },
+]);

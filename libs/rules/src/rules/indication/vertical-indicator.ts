@@ -1,0 +1,63 @@
+import type { Chain } from '../../graph/chains.js';
+import { fact, met, notMet } from '../../verdict/build.js';
+import type { Capability } from '../../verdict/capability.js';
+import type { Clause } from '../../verdict/clause.js';
+import { ac } from '../cite.js';
+import { lostThrough } from '../effects.js';
+import { defineRule } from '../rule.js';
+
+const source = ac('20-138D', 'vertical deviation display (from memory)', 'change 2, 7 Apr 2016', 'from-memory');
+
+/** One statement a chain whose source can guide down. LP is lateral alone and asks for none. */
+export const verticalIndicator = defineRule(
+  {
+    id: 'vertical-indicator',
+    topic: 'indication',
+    asks: 'Each source of vertical guidance is joined to an indicator that shows vertical deviation.',
+    binds:
+      'Glide slope receivers with a localizer and satellite navigators; one statement for each source and indicator.',
+    sources: [source],
+    messages: {
+      joined: '{source} shows vertical deviation on {indicator}.',
+      missing: '{source} shows no vertical deviation there.',
+      unclear: 'Whether {source} shows vertical deviation there cannot be told.',
+    },
+    establishes: [],
+  },
+  (facts) =>
+    facts.chains.flatMap((chain) => {
+      const costs = guidesDown(chain);
+      if (costs.length === 0) return [];
+      return [
+        {
+          subject: chain.id,
+          clause: judge(chain),
+          messages: { met: 'joined', 'not-met': 'missing', 'cannot-tell': 'unclear', 'not-applicable': 'joined' },
+          data: { source: chain.source.unit.name, indicator: chain.indicator?.unit.name ?? null },
+          effects: lostThrough(chain.id, costs),
+          remedies: [{ kind: 'do' as const, change: 'link.connect', subject: chain.source.id, facts: [] }],
+        },
+      ];
+    }),
+);
+
+function guidesDown({ source: { functions } }: Chain): readonly Capability[] {
+  return [
+    ...(functions.has('loc-receiver') && functions.has('gs-receiver') ? (['approach-ils'] as const) : []),
+    ...(functions.has('gnss') ? (['approach-lnav-vnav', 'approach-lpv'] as const) : []),
+  ];
+}
+
+function judge(chain: Chain): Clause {
+  if (chain.indicator === null || chain.vertical === null) return notMet('vertical-deviation-shown', { source });
+  if (chain.indicator !== chain.source)
+    return met('vertical-deviation-shown', { source, evidence: chain.vertical.map((link) => link.id) });
+  const { type } = chain.source;
+  const forbidden = type?.limitations.some(
+    (each) => each.kind === 'not-a-substitute' && each.functions.includes('vertical-deviation'),
+  );
+  if (forbidden) return notMet('own-display-may-stand-in', { source });
+  // As for lateral deviation: a manual that approves places for the unit's own display approves the display.
+  const approved = type !== null && type.view !== null ? true : null;
+  return fact(approved, 'own-display-may-stand-in', `catalogue.${chain.source.id}.view`, { source });
+}
