@@ -36,7 +36,13 @@ export function judge(dossier: Dossier, catalogue: Catalogue, profiles: readonly
   const from = `${now.toISOString().slice(0, 10)}T00:00Z`;
   const windowsTo = instantOf(new Date(Date.UTC(now.getUTCFullYear(), now.getUTCMonth() + MONTHS_AHEAD, 1)));
   const instant = instantOf(now);
-  const found = findingsOf(dossier, catalogue, from, windowsTo);
+  const found = findingsOf(
+    dossier,
+    catalogue,
+    from,
+    windowsTo,
+    profiles.length === 0 ? undefined : profiles.map((profile) => profile.conditions),
+  );
   const openNow = found.filter(
     (each) => each.opensAt <= instant && (each.closesAt === null || each.closesAt > instant) && each.above < 0,
   );

@@ -7,7 +7,10 @@ import { rules } from '../rules/registry.js';
 import type { Centihours } from '../time/hours.js';
 import type { Instant } from '../time/instant.js';
 import type { Capability } from '../verdict/capability.js';
+import type { Clause, Outcome } from '../verdict/clause.js';
+import type { FlightConditions } from '../verdict/conditions.js';
 import { strictest } from '../verdict/conditions.js';
+import { worst } from '../verdict/evaluate.js';
 import type { Remedy, Statement, Values } from '../verdict/result.js';
 
 export type FindingEffect = 'stops-aircraft' | 'stops-operation' | 'stops-release' | 'record' | 'advice';
@@ -35,27 +38,43 @@ export interface Finding {
 const topicOf = new Map(rules.map((rule) => [rule.meta.id, rule.meta.topic]));
 
 /**
- * Findings from `from` to `to`, asked with the strictest flight: what would stop the most demanding use.
+ * Findings from `from` to `to`: results that are not met on at least one of the flights asked about, by default the strictest.
+ * A house asks about the flights that it flies: what only a flight that nobody makes would need is no finding.
  * Rectangles of one finding do not overlap; old readings alone open no finding before they are old.
  */
-export function findingsOf(dossier: Dossier, catalogue: Catalogue, from: Instant, to: Instant): readonly Finding[] {
+export function findingsOf(
+  dossier: Dossier,
+  catalogue: Catalogue,
+  from: Instant,
+  to: Instant,
+  flights: readonly FlightConditions[] = [strictest],
+): readonly Finding[] {
   const system = systemOf(dossier, catalogue);
   const view = viewOf(system, { instant: from });
   const times = [from, ...view.between(from, to).filter((each) => each < to)];
   const edges = hourEdges(system);
   const tops: readonly (Centihours | null)[] = [...edges, null];
   const beyond = (edges.at(-1) ?? -1) + 1;
+  // Made once: every statement asks the same points.
+  const points = flights.map((flight) => tops.map((top) => times.map((time) => view.at(time, top ?? beyond, flight))));
   const open: Finding[] = [];
   system.statements.forEach((statement, index) => {
+    // Where the flight plays no part one answers for all.
+    const asked = dependsOnFlight(statement.clause) ? points : points.slice(0, 1);
+    const outcomesIn = (band: number): Outcome[] =>
+      times.map((_, at) =>
+        worst(
+          asked.map((bands) => bands[band]?.[at]?.outcome(index) ?? 'not-applicable'),
+          'not-applicable',
+        ),
+      );
+    let next = outcomesIn(0);
     let low = 0;
     // One band of hours after the other; within it, stretches of time.
     for (let band = 0; band < tops.length; band += 1) {
-      const outcomes = times.map((time) => view.at(time, tops[band] ?? beyond, strictest).outcome(index));
-      const nextOutcomes =
-        band + 1 < tops.length
-          ? times.map((time) => view.at(time, tops[band + 1] ?? beyond, strictest).outcome(index))
-          : null;
-      if (nextOutcomes && outcomes.every((each, at) => each === nextOutcomes[at])) continue;
+      const outcomes = next;
+      next = band + 1 < tops.length ? outcomesIn(band + 1) : [];
+      if (next.length > 0 && outcomes.every((each, at) => each === next[at])) continue;
       const above = low === 0 ? -1 : (tops[low - 1] ?? -1);
       for (let start = 0; start < times.length;) {
         let end = start + 1;
@@ -77,6 +96,19 @@ export function findingsOf(dossier: Dossier, catalogue: Catalogue, from: Instant
     }
   });
   return open;
+}
+
+function dependsOnFlight(clause: Clause): boolean {
+  switch (clause.is) {
+    case 'leaf':
+      return clause.when !== undefined;
+    case 'ref':
+      return true;
+    case 'implies':
+      return dependsOnFlight(clause.if) || dependsOnFlight(clause.then);
+    default:
+      return clause.of.some(dependsOnFlight);
+  }
 }
 
 function findingOf(
