@@ -28,6 +28,9 @@ import { linkNotProhibited } from './interfaces/link-not-prohibited.js';
 import { optionsNotExclusive } from './interfaces/options-not-exclusive.js';
 import { requiredPortsJoined } from './interfaces/required-ports-joined.js';
 import { signalsCompatible } from './interfaces/signals-compatible.js';
+import { altimeterReadings } from './readings/altimeter-readings.js';
+import { altitudeCorrespondence } from './readings/altitude-correspondence.js';
+import { compassDeviation } from './readings/compass-deviation.js';
 import { ifrAltitudeLimit } from './readings/ifr-altitude-limit.js';
 import { flightManualSupplement } from './indication/flight-manual-supplement.js';
 import { gnssAlternateMeans } from './indication/gnss-alternate-means.js';
@@ -37,6 +40,8 @@ import { integrityAnnunciation } from './indication/integrity-annunciation.js';
 import { sourceAnnunciation } from './indication/source-annunciation.js';
 import { verticalIndicator } from './indication/vertical-indicator.js';
 import { vfrLimitedPlacard } from './indication/vfr-limited-placard.js';
+import { staticLeakReading } from './readings/static-leak-reading.js';
+import { transponderReadings } from './readings/transponder-readings.js';
 import type { Rule } from './rule.js';
 
 /** Every rule in force, by topic. */
@@ -80,4 +85,9 @@ export const rules: readonly Rule[] = [
   sourceAnnunciation,
   verticalIndicator,
   vfrLimitedPlacard,
+  altimeterReadings,
+  transponderReadings,
+  altitudeCorrespondence,
+  staticLeakReading,
+  compassDeviation,
 ];

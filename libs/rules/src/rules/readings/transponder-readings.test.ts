@@ -1,0 +1,107 @@
+import { linkOf, radioStation, recordOf, unitOf } from '../../../testing/builders.js';
+import { dossierOf } from '../../../testing/dossiers.js';
+import { testRule } from '../../../testing/rule-tester.js';
+import { goodAtcrbs, goodModeS } from '../../../testing/sample-readings.js';
+import type { TransponderReadings } from '../../dossier/readings.js';
+import type { RecordHead } from '../../dossier/status.js';
+import { transponderReadings } from './transponder-readings.js';
+
+const only = { altimeter: null, vor: null, staticLeak: null, correspondence: null, compass: null, bonding: null };
+const of = (transponder: TransponderReadings | null, part: Partial<RecordHead> = {}, served = false) =>
+  dossierOf(
+    {
+      configuration: {
+        units: [
+          unitOf({ id: 'xp1', functions: ['transponder', 'ads-b-out-1090'] }),
+          unitOf({ id: 'enc1', functions: ['altitude-reporting'] }),
+        ],
+        links: served ? [linkOf('enc1', 'altitude-gray', 'xp1', 'altitude-gray')] : [],
+      },
+    },
+    {
+      status: {
+        records: [
+          recordOf({
+            kind: 'transponder-test',
+            subjects: ['xp1'],
+            on: '2025-02-10',
+            agency: radioStation,
+            readings: transponder === null ? null : { ...only, transponder },
+            ...part,
+          }),
+        ],
+      },
+    },
+  );
+const at = '2025-06-01T12:00Z';
+const vfr = { rules: 'vfr' } as const;
+
+// Part 43 appendix F. ATCRBS reply frequency 1090 +/-3 MHz, sensitivity -73 +/-4 dBm, 1A at least 21.0 dBW and 125 W.
+testRule(transponderReadings, [
+  { name: 'Mode S in limits', dossier: of(goodModeS()), at, expect: 'met', message: 'within' },
+  {
+    name: 'reply frequency 1087.0',
+    dossier: of({ ...goodAtcrbs(), replyMHz: 1087 }),
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'reply frequency 1086.9, under VFR',
+    dossier: of({ ...goodAtcrbs(), replyMHz: 1086.9 }),
+    at,
+    flight: vfr,
+    expect: 'not-met',
+    message: 'outside',
+    data: { what: 'reply-frequency', value: 1086.9, limit: 1087 },
+  },
+  {
+    name: 'watts pass and dBW do not: 125.4 W fails',
+    dossier: of({ ...goodAtcrbs(), peakPowerW: 125.4 }),
+    at,
+    expect: 'not-met',
+  },
+  {
+    name: 'portable set, -68 dBm: only the doubtful 3 dB would save it',
+    dossier: of({ ...goodAtcrbs(), testSet: 'portable', mtlModeADbm: -68, mtlModeCDbm: -68 }),
+    at,
+    expect: 'cannot-tell',
+    message: 'incomplete',
+  },
+  { name: 'class not recorded', dossier: of({ ...goodModeS(), equipmentClass: null }), at, expect: 'cannot-tell' },
+  { name: 'squitter not recorded', dossier: of({ ...goodModeS(), squitterCorrect: null }), at, expect: 'cannot-tell' },
+  {
+    name: 'combined all-call not read, test before 17 Oct 2023: asked by that edition',
+    dossier: of(goodModeS(), { done: { date: '2023-10-16', at: null } }),
+    at,
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'combined all-call not read, test of 17 Oct 2023: asked no more',
+    dossier: of(goodModeS(), { done: { date: '2023-10-17', at: null } }),
+    at,
+    expect: 'met',
+  },
+  { name: 'entry without readings', dossier: of(null), at, expect: 'not-applicable', message: 'none' },
+  {
+    name: 'no altitude reporter served: IFR loses nothing by it',
+    dossier: of({ ...goodModeS(), replyMHz: 1000 }),
+    at,
+    subject: 'xp1:ifr',
+    expect: 'none',
+  },
+  {
+    name: 'altitude reporter served, outside limits, IFR in controlled airspace',
+    dossier: of({ ...goodModeS(), replyMHz: 1000 }, {}, true),
+    at,
+    subject: 'xp1:ifr',
+    expect: 'not-met',
+  },
+  {
+    name: 'altitude reporter served, outside limits, VFR',
+    dossier: of({ ...goodModeS(), replyMHz: 1000 }, {}, true),
+    at,
+    flight: vfr,
+    subject: 'xp1:ifr',
+    expect: 'not-applicable',
+  },
+]);

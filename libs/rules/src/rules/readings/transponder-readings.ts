@@ -1,0 +1,55 @@
+import { judgeTransponderTest } from '../../calculations/transponder-test.js';
+import { appendixF } from '../../facts/transponder.js';
+import type { Facts } from '../../graph/facts.js';
+import type { UnitFacts } from '../../graph/units.js';
+import type { Draft } from '../../verdict/result.js';
+import { transpondersOf, underControlledIfr, unitsWith } from '../altitude-chain.js';
+import { cfr } from '../cite.js';
+import { readingMessages, recordedReadings } from '../recorded-readings.js';
+import { recordIt } from '../remedies.js';
+import { defineRule } from '../rule.js';
+
+/** By class and by the edition in force on the day of the test; watts and dBW both, the stricter decides. */
+export const transponderReadings = defineRule(
+  {
+    id: 'transponder-readings',
+    topic: 'readings',
+    asks: 'The readings of the newest transponder test are complete and within part 43 appendix F for the class of the unit.',
+    binds:
+      'Transponders whose newest entry carries readings, for any use; where one reports altitude, also under IFR in controlled airspace.',
+    sources: [appendixF('(a) to (j)'), cfr('91.413(a)'), cfr('91.411(a)(1)')],
+    messages: {
+      within: '{item}: the readings of {done} are within appendix F.',
+      outside: '{item}: {what} reads {value} {unit}, the limit is {limit}.',
+      incomplete: '{item}: the readings of {done} are not complete.',
+      none: '{item}: no readings to judge for this flight.',
+    },
+    establishes: [],
+  },
+  (facts) => unitsWith(facts, 'transponder').flatMap((each) => ofUnit(facts, each)),
+);
+
+function ofUnit(facts: Facts, { id, unit, functions }: UnitFacts): readonly Draft[] {
+  const found = recordedReadings(facts, ['transponder-test'], [id], ({ transponder }, record) =>
+    transponder === null ? null : judgeTransponderTest(transponder, record.done.date),
+  );
+  const ofUse: Draft = {
+    subject: id,
+    clause: found.clause,
+    messages: readingMessages,
+    data: { item: unit.name, ...found.data },
+    effects: [
+      { stops: 'capability', capability: 'altitude-reporting', through: id },
+      ...(functions.has('ads-b-out-1090')
+        ? [{ stops: 'capability' as const, capability: 'ads-b-out' as const, through: id }]
+        : []),
+    ],
+    remedies: [recordIt('transponder-test', id)],
+  };
+  const reports = unitsWith(facts, 'altitude-reporting').some((each) =>
+    transpondersOf(facts, each).some((served) => served.id === id),
+  );
+  if (!reports) return [ofUse];
+  const effects: Draft['effects'] = [{ stops: 'capability', capability: 'ifr-aircraft' }];
+  return [ofUse, { ...ofUse, subject: `${id}:ifr`, clause: underControlledIfr(facts, found.clause), effects }];
+}
