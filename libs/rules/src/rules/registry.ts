@@ -42,6 +42,12 @@ import { verticalIndicator } from './indication/vertical-indicator.js';
 import { vfrLimitedPlacard } from './indication/vfr-limited-placard.js';
 import { staticLeakReading } from './readings/static-leak-reading.js';
 import { transponderReadings } from './readings/transponder-readings.js';
+import { emptyWeightRecord } from './mass/empty-weight-record.js';
+import { equipmentListCurrent } from './mass/equipment-list-current.js';
+import { breakerMatchesWire } from './electrical/breaker-matches-wire.js';
+import { continuousLoad } from './electrical/continuous-load.js';
+import { navigationDataCurrent } from './databases/navigation-data-current.js';
+import { nextCycleLoaded } from './databases/next-cycle-loaded.js';
 import type { Rule } from './rule.js';
 
 /** Every rule in force, by topic. */
@@ -90,4 +96,10 @@ export const rules: readonly Rule[] = [
   altitudeCorrespondence,
   staticLeakReading,
   compassDeviation,
+  emptyWeightRecord,
+  equipmentListCurrent,
+  breakerMatchesWire,
+  continuousLoad,
+  navigationDataCurrent,
+  nextCycleLoaded,
 ];

@@ -1,0 +1,70 @@
+import { typeOf, unitOf } from '../../../testing/builders.js';
+import { dossierOf } from '../../../testing/dossiers.js';
+import { testRule } from '../../../testing/rule-tester.js';
+import type { Electrical } from '../../dossier/installation.js';
+import { continuousLoad } from './continuous-load.js';
+
+const at = '2026-03-02T14:00Z';
+const type = (id: string, at14V: number | null, at28V: number | null = null) =>
+  typeOf({ id, functions: ['com'], drawA: { at14V, at28V } });
+const types = [
+  type('48', 48),
+  type('48.01', 48.01),
+  type('60', 60),
+  type('60.01', 60.01),
+  type('silent', null, 5),
+  type('28v', null, 48),
+];
+const complete = {
+  status: { completeness: [{ list: 'equipment', stated: { asOf: '2025-01-01', by: 'J. Orrell' } }] },
+} as const;
+const aircraft = (typeIds: string[], part: Partial<Electrical> = {}) =>
+  dossierOf({
+    configuration: {
+      units: typeIds.map((typeId, index) => unitOf({ id: `u${index}`, typeId })),
+      electrical: { busV: 14, alternatorA: 60, batteryAh: null, circuits: [], ...part },
+    },
+  });
+const stated = (typeIds: string[], part: Partial<Electrical> = {}) => dossierOf(aircraft(typeIds, part), complete);
+const lamp = {
+  id: 'c',
+  name: 'Landing light',
+  protector: 'breaker' as const,
+  ratingA: 10,
+  wireAwg: 18,
+  wireLengthFt: null,
+  singleWireInOpenAir: null,
+  units: [],
+  essential: null,
+};
+
+// AC 43.13-1B 11-35a: 80 % of 60 A is 48 A, unless a placard or monitoring watches it.
+testRule(continuousLoad, [
+  { name: 'at 80 percent', dossier: stated(['48']), types, at, expect: 'met', message: 'within', data: { loadA: 48 } },
+  {
+    name: 'a hundredth above 80 percent',
+    dossier: stated(['48.01']),
+    types,
+    at,
+    expect: 'cannot-tell',
+    message: 'unclear',
+  },
+  { name: 'all there is: a placard might allow it', dossier: stated(['60']), types, at, expect: 'cannot-tell' },
+  { name: 'more than there is', dossier: stated(['60.01']), types, at, expect: 'not-met', message: 'over' },
+  { name: 'more than there is, list not stated complete', dossier: aircraft(['60.01']), types, at, expect: 'not-met' },
+  { name: 'list of equipment not stated complete', dossier: aircraft(['48']), types, at, expect: 'cannot-tell' },
+  { name: 'a unit without a stated draw', dossier: stated(['48', 'silent']), types, at, expect: 'cannot-tell' },
+  {
+    name: 'a circuit that feeds no unit',
+    dossier: stated(['48'], { circuits: [lamp] }),
+    types,
+    at,
+    expect: 'cannot-tell',
+  },
+  { name: '28 V draws on a 28 V bus', dossier: stated(['28v'], { busV: 28 }), types, at, expect: 'met' },
+  { name: '24 V battery', dossier: stated(['28v'], { busV: 24 }), types, at, expect: 'met' },
+  { name: 'bus voltage not recorded', dossier: stated(['48'], { busV: null }), types, at, expect: 'cannot-tell' },
+  { name: 'a bus of which no manual speaks', dossier: stated(['48'], { busV: 115 }), types, at, expect: 'cannot-tell' },
+  { name: 'alternator not recorded', dossier: stated(['48'], { alternatorA: null }), types, at, expect: 'cannot-tell' },
+  { name: 'electrical system not recorded', dossier: dossierOf(), at, expect: 'none' },
+]);

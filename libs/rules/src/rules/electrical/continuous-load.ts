@@ -1,0 +1,98 @@
+import { roundTo } from '../../calculations/rounding.js';
+import { continuousLoadShare } from '../../facts/wire.js';
+import type { Electrical } from '../../dossier/installation.js';
+import type { Facts } from '../../graph/facts.js';
+import type { UnitFacts } from '../../graph/units.js';
+import { allOf, fact, met, notMet, unknown } from '../../verdict/build.js';
+import type { Clause } from '../../verdict/clause.js';
+import { advice } from '../effects.js';
+import { findOut } from '../remedies.js';
+import { defineRule } from '../rule.js';
+
+/** A rule of thumb and no load analysis: advice alone. Placard or monitoring lift the 80 %, and nobody records them. */
+export const continuousLoad = defineRule(
+  {
+    id: 'continuous-load',
+    topic: 'electrical',
+    asks: 'The continuous load stays within 80 % of what the generator or alternator gives, where no placard and no monitoring watch it.',
+    binds: 'Aircraft whose electrical system is recorded.',
+    sources: [continuousLoadShare.source],
+    messages: {
+      within: 'Known loads add up to {loadA} A of {alternatorA} A.',
+      over: 'Known loads add up to {loadA} A, more than the {alternatorA} A that there are.',
+      unclear:
+        'Known loads add up to {loadA} A; whether the total stays within 80 % of {alternatorA} A cannot be told.',
+    },
+    establishes: [],
+  },
+  (facts) => {
+    const { electrical } = facts.dossier.configuration;
+    if (electrical === null) return [];
+    return [
+      {
+        subject: 'aircraft',
+        clause: judge(facts, electrical),
+        messages: { met: 'within', 'not-met': 'over', 'cannot-tell': 'unclear', 'not-applicable': 'within' },
+        data: { loadA: known(facts, electrical), alternatorA: electrical.alternatorA },
+        effects: advice,
+        remedies: [findOut('electrical.set', 'aircraft', ...unknownLoads(facts, electrical))],
+      },
+    ];
+  },
+);
+
+function judge(facts: Facts, electrical: Electrical): Clause {
+  const { source } = continuousLoadShare;
+  const { alternatorA } = electrical;
+  if (alternatorA === null) return unknown('within-80-percent', ['configuration.electrical.alternatorA'], { source });
+  const load = known(facts, electrical);
+  const limit = roundTo(alternatorA * continuousLoadShare.value, 2);
+  const extra = { source, value: { amount: load, unit: 'A' }, limit: { amount: limit, unit: 'A' } };
+  if (load > alternatorA) return notMet('within-output', extra);
+  const missing = unknownLoads(facts, electrical);
+  return allOf(
+    'load-within-share',
+    [
+      load <= limit ? met('within-80-percent', extra) : unknown('placard-or-monitoring-above-80-percent', [], extra),
+      missing.length === 0 ? met('every-load-known', { source }) : unknown('every-load-known', missing, { source }),
+      fact(
+        facts.complete('equipment') === null ? null : true,
+        'equipment-list-complete',
+        'status.completeness.equipment',
+        {
+          source,
+        },
+      ),
+    ],
+    'cannot-tell',
+  );
+}
+
+/** Active units; a unit switched off for good draws nothing. */
+function drawing(facts: Facts): readonly UnitFacts[] {
+  return [...facts.units.values()].filter(({ active, functions }) => active && !functions.has('portable-display'));
+}
+
+function draw({ type }: UnitFacts, busV: number | null): number | null {
+  if (busV === null || !type?.drawA) return null;
+  // Nominal 12 and 24 V batteries are charged at 14 and 28 V, for which draws are stated.
+  if (busV >= 12 && busV <= 15) return type.drawA.at14V;
+  return busV >= 24 && busV <= 29 ? type.drawA.at28V : null;
+}
+
+function known(facts: Facts, { busV }: Electrical): number {
+  return roundTo(
+    drawing(facts).reduce((sum, each) => sum + (draw(each, busV) ?? 0), 0),
+    2,
+  );
+}
+
+/** Units without a draw, and circuits that feed something which is no unit. */
+function unknownLoads(facts: Facts, { busV, circuits }: Electrical): readonly string[] {
+  return [
+    ...drawing(facts).flatMap((each) => (draw(each, busV) === null ? [`catalogue.${each.id}.drawA`] : [])),
+    ...circuits.flatMap((each) =>
+      each.units.length === 0 ? [`configuration.electrical.circuits.${each.id}.units`] : [],
+    ),
+  ];
+}

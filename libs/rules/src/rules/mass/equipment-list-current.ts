@@ -1,0 +1,87 @@
+import type { Mass } from '../../dossier/installation.js';
+import type { Facts } from '../../graph/facts.js';
+import { allOf, anyOf, fact, met, unknown } from '../../verdict/build.js';
+import type { Clause, Leaf } from '../../verdict/clause.js';
+import { practice } from '../cite.js';
+import { fittedOn } from '../fitted.js';
+import { findOut } from '../remedies.js';
+import { defineRule } from '../rule.js';
+
+const source = practice('a change always revises the equipment list, also where weight and balance stay as they are');
+
+/** The list of equipment is not the weight record: a swap at equal weight changes it all the same. */
+export const equipmentListCurrent = defineRule(
+  {
+    id: 'equipment-list-current',
+    topic: 'mass',
+    asks: 'Every change since the equipment list was revised stands on it, whatever it weighs.',
+    binds: 'Every aircraft.',
+    sources: [source],
+    messages: {
+      current: 'The equipment list, revised {revisedOn}, holds every change.',
+      revise: 'The equipment list, revised {revisedOn}, does not hold every change: {what}.',
+      unclear: 'Whether the equipment list holds every change cannot be told.',
+    },
+    establishes: [],
+  },
+  (facts) => {
+    const { mass } = facts.dossier.configuration;
+    const clauses = mass === null ? [] : [...changesListed(mass), ...unitsListed(facts, mass)];
+    return [
+      {
+        subject: 'aircraft',
+        clause:
+          mass === null
+            ? unknown('equipment-list-known', ['configuration.mass'], { source })
+            : allOf(
+                'every-change-listed',
+                clauses.length > 0 ? clauses : [revised(mass, mass.revisedOn)],
+                'cannot-tell',
+              ),
+        messages: { met: 'current', 'not-met': 'revise', 'cannot-tell': 'unclear', 'not-applicable': 'current' },
+        data: {
+          revisedOn: mass?.equipmentListRevisedOn ?? null,
+          what: mass?.changesSince.find((each) => each.listed !== true)?.what ?? null,
+        },
+        effects: [{ stops: 'release' }],
+        remedies: [
+          { kind: 'do', change: 'mass.revise', subject: 'aircraft', facts: [] },
+          findOut('mass.revise', 'aircraft', 'configuration.mass.equipmentListRevisedOn'),
+        ],
+      },
+    ];
+  },
+);
+
+function changesListed(mass: Mass): readonly Clause[] {
+  return mass.changesSince.map((each, index) =>
+    anyOf(
+      'change-listed',
+      [
+        fact(each.listed, 'ticked-as-listed', `configuration.mass.changesSince.${index}.listed`, { source }),
+        revised(mass, each.on),
+      ],
+      'cannot-tell',
+    ),
+  );
+}
+
+function unitsListed(facts: Facts, mass: Mass): readonly Clause[] {
+  return [...facts.units.values()]
+    .filter(({ functions }) => !functions.has('portable-display'))
+    .map((each) => {
+      const on = fittedOn(each);
+      if (on === null) return unknown('unit-listed', [`configuration.units.${each.id}.fitted`], { source });
+      // The change of that day answers for the unit, and is judged above.
+      return mass.changesSince.some((change) => change.on === on)
+        ? met('unit-among-changes', { source, evidence: [each.id] })
+        : revised(mass, on);
+    });
+}
+
+function revised(mass: Mass, on: string): Leaf {
+  const last = mass.equipmentListRevisedOn;
+  return fact(last === null ? null : last >= on, 'list-revised-since', 'configuration.mass.equipmentListRevisedOn', {
+    source,
+  });
+}
