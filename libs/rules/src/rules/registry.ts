@@ -1,6 +1,10 @@
 import { held } from './authority/held.js';
 import { hirePermitted } from './authority/hire-permitted.js';
 import { kindOfOperation } from './authority/kind-of-operation.js';
+import { navigationDataCurrent } from './databases/navigation-data-current.js';
+import { nextCycleLoaded } from './databases/next-cycle-loaded.js';
+import { breakerMatchesWire } from './electrical/breaker-matches-wire.js';
+import { continuousLoad } from './electrical/continuous-load.js';
 import { adsBOutFitted } from './equipment/ads-b-out-fitted.js';
 import { altitudeSameSource } from './equipment/altitude-same-source.js';
 import { dayEquipment } from './equipment/day-equipment.js';
@@ -10,9 +14,18 @@ import { instrumentEquipment } from './equipment/instrument-equipment.js';
 import { nightEquipment } from './equipment/night-equipment.js';
 import { radioAndNavigation } from './equipment/radio-and-navigation.js';
 import { transponderFitted } from './equipment/transponder-fitted.js';
+import { flightManualSupplement } from './indication/flight-manual-supplement.js';
+import { gnssAlternateMeans } from './indication/gnss-alternate-means.js';
+import { gnssClass } from './indication/gnss-class.js';
+import { indicatorInView } from './indication/indicator-in-view.js';
+import { integrityAnnunciation } from './indication/integrity-annunciation.js';
 import { lateralIndicator } from './indication/lateral-indicator.js';
+import { sourceAnnunciation } from './indication/source-annunciation.js';
+import { verticalIndicator } from './indication/vertical-indicator.js';
+import { vfrLimitedPlacard } from './indication/vfr-limited-placard.js';
 import { annualInspection } from './inspections/annual-inspection.js';
 import { conditionInspection } from './inspections/condition-inspection.js';
+import { directives } from './inspections/directives.js';
 import { hundredHourInspection } from './inspections/hundred-hour-inspection.js';
 import { programInspection } from './inspections/program-inspection.js';
 import { progressiveInspection } from './inspections/progressive-inspection.js';
@@ -28,26 +41,14 @@ import { linkNotProhibited } from './interfaces/link-not-prohibited.js';
 import { optionsNotExclusive } from './interfaces/options-not-exclusive.js';
 import { requiredPortsJoined } from './interfaces/required-ports-joined.js';
 import { signalsCompatible } from './interfaces/signals-compatible.js';
+import { emptyWeightRecord } from './mass/empty-weight-record.js';
+import { equipmentListCurrent } from './mass/equipment-list-current.js';
 import { altimeterReadings } from './readings/altimeter-readings.js';
 import { altitudeCorrespondence } from './readings/altitude-correspondence.js';
 import { compassDeviation } from './readings/compass-deviation.js';
 import { ifrAltitudeLimit } from './readings/ifr-altitude-limit.js';
-import { flightManualSupplement } from './indication/flight-manual-supplement.js';
-import { gnssAlternateMeans } from './indication/gnss-alternate-means.js';
-import { gnssClass } from './indication/gnss-class.js';
-import { indicatorInView } from './indication/indicator-in-view.js';
-import { integrityAnnunciation } from './indication/integrity-annunciation.js';
-import { sourceAnnunciation } from './indication/source-annunciation.js';
-import { verticalIndicator } from './indication/vertical-indicator.js';
-import { vfrLimitedPlacard } from './indication/vfr-limited-placard.js';
 import { staticLeakReading } from './readings/static-leak-reading.js';
 import { transponderReadings } from './readings/transponder-readings.js';
-import { emptyWeightRecord } from './mass/empty-weight-record.js';
-import { equipmentListCurrent } from './mass/equipment-list-current.js';
-import { breakerMatchesWire } from './electrical/breaker-matches-wire.js';
-import { continuousLoad } from './electrical/continuous-load.js';
-import { navigationDataCurrent } from './databases/navigation-data-current.js';
-import { nextCycleLoaded } from './databases/next-cycle-loaded.js';
 import type { Rule } from './rule.js';
 
 /** Every rule in force, by topic. */
@@ -55,6 +56,10 @@ export const rules: readonly Rule[] = [
   held,
   hirePermitted,
   kindOfOperation,
+  navigationDataCurrent,
+  nextCycleLoaded,
+  breakerMatchesWire,
+  continuousLoad,
   adsBOutFitted,
   altitudeSameSource,
   dayEquipment,
@@ -64,9 +69,18 @@ export const rules: readonly Rule[] = [
   nightEquipment,
   radioAndNavigation,
   transponderFitted,
+  flightManualSupplement,
+  gnssAlternateMeans,
+  gnssClass,
+  indicatorInView,
+  integrityAnnunciation,
   lateralIndicator,
+  sourceAnnunciation,
+  verticalIndicator,
+  vfrLimitedPlacard,
   annualInspection,
   conditionInspection,
+  directives,
   hundredHourInspection,
   programInspection,
   progressiveInspection,
@@ -82,24 +96,12 @@ export const rules: readonly Rule[] = [
   optionsNotExclusive,
   requiredPortsJoined,
   signalsCompatible,
-  ifrAltitudeLimit,
-  flightManualSupplement,
-  gnssAlternateMeans,
-  gnssClass,
-  indicatorInView,
-  integrityAnnunciation,
-  sourceAnnunciation,
-  verticalIndicator,
-  vfrLimitedPlacard,
-  altimeterReadings,
-  transponderReadings,
-  altitudeCorrespondence,
-  staticLeakReading,
-  compassDeviation,
   emptyWeightRecord,
   equipmentListCurrent,
-  breakerMatchesWire,
-  continuousLoad,
-  navigationDataCurrent,
-  nextCycleLoaded,
+  altimeterReadings,
+  altitudeCorrespondence,
+  compassDeviation,
+  ifrAltitudeLimit,
+  staticLeakReading,
+  transponderReadings,
 ];

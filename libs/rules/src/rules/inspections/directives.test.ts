@@ -1,0 +1,286 @@
+import { recordOf, unitOf } from '../../../testing/builders.js';
+import type { Part } from '../../../testing/dossiers.js';
+import { dossierOf } from '../../../testing/dossiers.js';
+import { testRule } from '../../../testing/rule-tester.js';
+import type { Dossier } from '../../dossier/dossier.js';
+import type { Directive, RecordHead } from '../../dossier/status.js';
+import { directives } from './directives.js';
+
+const at = '2026-03-02T14:00Z';
+const entry = (part: Partial<RecordHead> = {}) =>
+  recordOf({ kind: 'directive-compliance', on: '2025-09-10', subjects: ['dir1'], ...part });
+const directive = (part: Partial<Directive> = {}): Directive => ({
+  id: 'dir1',
+  number: '2019-03-07',
+  subject: 'aircraft',
+  state: 'complied',
+  reason: null,
+  method: 'Paragraph (g)(1)',
+  nextDue: null,
+  recordId: entry().id,
+  ...part,
+});
+const meters: Part<Dossier> = {
+  meters: {
+    definitions: [{ id: 'tach', name: 'Tachometer', kind: 'tachometer', perFlightHour: 1000, offset: 0 }],
+    timeInService: 'tach',
+    readings: { tach: { value: 410_000, asOf: '2026-03-01T20:00Z', by: 'Desk' } },
+  },
+};
+const aircraft = (list: readonly Directive[], records: readonly RecordHead[] = [entry()], more: Part<Dossier> = {}) =>
+  dossierOf(meters, { status: { directives: list, records } }, more);
+const due = (by: 'date' | 'meter' | 'first' | 'last', date: string | null, hours: number | null) => ({
+  nextDue: { by, date, meter: 'tach', at: hours },
+});
+const base = { at, subject: 'dir1' };
+// The base lies in Chicago: its 31 March ends at 05:00 UTC on 1 April.
+const lastMinute = '2026-04-01T04:59Z';
+const nextMinute = '2026-04-01T05:00Z';
+const readLate: Part<Dossier> = {
+  meters: { readings: { tach: { value: 410_000, asOf: '2026-03-31T20:00Z', by: 'Desk' } } },
+};
+const stated = (asOf: string): Part<Dossier> => ({
+  status: { completeness: [{ list: 'directives', stated: { asOf, by: 'R. Tamsin' } }] },
+});
+
+// 14 CFR 39.7: operating a product that misses a directive. No provision to overfly the stated time.
+testRule(directives, [
+  { ...base, name: 'one-time, complied with', dossier: aircraft([directive()]), expect: 'met', message: 'done' },
+  {
+    ...base,
+    name: 'complied with, entry reported but not seen',
+    dossier: aircraft([directive()], [entry({ evidence: 'reported' })]),
+    expect: 'not-met',
+    message: 'unproven',
+  },
+  {
+    ...base,
+    name: 'complied with, no entry named',
+    dossier: aircraft([directive({ recordId: null })]),
+    expect: 'cannot-tell',
+    message: 'unclear',
+    data: { unrecorded: 'record id' },
+  },
+  { ...base, name: 'complied with, entry gone', dossier: aircraft([directive()], []), expect: 'cannot-tell' },
+  {
+    ...base,
+    name: 'complied with, method not recorded',
+    dossier: aircraft([directive({ method: null })]),
+    expect: 'cannot-tell',
+  },
+  {
+    ...base,
+    name: 'one entry may cover several directives',
+    dossier: aircraft([directive({ id: 'dir1' }), directive({ id: 'dir2' })], [entry({ subjects: ['dir1', 'dir2'] })]),
+    subject: 'dir2',
+    expect: 'met',
+  },
+  // By date: good through the stated day.
+  {
+    ...base,
+    name: 'recurring by date, last minute of the day',
+    dossier: aircraft([directive(due('date', '2026-03-31', null))]),
+    at: lastMinute,
+    expect: 'met',
+    message: 'in-time',
+    data: { next: '2026-03-31' },
+  },
+  {
+    ...base,
+    name: 'recurring by date, the next minute',
+    dossier: aircraft([directive(due('date', '2026-03-31', null))]),
+    at: nextMinute,
+    expect: 'not-met',
+    message: 'overdue',
+  },
+  {
+    ...base,
+    name: 'recurring by date, day not recorded',
+    dossier: aircraft([directive(due('date', null, null))]),
+    expect: 'cannot-tell',
+  },
+  // By hours: at the limit still good, one hundredth over it not; the tachometer stood at 4,100.00.
+  {
+    ...base,
+    name: 'recurring by hours, at the limit',
+    dossier: aircraft([directive(due('meter', null, 415_000))]),
+    hoursAhead: 5_000,
+    expect: 'met',
+    data: { next: '4150 h' },
+  },
+  {
+    ...base,
+    name: 'recurring by hours, one hundredth of an hour over',
+    dossier: aircraft([directive(due('meter', null, 415_000))]),
+    hoursAhead: 5_001,
+    expect: 'not-met',
+  },
+  {
+    ...base,
+    name: 'ten hours over on the way to the shop: no allowance',
+    dossier: aircraft([directive(due('meter', null, 415_000))]),
+    hoursAhead: 6_000,
+    flight: { purpose: 'ferry', crewOnly: true },
+    expect: 'not-met',
+  },
+  {
+    ...base,
+    name: 'recurring by hours, hours not recorded',
+    dossier: aircraft([directive(due('meter', null, null))]),
+    expect: 'cannot-tell',
+  },
+  {
+    ...base,
+    name: 'recurring by hours, meter not recorded',
+    dossier: aircraft([directive({ nextDue: { by: 'meter', date: null, meter: null, at: 415_000 } })]),
+    expect: 'cannot-tell',
+  },
+  {
+    ...base,
+    name: 'recurring by hours, meter read too long ago',
+    dossier: aircraft([directive(due('meter', null, 415_000))]),
+    at: '2026-05-01T12:00Z',
+    expect: 'cannot-tell',
+  },
+  // Both: the earlier decides, or the later where the directive says so.
+  {
+    ...base,
+    name: 'whichever first: hours left, day passed',
+    dossier: aircraft([directive(due('first', '2026-03-31', 415_000))], [entry()], readLate),
+    at: nextMinute,
+    expect: 'not-met',
+    data: { next: '2026-03-31 or 4150 h' },
+  },
+  {
+    ...base,
+    name: 'whichever first: day not come, hours passed',
+    dossier: aircraft([directive(due('first', '2026-03-31', 415_000))]),
+    hoursAhead: 5_001,
+    expect: 'not-met',
+  },
+  {
+    ...base,
+    name: 'whichever first: neither passed',
+    dossier: aircraft([directive(due('first', '2026-03-31', 415_000))], [entry()], readLate),
+    at: lastMinute,
+    hoursAhead: 5_000,
+    expect: 'met',
+  },
+  {
+    ...base,
+    name: 'whichever last: day passed, hours left',
+    dossier: aircraft([directive(due('last', '2026-03-31', 415_000))], [entry()], readLate),
+    at: nextMinute,
+    expect: 'met',
+  },
+  {
+    ...base,
+    name: 'whichever last: both passed',
+    dossier: aircraft([directive(due('last', '2026-03-31', 415_000))], [entry()], readLate),
+    at: nextMinute,
+    hoursAhead: 5_001,
+    expect: 'not-met',
+  },
+  {
+    ...base,
+    name: 'whichever first: day not recorded',
+    dossier: aircraft([directive(due('first', null, 415_000))]),
+    expect: 'cannot-tell',
+  },
+  // Open ones.
+  {
+    ...base,
+    name: 'open, before further flight',
+    dossier: aircraft([directive({ state: 'open', recordId: null })]),
+    expect: 'not-met',
+    message: 'open',
+  },
+  {
+    ...base,
+    name: 'open, its time has not come',
+    dossier: aircraft([directive({ state: 'open', recordId: null, ...due('date', '2026-03-31', null) })]),
+    at: lastMinute,
+    expect: 'met',
+  },
+  {
+    ...base,
+    name: 'open, its time has come',
+    dossier: aircraft([directive({ state: 'open', recordId: null, ...due('date', '2026-03-31', null) })]),
+    at: nextMinute,
+    expect: 'not-met',
+  },
+  {
+    ...base,
+    name: 'not applicable, with its reason',
+    dossier: aircraft([directive({ state: 'not-applicable', reason: 'Serial number outside the range.' })]),
+    expect: 'not-applicable',
+    message: 'excepted',
+    data: { reason: 'Serial number outside the range.' },
+  },
+  {
+    ...base,
+    name: 'not applicable, no reason',
+    dossier: aircraft([directive({ state: 'not-applicable' })]),
+    expect: 'cannot-tell',
+  },
+  {
+    ...base,
+    name: 'open, on a unit that is fitted',
+    dossier: aircraft([directive({ state: 'open', subject: 'gps1' })], [], {
+      configuration: { units: [unitOf({ id: 'gps1', functions: ['gnss'] })] },
+    }),
+    expect: 'not-met',
+  },
+  {
+    ...base,
+    name: 'open, on a unit that was taken out',
+    dossier: aircraft([directive({ state: 'open', subject: 'gps1' })], []),
+    expect: 'not-applicable',
+  },
+  // The list itself.
+  {
+    name: 'no directive recorded, list stated complete',
+    dossier: aircraft([], [], stated('2025-03-31')),
+    at: lastMinute,
+    subject: 'directive-list',
+    expect: 'met',
+    message: 'complete',
+    data: { asOf: '2025-03-31', by: 'R. Tamsin' },
+  },
+  {
+    name: 'list stated complete longer than 12 calendar months ago',
+    dossier: aircraft([], [], stated('2025-03-31')),
+    at: nextMinute,
+    subject: 'directive-list',
+    expect: 'cannot-tell',
+    message: 'unreviewed',
+  },
+  {
+    name: 'no directive recorded, list never stated complete',
+    dossier: aircraft([], []),
+    at,
+    subject: 'directive-list',
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'a unit fitted the day after the list was stated complete',
+    dossier: aircraft([], [], {
+      ...stated('2026-02-01'),
+      configuration: { units: [unitOf({ id: 'gps1', functions: ['gnss'], fitted: { date: '2026-02-02', at: null } })] },
+    }),
+    at,
+    subject: 'unit:gps1',
+    expect: 'cannot-tell',
+    message: 'unit-unsearched',
+  },
+  {
+    name: 'a unit fitted on the day the list was stated complete',
+    dossier: aircraft([], [], {
+      ...stated('2026-02-02'),
+      configuration: { units: [unitOf({ id: 'gps1', functions: ['gnss'], fitted: { date: '2026-02-02', at: null } })] },
+    }),
+    at,
+    subject: 'unit:gps1',
+    expect: 'none',
+  },
+]);
