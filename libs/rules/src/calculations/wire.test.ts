@@ -17,6 +17,11 @@ describe('wires', () => {
     expect(smallestWireForDrop({ dropV: 0.01, lengthFt: 1000, currentA: 100 })).toBeNull();
   });
 
+  test('a drop exactly at the limit is kept', () => {
+    expect(smallestWireForDrop({ dropV: 28.4, lengthFt: 1000, currentA: 1 })).toBe(24);
+    expect(smallestWireForDrop({ dropV: 28.3999, lengthFt: 1000, currentA: 1 })).toBe(22);
+  });
+
   test('heat asks for a thicker wire', () => {
     const input = { dropV: 1, lengthFt: 16, currentA: 20 };
     expect(smallestWireForDrop(input)).toBe(14);
