@@ -17,7 +17,8 @@ export interface Work {
 
 /**
  * An entry that counts, done after the work. Refitting a bench-tested unit opens again what the test had closed, so the day alone
- * is not enough: on the day of the work, without both times, the order cannot be told. No entry at all is not-met: the work is known.
+ * is not enough: on the day of the work, without both times, the order cannot be told. No entry at all is not-met, unless
+ * the caller says otherwise: the work is known.
  */
 export function doneAfter(
   facts: Facts,
@@ -26,11 +27,12 @@ export function doneAfter(
   work: Work,
   requirement: Requirement,
   source: SourceRef,
+  none: Clause = neverRecorded(source),
 ): Clause {
   const later = accomplished(facts, kinds, subject, requirement).filter(
     ({ record }) => record.done.date >= work.since.date,
   );
-  if (later.length === 0) return neverRecorded(source);
+  if (later.length === 0) return none;
   return anyOf(
     'an-entry-that-counts',
     later.map(({ record, clause }) =>

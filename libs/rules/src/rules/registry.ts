@@ -1,3 +1,7 @@
+import { authorisedPerson } from './after-work/authorised-person.js';
+import { controlsFreeAndSecured } from './after-work/controls-free-and-secured.js';
+import { testEquipmentCalibrated } from './after-work/test-equipment-calibrated.js';
+import { testsAfterChange } from './after-work/tests-after-change.js';
 import { held } from './authority/held.js';
 import { hirePermitted } from './authority/hire-permitted.js';
 import { kindOfOperation } from './authority/kind-of-operation.js';
@@ -104,4 +108,8 @@ export const rules: readonly Rule[] = [
   ifrAltitudeLimit,
   staticLeakReading,
   transponderReadings,
+  testsAfterChange,
+  controlsFreeAndSecured,
+  authorisedPerson,
+  testEquipmentCalibrated,
 ];
