@@ -65,6 +65,11 @@ const servedBy: Readonly<Partial<Record<EquipmentItem, readonly FunctionCode[]>>
   'dme-or-rnav': ['dme', 'gnss'],
 };
 
+/** Items that a unit with these functions makes up. */
+export function itemsServedBy(functions: ReadonlySet<FunctionCode>): readonly EquipmentItem[] {
+  return equipmentItem.options.filter((item) => servedBy[item]?.some((each) => functions.has(each)));
+}
+
 /** 91.205(a): powered aircraft with a standard airworthiness certificate. */
 export function boundBy91205(facts: Facts): Clause {
   const { certificate, engine, kind } = facts.dossier.configuration.aircraft;

@@ -7,6 +7,8 @@ import { hirePermitted } from './authority/hire-permitted.js';
 import { kindOfOperation } from './authority/kind-of-operation.js';
 import { navigationDataCurrent } from './databases/navigation-data-current.js';
 import { nextCycleLoaded } from './databases/next-cycle-loaded.js';
+import { deferralDue } from './defects/deferral-due.js';
+import { openDefects } from './defects/open-defects.js';
 import { breakerMatchesWire } from './electrical/breaker-matches-wire.js';
 import { continuousLoad } from './electrical/continuous-load.js';
 import { adsBOutFitted } from './equipment/ads-b-out-fitted.js';
@@ -57,11 +59,17 @@ import type { Rule } from './rule.js';
 
 /** Every rule in force, by topic. */
 export const rules: readonly Rule[] = [
+  authorisedPerson,
+  controlsFreeAndSecured,
+  testEquipmentCalibrated,
+  testsAfterChange,
   held,
   hirePermitted,
   kindOfOperation,
   navigationDataCurrent,
   nextCycleLoaded,
+  deferralDue,
+  openDefects,
   breakerMatchesWire,
   continuousLoad,
   adsBOutFitted,
@@ -108,8 +116,4 @@ export const rules: readonly Rule[] = [
   ifrAltitudeLimit,
   staticLeakReading,
   transponderReadings,
-  testsAfterChange,
-  controlsFreeAndSecured,
-  authorisedPerson,
-  testEquipmentCalibrated,
 ];
