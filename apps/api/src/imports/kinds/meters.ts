@@ -1,0 +1,70 @@
+import type { ChangeOf } from '@tallywing/rules';
+import type { Draft, PlanContext, RowOf } from '../file-kind.js';
+import { fileKind, optional, required } from '../file-kind.js';
+import * as form from '../forms.js';
+import { readingKey } from '../keys.js';
+import { CellProblem } from '../problems.js';
+import { vocabulary } from '../vocabulary.js';
+import { need } from './shared.js';
+
+type Definition = ChangeOf<'meter.define'>['definition'];
+
+const columns = {
+  registration: required(form.registration, 'The aircraft.'),
+  meter: required(form.id, 'Short name of the meter.'),
+  dial: required(form.hours, 'What the dial shows, decimal hours.'),
+  read_at: required(form.instant, 'When it was read.'),
+  read_by: required(form.text, 'Who read it.'),
+  meter_kind: optional(
+    form.word(vocabulary<Definition['kind']>('meter.define', 'definition.kind')),
+    'Kind of meter; needed the first time that the meter is named.',
+  ),
+  meter_name: optional(form.text, 'What it is called; by default its short name.'),
+  time_in_service: optional(form.yesNo, 'Whether it stands for time in service (wheels off to touchdown).'),
+  pace: optional(form.pace, 'Part of a flight hour by which it moves; by default 1.'),
+} as const;
+type Row = RowOf<typeof columns>;
+
+export const metersFile = fileKind({
+  kind: 'meters',
+  says: 'One row for each reading of a meter. The first row of a meter also says what kind of meter it is.',
+  keySays: 'registration, meter and read_at',
+  columns,
+  key: (row) => `${row.registration} ${readingKey(row.meter, row.read_at)}`,
+  order: (row) => row.read_at,
+  plan: (row, context) => [...defined(row, context), ...read(row, context)],
+  fields: { dial: 'dial', asOf: 'read_at', meter: 'meter', by: 'read_by' },
+});
+
+function defined(row: Row, { dossier }: PlanContext): Draft[] {
+  const stored = dossier.meters.definitions.find(({ id }) => id === row.meter);
+  const stands = dossier.meters.timeInService === row.meter;
+  if (stored && (stands || row.time_in_service !== true)) return [];
+  const kind = need(
+    row.meter_kind ?? stored?.kind ?? null,
+    'meter_kind',
+    `The meter ${row.meter} is not known yet.`,
+    'Say what kind of meter it is.',
+  );
+  const definition = stored ?? {
+    id: row.meter,
+    name: row.meter_name ?? row.meter,
+    kind,
+    perFlightHour: row.pace ?? 1000,
+    offset: 0,
+  };
+  return [{ kind: 'meter.define', definition, standsForTimeInService: row.time_in_service ?? false }];
+}
+
+function read(row: Row, { dossier, everRecorded }: PlanContext): Draft[] {
+  const last = dossier.meters.readings[row.meter];
+  const offset = dossier.meters.definitions.find(({ id }) => id === row.meter)?.offset ?? 0;
+  if (last?.asOf === row.read_at && last.value !== row.dial + offset)
+    throw new CellProblem(
+      'This meter was read at the same time with another value.',
+      'Check which of the two is right; correct a stored one on the screen of the aircraft.',
+      'dial',
+    );
+  if (last?.asOf === row.read_at || everRecorded(readingKey(row.meter, row.read_at))) return [];
+  return [{ kind: 'meter.read', meter: row.meter, dial: row.dial, asOf: row.read_at, by: row.read_by }];
+}

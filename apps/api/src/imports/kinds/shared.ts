@@ -1,0 +1,41 @@
+import type { ChangeOf } from '@tallywing/rules';
+import { CellProblem } from '../problems.js';
+
+export type Statement = { readonly asOf: string; readonly by: string };
+type DocumentRef = ChangeOf<'authority.set'>['authority']['document'];
+
+export function documentNamed(title: string, date: string | null = null): DocumentRef {
+  return { title, revision: null, date };
+}
+
+/** Equal as the record stores them, whatever the order of fields. */
+export function same(a: unknown, b: unknown): boolean {
+  return JSON.stringify(sorted(a)) === JSON.stringify(sorted(b));
+}
+
+function sorted(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map(sorted);
+  if (typeof value !== 'object' || value === null) return value;
+  return Object.fromEntries(
+    Object.entries(value)
+      .sort(([a], [b]) => (a < b ? -1 : 1))
+      .map(([name, inner]) => [name, sorted(inner)]),
+  );
+}
+
+/** What a file states over what is stored: an empty cell leaves the stored value alone. */
+export function over<T extends object>(stored: T, stated: { readonly [K in keyof T]?: T[K] | null | undefined }): T {
+  const given = Object.entries(stated).filter(([, value]) => value !== null && value !== undefined);
+  return { ...stored, ...Object.fromEntries(given) };
+}
+
+/** Two cells that only make sense together. */
+export function together(a: unknown, b: unknown, column: string, what: string): void {
+  if ((a === null) !== (b === null))
+    throw new CellProblem(`${what} must be given together.`, 'Fill in both, or leave both empty.', column);
+}
+
+export function need<T>(value: T | null, column: string, reason: string, wayOut: string): T {
+  if (value === null) throw new CellProblem(reason, wayOut, column);
+  return value;
+}

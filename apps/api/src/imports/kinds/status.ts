@@ -1,0 +1,164 @@
+import type { ChangeOf } from '@tallywing/rules';
+import { fileKind, optional, required } from '../file-kind.js';
+import * as form from '../forms.js';
+import { defectKey } from '../keys.js';
+import { vocabulary } from '../vocabulary.js';
+import { same, together } from './shared.js';
+
+type Item = ChangeOf<'equipment.state'>['items'][number];
+type Load = ChangeOf<'database.load'>['load'];
+type Defect = ChangeOf<'defect.raise'>['defect'];
+type Directive = ChangeOf<'directive.set'>['directive'];
+
+const aircraft = required(form.registration, 'The aircraft.');
+
+export const equipmentFile = fileKind({
+  kind: 'equipment',
+  says: 'One row for each item that 14 CFR 91.205 asks about.',
+  keySays: 'registration and item',
+  columns: {
+    registration: aircraft,
+    item: required(form.word(vocabulary<Item['item']>('equipment.state', 'items.item')), 'The item.'),
+    state: required(form.word(vocabulary<Item['state']>('equipment.state', 'items.state')), 'Whether it is there.'),
+    unit: optional(form.id, 'Unit that does it, where it is one of the units.'),
+    seen_on: optional(form.date, 'When somebody looked.'),
+    seen_by: optional(form.text, 'Who looked.'),
+  },
+  key: (row) => `${row.registration} ${row.item}`,
+  plan: (row, { dossier }) => {
+    together(row.seen_on, row.seen_by, 'seen_by', 'Who looked and when');
+    const seen = row.seen_on === null || row.seen_by === null ? null : { asOf: row.seen_on, by: row.seen_by };
+    const item: Item = { item: row.item, state: row.state, unitId: row.unit, seen };
+    return dossier.configuration.equipment.some((stored) => same(stored, item))
+      ? []
+      : [{ kind: 'equipment.state', items: [item] }];
+  },
+  fields: { 'items.0.unitId': 'unit' },
+});
+
+export const loadsFile = fileKind({
+  kind: 'loads',
+  says: 'One row for each database that a unit holds.',
+  keySays: 'registration, unit, database and slot',
+  columns: {
+    registration: aircraft,
+    unit: required(form.id, 'The unit.'),
+    database: required(form.word(vocabulary<Load['database']>('database.load', 'load.database')), 'Kind of data.'),
+    loaded_on: required(form.date, 'Day on which it was loaded.'),
+    slot: optional(
+      form.word(vocabulary<Load['slot']>('database.load', 'load.slot')),
+      'The cycle in use or the next one; by default this.',
+    ),
+    cycle: optional(form.text, 'Number of the cycle, four digits.'),
+    effective: optional(form.instant, 'From when it holds, as the provider prints it.'),
+    expires: optional(form.instant, 'Until when it holds, as the provider prints it.'),
+  },
+  key: (row) => `${row.registration} ${row.unit} ${row.database} ${row.slot ?? 'this'}`,
+  order: (row) => row.loaded_on,
+  plan: (row, { dossier }) => {
+    const load: Load = {
+      unitId: row.unit,
+      database: row.database,
+      slot: row.slot ?? 'this',
+      cycle: row.cycle,
+      effective: row.effective,
+      expires: row.expires,
+      loaded: { date: row.loaded_on, at: null },
+      fromFlightDeck: null,
+    };
+    const stored = dossier.status.loads.find(
+      (each) => each.unitId === load.unitId && each.database === load.database && each.slot === load.slot,
+    );
+    // What was loaded later stays; an older row says nothing new.
+    const newer =
+      stored &&
+      (stored.loaded.date > row.loaded_on || same({ ...stored, loaded: load.loaded, fromFlightDeck: null }, load));
+    return newer ? [] : [{ kind: 'database.load', load }];
+  },
+  fields: {
+    'load.unitId': 'unit',
+    'load.cycle': 'cycle',
+    'load.expires': 'expires',
+    'load.loaded.date': 'loaded_on',
+  },
+});
+
+export const defectsFile = fileKind({
+  kind: 'defects',
+  says: 'One row for each defect that is open.',
+  keySays: 'registration, subject and raised_on',
+  columns: {
+    registration: aircraft,
+    defect: required(form.word(vocabulary<Defect['kind']>('defect.raise', 'defect.kind')), 'Kind of defect.'),
+    subject: required(form.id, 'Unit, item of 91.205, or aircraft.'),
+    raised_on: required(form.date, 'Day on which it was found.'),
+    description: required(form.note, 'What is wrong.'),
+  },
+  key: (row) => `${row.registration} ${defectKey(row.subject, row.raised_on)}`,
+  plan: (row, { dossier, everRecorded }) => {
+    const id = defectKey(row.subject, row.raised_on);
+    const known = dossier.status.defects.some(
+      (each) => each.subject === row.subject && each.raised.date === row.raised_on,
+    );
+    if (known || everRecorded(id)) return [];
+    const defect: Defect = {
+      id,
+      kind: row.defect,
+      subject: row.subject,
+      text: row.description,
+      raised: { date: row.raised_on, at: null },
+      decidedBy: null,
+      deferral: null,
+    };
+    return [{ kind: 'defect.raise', defect }];
+  },
+  fields: { 'defect.subject': 'subject', 'defect.raised.date': 'raised_on', 'defect.id': 'subject' },
+});
+
+export const directivesFile = fileKind({
+  kind: 'directives',
+  says: 'One row for each airworthiness directive that was looked at for the aircraft.',
+  keySays: 'registration, directive and subject',
+  columns: {
+    registration: aircraft,
+    directive: required(form.text, 'Number of the directive.'),
+    directive_state: required(
+      form.word(vocabulary<Directive['state']>('directive.set', 'directive.state')),
+      'Where it stands.',
+    ),
+    subject: optional(form.id, 'Unit that it is about; by default the aircraft.'),
+    reason: optional(form.note, 'Why it does not apply.'),
+    method: optional(form.text, 'How it was complied with.'),
+    next_date: optional(form.date, 'Next due day of a recurring one.'),
+    next_meter: optional(form.id, 'Meter of its next due hours.'),
+    next_hours: optional(form.hours, 'Next due hours of a recurring one.'),
+  },
+  key: (row) => `${row.registration} ${directiveId(row)}`,
+  plan: (row, { dossier }) => {
+    together(row.next_meter, row.next_hours, 'next_hours', 'The meter and its hours');
+    const recurring = row.next_date !== null || row.next_hours !== null;
+    const by = row.next_hours === null ? 'date' : row.next_date === null ? 'meter' : 'first';
+    const directive: Directive = {
+      id: directiveId(row),
+      number: row.directive,
+      subject: row.subject ?? 'aircraft',
+      state: row.directive_state,
+      reason: row.reason,
+      method: row.method,
+      nextDue: recurring ? { by, date: row.next_date, meter: row.next_meter, at: row.next_hours } : null,
+      recordId: null,
+    };
+    const stored = dossier.status.directives.find(({ id }) => id === directive.id);
+    return stored && same({ ...stored, recordId: null }, directive) ? [] : [{ kind: 'directive.set', directive }];
+  },
+  fields: {
+    'directive.subject': 'subject',
+    'directive.reason': 'reason',
+    'directive.nextDue.meter': 'next_meter',
+  },
+});
+
+function directiveId(row: { directive: string; subject: string | null }): string {
+  const plain = row.directive.toLowerCase().replace(/[^a-z0-9._-]+/g, '-');
+  return `ad:${plain}:${row.subject ?? 'aircraft'}`.slice(0, 80);
+}
