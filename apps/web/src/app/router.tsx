@@ -1,3 +1,4 @@
+import type { ComponentType } from 'react';
 import { createBrowserRouter, redirect, type RouteObject } from 'react-router';
 import { SignInScreen } from '../features/sign-in/screen.js';
 import { ErrorScreen, NoSuchScreen } from './error-screen.js';
@@ -6,11 +7,19 @@ import { SessionGate } from './session.js';
 
 /* One chunk a screen: the first page loads what it shows. */
 const screens: RouteObject[] = [
-  {
-    index: true,
-    lazy: async () => ({ Component: (await import('../features/ready-board/screen.js')).ReadyBoardScreen }),
-  },
+  { index: true, lazy: async () => screen((await import('../features/ready-board/screen.js')).ReadyBoardScreen) },
+  { path: 'aircraft/:id', lazy: async () => screen((await import('../features/aircraft/screen.js')).AircraftScreen) },
+  { path: 'aircraft/:id/job', lazy: async () => screen((await import('../features/job/screen.js')).JobScreen) },
+  { path: 'findings', lazy: async () => screen((await import('../features/findings/screen.js')).FindingsScreen) },
+  { path: 'due', lazy: async () => screen((await import('../features/due/screen.js')).DueScreen) },
+  { path: 'databases', lazy: async () => screen((await import('../features/databases/screen.js')).DatabasesScreen) },
+  { path: 'catalogue', lazy: async () => screen((await import('../features/catalogue/screen.js')).CatalogueScreen) },
+  { path: 'rules', lazy: async () => screen((await import('../features/rules/screen.js')).RulesScreen) },
 ];
+
+function screen(Component: ComponentType): { Component: ComponentType } {
+  return { Component };
+}
 
 /** Signing in shows the screen that the address names. */
 function Gate() {

@@ -1,6 +1,6 @@
 import { localTimeAt } from '@tallywing/rules';
 import { expect, test } from 'vitest';
-import { instantAt, whenWords } from './time.js';
+import { instantAt, untilWords, whenWords } from './time.js';
 
 test('a local time and its instant are the same moment, in summer and winter', () => {
   for (const local of ['2026-01-15T08:00', '2026-07-15T08:00', '2026-03-08T12:00', '2026-11-01T12:00']) {
@@ -27,4 +27,11 @@ test('text that is no time gives none', () => {
 
 test('words use the time of the base', () => {
   expect(whenWords('2026-12-03T21:05Z', 'America/Denver')).toBe('3 Dec 2026 14:05');
+});
+
+test('what ends with a day holds through it; anything else until its minute', () => {
+  expect(untilWords('2027-07-01T06:00Z', 'America/Denver')).toBe('through 30 Jun 2027');
+  expect(untilWords('2026-12-25T21:00Z', 'America/Denver')).toBe('until 25 Dec 2026 14:00');
+  expect(untilWords('2027-01-01T07:00Z', 'America/Denver', '2026-11-25T12:00Z')).toBe('through 31 Dec');
+  expect(untilWords('2027-01-01T08:00Z', 'America/Denver', '2026-11-25T12:00Z')).toBe('until 1 Jan 2027 01:00');
 });

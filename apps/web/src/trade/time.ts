@@ -1,5 +1,5 @@
 import { localTimeAt } from '@tallywing/rules';
-import { dateTimeWords } from '../ui/words.js';
+import { dateTimeWords, dateWords } from '../ui/words.js';
 
 /** UTC now, to the minute. The one clock of the board; everything below takes moments as arguments. */
 export function clockNow(): string {
@@ -31,4 +31,18 @@ function text(at: number): string {
 /** An instant as a clock at the base shows it, in words, the zone's own name left to the screen. */
 export function whenWords(instant: string, zone: string): string {
   return dateTimeWords(localTimeAt(instant, zone));
+}
+
+/**
+ * How long something holds, as the base's calendar says it: 'through 30 Jun 2027' where it ends with a day, else 'until
+ * 25 Dec 2026 14:00'. The year is left out where it is that of `near`.
+ */
+export function untilWords(instant: string, zone: string, near?: string): string {
+  const local = localTimeAt(instant, zone);
+  const endsWithDay = local.endsWith('T00:00');
+  const shown = endsWithDay ? new Date(Date.parse(`${local}Z`) - day).toISOString().slice(0, 10) : local;
+  const words = endsWithDay ? dateWords(shown) : dateTimeWords(shown);
+  const year = near === undefined ? null : localTimeAt(near, zone).slice(0, 4);
+  const short = year === shown.slice(0, 4) ? words.replace(` ${year}`, '') : words;
+  return `${endsWithDay ? 'through' : 'until'} ${short}`;
 }

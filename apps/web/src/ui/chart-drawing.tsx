@@ -10,7 +10,7 @@ export default function ChartDrawing({ data, kind }: ChartProps) {
   const series = presentSeries(data);
   const rows = data.rows.map((row) => ({ label: row.label, ...row.values }));
   const lying = kind === 'rows';
-  const height = lying ? Math.max(140, rows.length * 40 + 34) : 230;
+  const height = lying ? Math.max(140, rows.length * 54 + 34) : 230;
   const shared = {
     data: rows,
     margin: { top: 4, right: 10, bottom: 0, left: 0 },
@@ -56,7 +56,7 @@ export default function ChartDrawing({ data, kind }: ChartProps) {
           <BarChart {...shared} layout={lying ? 'vertical' : 'horizontal'} barCategoryGap="22%">
             {inside}
             {lying ? <XAxis {...value} height={26} /> : <XAxis {...name} minTickGap={10} />}
-            {lying ? <YAxis {...name} width={132} /> : <YAxis {...value} />}
+            {lying ? <YAxis {...name} width={176} /> : <YAxis {...value} />}
             {series.map((one) => (
               <Bar
                 key={one.key}

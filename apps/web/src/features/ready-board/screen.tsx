@@ -2,7 +2,8 @@ import { useQuery } from '@apollo/client/react';
 import { useDeferredValue } from 'react';
 import { useSearchParams } from 'react-router';
 import { problemOf } from '../../app/problem.js';
-import { whenWords } from '../../trade/time.js';
+import { dueByWeekChart } from '../../trade/due-chart.js';
+import { untilWords, whenWords } from '../../trade/time.js';
 import { Button } from '../../ui/button.js';
 import { Caution } from '../../ui/caution.js';
 import { Chart } from '../../ui/chart.js';
@@ -12,7 +13,7 @@ import { readAsked, variablesOf, writeAsked, type Asked } from './asked.js';
 import { AskBar } from './components/ask-bar.js';
 import { BoardTable } from './components/board-table.js';
 import { AroundTheBoardQuery, ReadyBoardQuery, type Around } from './query.js';
-import { dueChart, findingsChart, newsOf, readinessChart, rowsOf } from './view-model.js';
+import { findingsChart, newsOf, readinessChart, rowsOf } from './view-model.js';
 import './ready-board.css';
 
 /** Which aircraft may fly what, at a moment, with so many hours flown: the whole fleet in one look. */
@@ -49,7 +50,7 @@ export function ReadyBoardScreen() {
         <section aria-label="The fleet in figures" className="tw-board-charts">
           <Chart data={readinessChart(answer)} kind="rows" />
           <Chart data={findingsChart(around.data)} kind="line" />
-          <Chart data={dueChart(around.data)} kind="columns" />
+          <Chart data={dueByWeekChart(around.data.dueByWeek)} kind="columns" />
         </section>
       )}
     </div>
@@ -77,7 +78,11 @@ function BoardBody({
   const { hasNextPage, endCursor } = answer.pageInfo;
   return (
     <div aria-busy={board.loading} className="tw-stack">
-      <BoardTable rows={rowsOf(answer, whenWords)} profiles={answer.profiles} asked={asked} />
+      <BoardTable
+        rows={rowsOf(answer, (instant, zone) => untilWords(instant, zone, answer.at))}
+        profiles={answer.profiles}
+        asked={asked}
+      />
       {hasNextPage && (
         <Button busy={board.loading} onClick={() => void board.fetchMore({ variables: { after: endCursor } })}>
           Show more of {answer.totalCount}

@@ -1,8 +1,9 @@
 import { statusOfAnswer } from '../../trade/verdict.js';
-import { codeWords, effectWords } from '../../trade/words.js';
+import { rowsByWeek } from '../../trade/due-chart.js';
+import { effectWords } from '../../trade/words.js';
 import type { ChartData, ChartSeries } from '../../ui/chart-data.js';
 import type { Status } from '../../ui/status-words.js';
-import { countWords, dateWords, listWords } from '../../ui/words.js';
+import { countWords, listWords } from '../../ui/words.js';
 import type { Around, BoardAnswer } from './query.js';
 
 export interface Cell {
@@ -25,27 +26,27 @@ export interface Row {
   readonly cells: readonly Cell[];
 }
 
-/** Rows of the board. `when` turns an instant into words of the base's own clock. */
-export function rowsOf(board: BoardAnswer, when: (instant: string, zone: string) => string): Row[] {
+/** Rows of the board. `until` says in words of the base's own calendar how long something holds. */
+export function rowsOf(board: BoardAnswer, until: (instant: string, zone: string) => string): Row[] {
   return board.edges.map(({ node }) => ({
     id: node.aircraft.id,
     registration: node.aircraft.registration,
     model: `${node.aircraft.make} ${node.aircraft.model}`,
     operator: node.aircraft.operator?.name ?? 'no operator',
     base: node.aircraft.base.name,
-    cells: node.verdicts.map((verdict) => cellOf(verdict, (instant) => when(instant, node.aircraft.base.zone))),
+    cells: node.verdicts.map((verdict) => cellOf(verdict, (instant) => until(instant, node.aircraft.base.zone))),
   }));
 }
 
 type Answer = BoardAnswer['edges'][number]['node']['verdicts'][number];
 
-function cellOf(verdict: Answer, when: (instant: string) => string): Cell {
+function cellOf(verdict: Answer, until: (instant: string) => string): Cell {
   const status = statusOfAnswer(verdict);
   return {
     profileId: verdict.profile.id,
     status,
     says: saysOf(verdict, status),
-    until: untilOf(verdict, when),
+    until: untilOf(verdict, until),
     weak: weakOf(verdict, status),
   };
 }
@@ -59,11 +60,13 @@ function saysOf(verdict: Answer, status: Status): string {
   return more.length === 0 ? first.text : `${first.text} (and ${more.length} more)`;
 }
 
-function untilOf(verdict: Answer, when: (instant: string) => string): string {
+/** How long a yes holds and how far it reaches; for any other answer only when it becomes another one by itself. */
+function untilOf(verdict: Answer, until: (instant: string) => string): string {
+  if (verdict.ready !== 'YES') return verdict.changesAt ? `so ${until(verdict.changesAt)}` : '';
   const parts = [
-    ...(verdict.changesAt ? [`until ${when(verdict.changesAt)}`] : []),
+    ...(verdict.changesAt ? [until(verdict.changesAt)] : []),
     ...(verdict.hoursLeft == null ? [] : [`${verdict.hoursLeft} h left`]),
-    ...(verdict.topFt == null || verdict.ready !== 'YES' ? [] : [`to ${verdict.topFt.toLocaleString('en-US')} ft`]),
+    ...(verdict.topFt == null ? [] : [`to ${verdict.topFt.toLocaleString('en-US')} ft`]),
   ];
   return parts.join(', ');
 }
@@ -86,10 +89,14 @@ export function readinessChart(board: BoardAnswer): ChartData {
     label: profile.name,
     values: { yes, no, cannotTell, judgingAgain },
   }));
-  const ready = rows.map((row) => `${row.values.yes} of ${board.totalCount} for ${row.label}`);
+  const best = [...rows].sort((a, b) => b.values.yes - a.values.yes);
+  const [most, fewest] = [best[0], best[best.length - 1]];
   return {
     title: 'Ready aircraft by flight profile',
-    summary: rows.length === 0 ? 'No flight profile is set.' : `Ready: ${listWords(ready)}.`,
+    summary:
+      most && fewest
+        ? `Of ${board.totalCount} aircraft: ${most.values.yes} for ${most.label}, down to ${fewest.values.yes} for ${fewest.label}.`
+        : 'No flight profile is set.',
     rowsName: 'Flight profile',
     series: verdictSeries,
     rows,
@@ -106,7 +113,7 @@ const effectSeries: readonly ChartSeries[] = [
 ];
 
 export function findingsChart(around: Around): ChartData {
-  const weeks = byWeek(around.openFindings, (each) => ({ [each.effect]: each.open }));
+  const weeks = rowsByWeek(around.openFindings, (each) => [each.effect, each.open]);
   const ahead = new Set(around.openFindings.filter((each) => each.ahead).map((each) => each.week));
   const rows = weeks.map((week) => ({ ...week, label: ahead.has(week.key) ? `${week.label} (ahead)` : week.label }));
   return {
@@ -116,38 +123,6 @@ export function findingsChart(around: Around): ChartData {
     series: effectSeries,
     rows,
   };
-}
-
-const topicColours = ['1', '2', '3', '4', '5', '6'] as const;
-const topicPatterns = ['solid', 'lines', 'dots', 'cross', 'hollow'] as const;
-
-export function dueChart(around: Around): ChartData {
-  const topics = [...new Set(around.dueByWeek.map((each) => each.topic))].sort();
-  const weeks = byWeek(around.dueByWeek, (each) => ({ [each.topic]: each.certain + each.projected }));
-  const projected = around.dueByWeek.reduce((sum, each) => sum + each.projected, 0);
-  return {
-    title: 'Due by week',
-    summary: `By calendar or by hours at the recorded use; ${countWords(projected, 'date is', 'dates are')} projected from hours.`,
-    rowsName: 'Week of',
-    series: topics.map((topic, index) => ({
-      key: topic,
-      name: codeWords(topic),
-      colour: `var(--series-${topicColours[index % topicColours.length] ?? '1'})`,
-      pattern: topicPatterns[index % topicPatterns.length] ?? 'solid',
-    })),
-    rows: weeks,
-  };
-}
-
-function byWeek<T extends { readonly week: string }>(
-  entries: readonly T[],
-  values: (entry: T) => Record<string, number>,
-) {
-  const weeks = new Map<string, Record<string, number>>();
-  for (const entry of entries) weeks.set(entry.week, { ...weeks.get(entry.week), ...values(entry) });
-  return [...weeks]
-    .sort(([a], [b]) => (a < b ? -1 : 1))
-    .map(([week, counted]) => ({ key: week, label: dateWords(week).replace(/ \d{4}$/, ''), values: counted }));
 }
 
 /** One sentence: what changed since the last working day. */

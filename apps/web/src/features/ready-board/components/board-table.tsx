@@ -1,6 +1,7 @@
 import { Link } from 'react-router';
 import { sourceStatusWords, type SourceStatusName } from '../../../ui/source.js';
 import { StatusMark } from '../../../ui/status-mark.js';
+import { statusWords } from '../../../ui/status-words.js';
 import { DataTable, type Column } from '../../../ui/table.js';
 import type { Asked } from '../asked.js';
 import type { Cell, Row } from '../view-model.js';
@@ -22,20 +23,11 @@ export function BoardTable({ rows, profiles, asked }: BoardTableProps) {
       cell: (row) => (
         <div className="tw-board-name">
           <Link to={`/aircraft/${row.id}`}>{row.registration}</Link>
-          <span className="tw-soft tw-small">{row.model}</span>
+          <span className="tw-small">{row.model}</span>
+          <span className="tw-soft tw-small tw-board-where">
+            {row.operator}, {row.base}
+          </span>
         </div>
-      ),
-    },
-    {
-      key: 'where',
-      head: 'Operator, base',
-      sort: (row) => `${row.operator} ${row.base}`,
-      cell: (row) => (
-        <span className="tw-small">
-          {row.operator}
-          <br />
-          <span className="tw-soft">{row.base}</span>
-        </span>
       ),
     },
     ...profiles.map((profile, index): Column<Row> => ({
@@ -49,15 +41,22 @@ export function BoardTable({ rows, profiles, asked }: BoardTableProps) {
     })),
   ];
   return (
-    <DataTable
-      caption="Aircraft by flight profile"
-      captionHidden
-      columns={columns}
-      rows={rows}
-      rowKey={(row) => row.id}
-      empty="No aircraft."
-      narrow="cards"
-    />
+    <div className="tw-board">
+      <DataTable
+        caption="Aircraft by flight profile"
+        captionHidden
+        columns={columns}
+        rows={rows}
+        rowKey={(row) => row.id}
+        empty="No aircraft."
+        narrow="cards"
+      />
+      {rows.some((row) => row.cells.some((cell) => cell.weak)) && (
+        <p className="tw-small tw-soft">
+          * This yes rests on something other than a text we have read: open it to see on what.
+        </p>
+      )}
+    </div>
   );
 }
 
@@ -80,18 +79,22 @@ function Answer({ cell, row, profile, asked }: { cell: Cell; row: Row; profile: 
     <div className="tw-answer">
       <Link
         to={`/aircraft/${row.id}?${question.toString()}`}
-        aria-label={`${row.registration}, ${profile}: why`}
+        aria-label={`${row.registration}, ${profile}: ${statusWords[cell.status]}${cell.weak ? `, rests on ${weakWords(cell.weak)}` : ''}`}
         className="tw-answer-link"
       >
         <StatusMark status={cell.status} />
+        {cell.weak && (
+          <span title={`rests on: ${weakWords(cell.weak)}`} className="tw-answer-weak">
+            <span aria-hidden="true">*</span>
+          </span>
+        )}
       </Link>
       {cell.until && <span className="tw-small">{cell.until}</span>}
       {cell.says && <span className="tw-small tw-soft tw-answer-says">{cell.says}</span>}
-      {cell.weak && (
-        <span className="tw-small tw-soft">
-          rests on: {sourceStatusWords[cell.weak as SourceStatusName] ?? cell.weak}
-        </span>
-      )}
     </div>
   );
+}
+
+function weakWords(status: string): string {
+  return sourceStatusWords[status as SourceStatusName] ?? status;
 }
