@@ -12,8 +12,10 @@ import { IdentityData } from './identity/identity.data.js';
 import { buildApplication, refuseTakenPort } from './serve.js';
 import { demoWanted, readSettings, SettingsError } from './settings.js';
 import type { Settings } from './settings.js';
+import { keepRolling, Roller } from './worker/roller.js';
 
 const log = new AppLog();
+const MINUTE = 60_000;
 
 // The terminal may be closed before the application is: a line that nobody can read must not keep it from stopping
 // the database.
@@ -26,10 +28,12 @@ async function main(): Promise<void> {
     log.say(line);
   });
   let closing = false;
+  let stopRolling: () => void = () => undefined;
   const close = async (): Promise<void> => {
     if (closing) return;
     closing = true;
     log.say('stopping');
+    stopRolling();
     await application?.close();
     await opened.close();
   };
@@ -44,6 +48,7 @@ async function main(): Promise<void> {
     });
   }
   await application.listen(settings.port, settings.host);
+  stopRolling = keepRolling(new Roller(opened.database, foundation.clock, log), log, MINUTE);
   log.say(`open ${(await application.getUrl()).replace('[::1]', 'localhost')}`);
   if (demoWanted(settings)) await sayAccounts(foundation);
 }

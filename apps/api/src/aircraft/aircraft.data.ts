@@ -241,6 +241,53 @@ export class AircraftData {
     }
   }
 
+  /** Only what a new judgement says of itself; the record stays as it is. */
+  async restamp(
+    id: string,
+    stamp: {
+      readonly rules: string;
+      readonly zones: string;
+      readonly profiles: string;
+      readonly catalogue: string;
+      readonly assessment: string;
+      readonly windowsTo: string;
+    },
+    at: Date,
+  ): Promise<void> {
+    await this.connection.query(
+      `update aircraft set rules_version = $3, zones_version = $4, profiles_hash = $5, catalogue_hash = $6, assessment_hash = $7,
+         windows_to = $8, judged_at = $9 where organisation_id = $1 and id = $2`,
+      [
+        this.organisationId,
+        id,
+        stamp.rules,
+        stamp.zones,
+        stamp.profiles,
+        stamp.catalogue,
+        stamp.assessment,
+        stamp.windowsTo,
+        at,
+      ],
+    );
+  }
+
+  /**
+   * The next aircraft that is judged with an old stamp or not far enough ahead, locked; null when there is none. One that
+   * somebody is recording on is passed over: it is judged with that work. Newer rules than ours are left to a newer process.
+   */
+  async nextToJudge(
+    stamp: { readonly rules: string; readonly zones: string; readonly profiles: string },
+    windowsBefore: Date,
+  ): Promise<AircraftRow | null> {
+    const rows = await this.connection.query<AircraftRow & { [column: string]: unknown }>(
+      `select * from aircraft where organisation_id = $1 and rules_version <= $2
+         and (rules_version <> $2 or zones_version <> $3 or profiles_hash <> $4 or windows_to < $5)
+       order by windows_to, id limit 1 for update skip locked`,
+      [this.organisationId, stamp.rules, stamp.zones, stamp.profiles, windowsBefore],
+    );
+    return rows[0] ?? null;
+  }
+
   async append(
     changes: readonly Omit<ChangeRow, 'member_name' | 'recorded_at'>[],
     at: Date,

@@ -191,7 +191,7 @@ export function formatGraphQLError(
     const told = describe({
       code: 'BAD_INPUT',
       field: fieldOf(formatted.message) ?? fault.field,
-      reason: formatted.message,
+      reason: withoutValue(formatted.message),
       wayOut: fault.wayOut,
     });
     return { ...told, ...place };
@@ -208,6 +208,12 @@ const requestFaults = {
   PERSISTED_QUERY_NOT_SUPPORTED: { field: 'extensions', wayOut: 'Send the whole query.' },
   PERSISTED_QUERY_NOT_FOUND: { field: 'extensions', wayOut: 'Send the whole query.' },
 } as const;
+
+/** The library repeats the whole value that it did not like; the field and what is wrong with it are enough. */
+function withoutValue(message: string): string {
+  const reason = /got invalid value [\s\S]*; ([^;]+)$/.exec(message)?.[1];
+  return reason ?? message;
+}
 
 /** `Variable "$input" got invalid value -1 at "input.changes[0].hours"` names the field as callers write it. */
 function fieldOf(message: string): string | null {

@@ -58,7 +58,7 @@ export async function findingWeeks(
      from weeks w
      cross join lateral (
        select distinct on (e.aircraft_id) e.aircraft_id, e.body from events e
-       where e.organisation_id = $1 and e.kind = 'recorded' and e.at < w.ends at time zone 'UTC' and e.aircraft_id in (select id from visible)
+       where e.organisation_id = $1 and e.kind in ('recorded', 'judged-again') and e.at < w.ends at time zone 'UTC' and e.aircraft_id in (select id from visible)
        order by e.aircraft_id, e.at desc, e.id desc) latest
      cross join lateral (
        select f ->> 0 as effect from jsonb_array_elements(latest.body -> 'findings') f

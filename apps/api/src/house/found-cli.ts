@@ -1,0 +1,74 @@
+import { readFileSync } from 'node:fs';
+import { readTypes } from '../catalogue/catalogue.service.js';
+import { addTypes } from '../catalogue/catalogue.data.js';
+import { Clock } from '../common/clock.js';
+import { AppError, describe } from '../common/errors.js';
+import { AppLog } from '../common/logging.js';
+import { openDatabase } from '../database/open.js';
+import { ServerError } from '../database/places.js';
+import { startingProfiles } from '../demo/profiles.js';
+import { IdentityData } from '../identity/identity.data.js';
+import { readSettings, SettingsError } from '../settings.js';
+import { HouseData } from './house.data.js';
+import type { House } from './house.data.js';
+import { HouseService } from './house.service.js';
+import type { NewPerson } from './house.service.js';
+
+interface Founding extends House {
+  readonly organisation: { readonly id: string; readonly name: string };
+  readonly manager: NewPerson;
+  readonly people?: readonly NewPerson[];
+  readonly types?: readonly unknown[];
+}
+
+const log = new AppLog();
+
+/**
+ * node apps/api/dist/house/found-cli.js < founding.json
+ * Founds an organisation on this machine: { organisation: { id, name }, manager: { email, name, password }, people, operators,
+ * bases, profiles, types }. Passwords come over standard input only, so that they stand in no process list.
+ */
+async function main(): Promise<void> {
+  const founding = read();
+  const opened = await openDatabase(readSettings(process.env), () => undefined);
+  try {
+    const house = new HouseService(new HouseData(opened.database), new IdentityData(opened.database));
+    const types = readTypes(founding.types ?? []);
+    if ((await house.organisations()).includes(founding.organisation.id)) {
+      throw new SettingsError(`There is an organisation ${founding.organisation.id} already. Choose another id.`);
+    }
+    const manager = await house.found(founding.organisation, founding.manager);
+    await house.setUp(manager, { ...founding, profiles: founding.profiles ?? startingProfiles });
+    for (const person of founding.people ?? []) await house.addPerson(manager, person);
+    await opened.database.withOrganisation(manager, (connection) =>
+      addTypes(connection, manager.organisationId, types, new Clock().now()),
+    );
+    log.say(`founded ${founding.organisation.name} with ${1 + (founding.people?.length ?? 0)} people`);
+  } finally {
+    await opened.close();
+  }
+}
+
+function read(): Founding {
+  try {
+    const given = JSON.parse(readFileSync(0, 'utf8')) as Partial<Founding>;
+    if (given.organisation?.id && given.organisation.name && given.manager?.email) return given as Founding;
+  } catch {
+    // Said below, with the form that is wanted.
+  }
+  throw new SettingsError(
+    'Give { "organisation": { "id", "name" }, "manager": { "email", "name", "password" } } as JSON on standard input.',
+  );
+}
+
+main().then(
+  () => process.exit(0),
+  (error: unknown) => {
+    const known = error instanceof SettingsError || error instanceof ServerError ? error.message : null;
+    const told = error instanceof AppError ? describe(error.problem) : null;
+    log.say(
+      known ?? (told === null ? String((error as Error).stack ?? error) : `${told.message} ${told.extensions.wayOut}`),
+    );
+    process.exit(1);
+  },
+);

@@ -1,0 +1,311 @@
+import { spawnSync } from 'node:child_process';
+import { randomUUID } from 'node:crypto';
+import { fileURLToPath } from 'node:url';
+import { beforeAll, describe, expect, inject, it } from 'vitest';
+import { add, daysAgo, defineMeter, hold, readMeter } from './cast.js';
+import type { Client } from './client.js';
+import { changeInput } from './inputs.js';
+import { as } from './people.js';
+
+let technician: Client;
+let manager: Client;
+beforeAll(async () => {
+  technician = await as('technician@one.example');
+  manager = await as('manager@one.example');
+});
+
+let count = 0;
+/** An aircraft of its own for each test, with one meter that stands at 1,000.0 h. */
+async function newAircraft(): Promise<{ id: string; registration: string; revision: number }> {
+  count += 1;
+  const registration = `TW-R${count}Q`;
+  const id = `rec-${count}`;
+  const answer = await technician.record(id, 0, [
+    add(registration),
+    defineMeter(),
+    readMeter(100_000, `${daysAgo(10)}T12:00Z`),
+  ]);
+  expect(answer.errors).toBeUndefined();
+  return { id, registration, revision: answer.data.commitChanges.revision };
+}
+
+const firstProblem = (answer: Awaited<ReturnType<Client['record']>>) => answer.errors?.[0]?.extensions;
+
+describe('recording work', () => {
+  it('adds an aircraft and answers with its entries', async () => {
+    const answer = await technician.record('rec-first', 0, [add('TW-F1Q'), defineMeter()]);
+    expect(answer.errors).toBeUndefined();
+    expect(answer.data.commitChanges).toMatchObject({
+      revision: 2,
+      firstEntry: 1,
+      lastEntry: 2,
+      aircraft: { registration: 'TW-F1Q', revision: 2 },
+    });
+    const { aircraft } = await technician.data(
+      '{ aircraft(id: "rec-first") { history { totalCount edges { node { number kind by } } } } }',
+    );
+    expect(aircraft.history).toEqual({
+      totalCount: 2,
+      edges: [
+        { node: { number: 2, kind: 'meter.define', by: 'Technician One' } },
+        { node: { number: 1, kind: 'aircraft.add', by: 'Technician One' } },
+      ],
+    });
+  });
+
+  it('lets the verdict appear together with the entry', async () => {
+    const { id, revision } = await newAircraft();
+    const answer = await technician.record(id, revision, [hold('h1', `${daysAgo(1)}T00:00Z`, null)]);
+    expect(answer.data.commitChanges.opened).toContain('held|aircraft');
+    const { aircraft } = await technician.data(
+      `{ aircraft(id: "${id}") { findings { key text effect } verdicts { standing ready } } }`,
+    );
+    expect(aircraft.findings).toContainEqual(
+      expect.objectContaining({ key: 'held|aircraft', effect: 'STOPS_AIRCRAFT' }),
+    );
+    expect(
+      aircraft.verdicts.every(
+        (each: { standing: string; ready: string }) => each.standing === 'HELD' && each.ready === 'NO',
+      ),
+    ).toBe(true);
+  });
+
+  it('refuses an outdated revision, naming the present one and who made it', async () => {
+    const { id, revision } = await newAircraft();
+    await manager.record(id, revision, [readMeter(100_100, `${daysAgo(5)}T12:00Z`)]);
+    const answer = await technician.record(id, revision, [readMeter(100_200, `${daysAgo(4)}T12:00Z`)]);
+    expect(firstProblem(answer)).toMatchObject({
+      code: 'STALE_REVISION',
+      revision: revision + 1,
+      changedBy: 'Manager One',
+    });
+    const { aircraft } = await technician.data(`{ aircraft(id: "${id}") { revision meters { hours } } }`);
+    expect(aircraft).toEqual({ revision: revision + 1, meters: [{ hours: 1001 }] });
+  });
+
+  it('answers a repeated request as before, and does nothing more', async () => {
+    const { id, revision } = await newAircraft();
+    const key = randomUUID();
+    const changes = [readMeter(100_300, `${daysAgo(3)}T12:00Z`)];
+    const first = await technician.record(id, revision, changes, key);
+    const again = await technician.record(id, revision, changes, key);
+    expect(again.errors).toBeUndefined();
+    expect(again.data).toEqual(first.data);
+    const { aircraft } = await technician.data(`{ aircraft(id: "${id}") { revision } }`);
+    expect(aircraft.revision).toBe(revision + 1);
+  });
+
+  it('refuses a key that was used for something else, or by somebody else', async () => {
+    const { id, revision } = await newAircraft();
+    const key = randomUUID();
+    const changes = [readMeter(100_300, `${daysAgo(3)}T12:00Z`)];
+    await technician.record(id, revision, changes, key);
+    expect(
+      firstProblem(await technician.record(id, revision + 1, [readMeter(100_400, `${daysAgo(2)}T12:00Z`)], key)),
+    ).toMatchObject({ code: 'KEY_REUSED', field: 'input.key' });
+    expect(firstProblem(await manager.record(id, revision, changes, key))).toMatchObject({ code: 'KEY_REUSED' });
+  });
+
+  it('lets only one of two at the same moment through, and one of two retries twice', async () => {
+    const { id, revision } = await newAircraft();
+    const race = await Promise.all(
+      [1, 2, 3, 4].map((each) =>
+        technician.record(id, revision, [readMeter(100_300 + each, `${daysAgo(3)}T12:0${each}Z`)]),
+      ),
+    );
+    expect(race.map((answer) => firstProblem(answer)?.code ?? 'recorded').sort()).toEqual([
+      'STALE_REVISION',
+      'STALE_REVISION',
+      'STALE_REVISION',
+      'recorded',
+    ]);
+    const key = randomUUID();
+    const same = await Promise.all(
+      [1, 2, 3].map(() => technician.record(id, revision + 1, [readMeter(100_400, `${daysAgo(2)}T12:00Z`)], key)),
+    );
+    expect(same.map((answer) => answer.data?.commitChanges.revision)).toEqual([
+      revision + 2,
+      revision + 2,
+      revision + 2,
+    ]);
+  });
+
+  it('takes all changes of a request or none', async () => {
+    const { id, revision } = await newAircraft();
+    const answer = await technician.record(id, revision, [
+      readMeter(100_500, `${daysAgo(2)}T12:00Z`),
+      readMeter(100_400, `${daysAgo(1)}T12:00Z`),
+    ]);
+    expect(firstProblem(answer)).toMatchObject({ code: 'REFUSED', field: 'input.changes.1.dial' });
+    const { aircraft } = await technician.data(`{ aircraft(id: "${id}") { revision meters { hours } } }`);
+    expect(aircraft).toEqual({ revision, meters: [{ hours: 1000 }] });
+  });
+
+  it('keeps what was shown with each entry', async () => {
+    const { id, revision } = await newAircraft();
+    await technician.record(id, revision, [hold('h1', `${daysAgo(1)}T00:00Z`, null)]);
+    await technician.record(id, revision + 1, [
+      { kind: 'hold.lift', version: 1, holdId: 'h1', at: `${daysAgo(0)}T00:00Z`, reason: 'Part arrived' } as never,
+    ]);
+    const { aircraft } = await technician.data(
+      `{ aircraft(id: "${id}") { then: shown(entry: ${revision + 1}) { entry body } now: shown(entry: ${revision + 2}) { entry body } } }`,
+    );
+    const outcome = (shown: { body: { profiles: { outcomes: Record<string, string> }[] } }) =>
+      shown.body.profiles[0]?.outcomes['held|aircraft'];
+    expect(aircraft.then.entry).toBe(revision + 1);
+    expect(outcome(aircraft.then)).toBe('not-met');
+    expect(outcome(aircraft.now)).not.toBe('not-met');
+  });
+});
+
+describe('wrong input names the field and the way out', () => {
+  const cases: [string, (id: string, revision: number) => Promise<unknown>, Record<string, unknown>][] = [
+    [
+      'hours that run backwards',
+      (id, revision) => technician.record(id, revision, [readMeter(99_999, `${daysAgo(1)}T12:00Z`)]),
+      { code: 'REFUSED', field: 'input.changes.0.dial' },
+    ],
+    [
+      'negative hours',
+      (id, revision) => technician.record(id, revision, [readMeter(-1, `${daysAgo(1)}T12:00Z`)]),
+      { code: 'REFUSED', field: 'input.changes.0.dial' },
+    ],
+    [
+      'hours with a fraction',
+      (id, revision) => technician.record(id, revision, [readMeter(100_000.5, `${daysAgo(1)}T12:00Z`)]),
+      { code: 'BAD_INPUT', field: 'input.changes.0.meterRead.dial' },
+    ],
+    [
+      'a day that does not exist',
+      (id, revision) => technician.record(id, revision, [readMeter(100_100, '2026-02-30T12:00Z')]),
+      { code: 'REFUSED', field: 'input.changes.0.asOf' },
+    ],
+    [
+      'a time that has not come',
+      (id, revision) => technician.record(id, revision, [readMeter(100_100, `${daysAgo(-3)}T12:00Z`)]),
+      { code: 'REFUSED', field: 'input.changes.0.asOf' },
+    ],
+    [
+      'an unknown meter',
+      (id, revision) => technician.record(id, revision, [readMeter(1, `${daysAgo(1)}T12:00Z`, 'hobbs')]),
+      { code: 'REFUSED', field: 'input.changes.0.meter' },
+    ],
+    [
+      'an unknown hold',
+      (id, revision) =>
+        technician.record(id, revision, [
+          { kind: 'hold.lift', holdId: 'nowhere', at: '2026-01-01T00:00Z', reason: 'x' } as never,
+        ]),
+      { code: 'REFUSED', field: 'input.changes.0.holdId' },
+    ],
+    [
+      'an unknown operator',
+      (_, __) => technician.record('rec-op', 0, [add('TW-OPQ', { operatorId: 'nobody' })]),
+      { code: 'REFUSED', field: 'input.changes.0.aircraft.operatorId' },
+    ],
+    [
+      'an unknown zone',
+      () => technician.record('rec-zone', 0, [add('TW-ZZQ', { base: { id: 'b', name: 'b', zone: 'Mars/Base' } })]),
+      { code: 'REFUSED', field: 'input.changes.0.aircraft.base.zone' },
+    ],
+    [
+      'a registration that is taken',
+      (id) =>
+        technician
+          .data(`{ aircraft(id: "${id}") { registration } }`)
+          .then(({ aircraft }) => technician.record('rec-twice', 0, [add(aircraft.registration)])),
+      { code: 'REFUSED', field: 'input.changes.0.aircraft.registration' },
+    ],
+    [
+      'an unknown aircraft',
+      () => technician.record('rec-none', 3, [readMeter(1, `${daysAgo(1)}T12:00Z`)]),
+      { code: 'NOT_FOUND', field: 'input.aircraftId' },
+    ],
+    [
+      'a first entry that adds nothing',
+      () => technician.record('rec-none', 0, [readMeter(1, `${daysAgo(1)}T12:00Z`)]),
+      { code: 'REFUSED', field: 'input.changes.0' },
+    ],
+    [
+      'no change at all',
+      (id, revision) => technician.record(id, revision, []),
+      { code: 'BAD_INPUT', field: 'input.changes' },
+    ],
+    [
+      'a key that is too short',
+      (id, revision) => technician.record(id, revision, [readMeter(100_100, `${daysAgo(1)}T12:00Z`)], 'short'),
+      { code: 'BAD_INPUT', field: 'input.key' },
+    ],
+    [
+      'a negative revision',
+      (id) => technician.record(id, -1, [readMeter(100_100, `${daysAgo(1)}T12:00Z`)]),
+      { code: 'BAD_INPUT', field: 'input.expectedRevision' },
+    ],
+    [
+      'an impossible aircraft id',
+      () => technician.record('no spaces', 0, [add('TW-SPQ')]),
+      { code: 'BAD_INPUT', field: 'input.aircraftId' },
+    ],
+    [
+      'two kinds in one change',
+      (id, revision) =>
+        technician.send({
+          aircraftId: id,
+          expectedRevision: revision,
+          key: randomUUID(),
+          changes: [
+            { ...changeInput(hold('h', '2026-01-01T00:00Z', null)), ...changeInput(readMeter(1, '2026-01-01T00:00Z')) },
+          ],
+        }),
+      { code: 'BAD_INPUT', field: 'input.changes.0' },
+    ],
+    [
+      'a word that is not on the list',
+      (id, revision) =>
+        technician.send({
+          aircraftId: id,
+          expectedRevision: revision,
+          key: randomUUID(),
+          changes: [{ workDone: { what: 'x', touched: ['ROOF'], performed: { date: '2026-01-01' } } }],
+        }),
+      { code: 'BAD_INPUT', field: 'input.changes.0.workDone.touched.0' },
+    ],
+    [
+      'a field that does not exist',
+      (id, revision) =>
+        technician.send({
+          aircraftId: id,
+          expectedRevision: revision,
+          key: randomUUID(),
+          changes: [{ holdLift: { holdId: 'h', at: '2026-01-01T00:00Z', reason: 'x', colour: 'red' } }],
+        }),
+      { code: 'BAD_INPUT', field: 'input.changes.0.holdLift' },
+    ],
+  ];
+  it.each(cases)('%s', async (_, attempt, expected) => {
+    const { id, revision } = await newAircraft();
+    const answer = (await attempt(id, revision)) as Awaited<ReturnType<Client['record']>>;
+    expect(answer.data?.commitChanges).toBeUndefined();
+    const problem = answer.errors?.[0];
+    expect(problem?.extensions).toMatchObject(expected);
+    expect(problem?.extensions.wayOut).toMatch(/\w{3}/);
+    expect(problem?.message).not.toMatch(/undefined|\{|\[object|at .*\.js/);
+    const { aircraft } = await technician.data(`{ aircraft(id: "${id}") { revision } }`);
+    expect(aircraft.revision).toBe(revision);
+  });
+});
+
+describe('the record', () => {
+  it('replays to what is stored, for every aircraft', async () => {
+    const replayed = spawnSync(
+      process.execPath,
+      [fileURLToPath(new URL('../../apps/api/dist/aircraft/rebuild-cli.js', import.meta.url))],
+      {
+        env: { ...process.env, DATA_DIR: inject('apiDataDir'), DATABASE_URL: '' },
+        encoding: 'utf8',
+      },
+    );
+    expect(replayed.stdout).toMatch(/tallywing: [1-9]\d* aircraft replayed, 0 different/);
+    expect(replayed.status).toBe(0);
+  });
+});

@@ -1,0 +1,123 @@
+import { spawn } from 'node:child_process';
+import type { ChildProcess } from 'node:child_process';
+import { chmod, mkdtemp, rm } from 'node:fs/promises';
+import { createServer } from 'node:net';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+const built = (path: string): string => join(root, 'apps/api/dist', path);
+
+/** The built API with a data directory of its own. */
+export class Server {
+  private constructor(
+    readonly url: string,
+    readonly dataDir: string,
+    private readonly port: number,
+    private process: ChildProcess,
+  ) {}
+
+  static async start(environment: Readonly<Record<string, string>> = {}): Promise<Server> {
+    const dataDir = await mkdtemp(join(tmpdir(), 'tallywing-test-'));
+    await chmod(dataDir, 0o711);
+    const port = await freePort();
+    return new Server(`http://127.0.0.1:${port}`, dataDir, port, await launch(port, dataDir, environment));
+  }
+
+  get pid(): number {
+    return this.process.pid ?? 0;
+  }
+
+  async restart(): Promise<void> {
+    this.process = await launch(this.port, this.dataDir, {});
+  }
+
+  /** As a power cut would: no handler runs. */
+  async kill(): Promise<void> {
+    this.process.kill('SIGKILL');
+    await ended(this.process);
+  }
+
+  async stop(): Promise<void> {
+    if (this.process.exitCode === null && this.process.signalCode === null) {
+      this.process.kill('SIGTERM');
+      await ended(this.process);
+    }
+  }
+
+  async remove(): Promise<void> {
+    await this.stop();
+    await rm(this.dataDir, { recursive: true, force: true });
+  }
+
+  /** Runs one of the built commands against the same data. */
+  async run(
+    command: string,
+    input = '',
+    ...args: string[]
+  ): Promise<{ readonly code: number; readonly output: string }> {
+    return await runCommand(command, this.dataDir, input, args);
+  }
+}
+
+async function launch(
+  port: number,
+  dataDir: string,
+  environment: Readonly<Record<string, string>>,
+): Promise<ChildProcess> {
+  const child = spawn(process.execPath, [built('main.js')], {
+    env: {
+      ...process.env,
+      PORT: String(port),
+      DATA_DIR: dataDir,
+      DEMO: 'off',
+      DATABASE_URL: '',
+      HOST: '127.0.0.1',
+      ...environment,
+    },
+    stdio: ['ignore', 'pipe', 'inherit'],
+  });
+  let output = '';
+  await new Promise<void>((done, fail) => {
+    child.stdout?.on('data', (chunk: Buffer) => {
+      output += chunk.toString('utf8');
+      if (output.includes('tallywing: open http')) done();
+    });
+    child.once('exit', () => {
+      fail(new Error(`The API did not start:\n${output}`));
+    });
+  });
+  return child;
+}
+
+async function runCommand(command: string, dataDir: string, input: string, args: readonly string[]) {
+  const child = spawn(process.execPath, [built(command), ...args], {
+    env: { ...process.env, DATA_DIR: dataDir, DATABASE_URL: '', DEMO: 'off' },
+    stdio: ['pipe', 'pipe', 'pipe'],
+  });
+  let output = '';
+  child.stdout.on('data', (chunk: Buffer) => (output += chunk.toString('utf8')));
+  child.stderr.on('data', (chunk: Buffer) => (output += chunk.toString('utf8')));
+  child.stdin.end(input);
+  await ended(child);
+  return { code: child.exitCode ?? -1, output };
+}
+
+function ended(child: ChildProcess): Promise<void> {
+  return new Promise((done) => {
+    if (child.exitCode !== null || child.signalCode !== null) done();
+    else child.once('close', () => done());
+  });
+}
+
+function freePort(): Promise<number> {
+  return new Promise((done, fail) => {
+    const probe = createServer();
+    probe.once('error', fail);
+    probe.listen(0, '127.0.0.1', () => {
+      const address = probe.address();
+      probe.close(() => done(typeof address === 'object' && address !== null ? address.port : 0));
+    });
+  });
+}
