@@ -1,3 +1,4 @@
+import { forHire } from '../rules/purposes.js';
 import type { Capability } from '../verdict/capability.js';
 import type { Airspace, Approach, FlightConditions } from '../verdict/conditions.js';
 import { approaches } from '../verdict/conditions.js';
@@ -21,9 +22,6 @@ const needsAdsB: readonly Airspace[] = [
   'at-or-above-10000',
   'gulf-3000',
 ];
-/** Purposes for which the certificate and 91.409(b) must allow hire. Renting without an instructor is not one of them. */
-const forHire = ['training-provided', 'carriage-for-hire', 'tow-for-hire', 'aerial-work'] as const;
-
 /**
  * The fixed table of operations over capabilities. IFR: 91.205(d)(2), 91.411. Airspace: 91.215(b), 91.225(a),(b),(d);
  * two-way radio in class B and C: 91.130(c), 91.131(c) (from memory).
