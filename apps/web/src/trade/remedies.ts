@@ -41,8 +41,14 @@ export function remedyWords(remedy: RemedyLike, name: (subject: string) => strin
   if (remedy.kind === 'find-out' && remedy.facts.length > 0)
     return `Find out and record: ${remedy.facts.map(pathWords).join('; ')}`;
   const verb = doing[remedy.change] ?? codeWords(remedy.change);
-  const subject = remedy.change === 'record.add' ? recordKindWords(remedy.subject) : name(remedy.subject);
+  const subject = remedy.change === 'record.add' ? entrySubject(remedy.subject, name) : name(remedy.subject);
   return `${verb} ${subject === 'Aircraft' ? '' : lowerFirst(subject)}`.trim();
+}
+
+/** An entry to make is named by its kind, and by what it is of where that is not the aircraft: 'altimeter-test:alt1'. */
+function entrySubject(subject: string, name: (subject: string) => string): string {
+  const [kind = '', of] = subject.split(':');
+  return of === undefined || of === 'aircraft' ? recordKindWords(kind) : `${recordKindWords(kind)} of ${name(of)}`;
 }
 
 function subjectWords(subject: string): string {

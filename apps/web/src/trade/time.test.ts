@@ -27,6 +27,7 @@ test('text that is no time gives none', () => {
 
 test('words use the time of the base', () => {
   expect(whenWords('2026-12-03T21:05Z', 'America/Denver')).toBe('3 Dec 2026 14:05');
+  expect(whenWords('2026-12-03T07:00Z', 'America/Denver')).toBe('3 Dec 2026');
 });
 
 test('what ends with a day holds through it; anything else until its minute', () => {

@@ -28,9 +28,9 @@ function text(at: number): string {
   return `${new Date(at).toISOString().slice(0, 16)}Z`;
 }
 
-/** An instant as a clock at the base shows it, in words, the zone's own name left to the screen. */
+/** An instant as calendar and clock at the base show it, in words. The start of a day is that day. */
 export function whenWords(instant: string, zone: string): string {
-  return dateTimeWords(localTimeAt(instant, zone));
+  return dateTimeWords(localTimeAt(instant, zone)).replace(/ 00:00$/, '');
 }
 
 /**

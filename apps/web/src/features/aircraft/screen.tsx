@@ -5,7 +5,8 @@ import { Link, useParams, useSearchParams } from 'react-router';
 import { problemOf } from '../../app/problem.js';
 import { useSession } from '../../app/session.js';
 import { pathWords } from '../../trade/reasons.js';
-import { instantAt, whenWords } from '../../trade/time.js';
+import { codeWords } from '../../trade/words.js';
+import { instantAt, untilWords, whenWords } from '../../trade/time.js';
 import { Button } from '../../ui/button.js';
 import { Caution } from '../../ui/caution.js';
 import { Empty, Loading, Trouble } from '../../ui/states.js';
@@ -54,8 +55,9 @@ interface ShownProps {
 
 function Shown({ aircraft, asked, chosen }: ShownProps) {
   const when = (instant: string) => whenWords(instant, aircraft.base.zone);
+  const until = (instant: string) => untilWords(instant, aircraft.base.zone);
   const dossier = aircraft.dossier as Dossier | null;
-  const unitName = (unitId: string) => dossier?.configuration.units.find((unit) => unit.id === unitId)?.name ?? unitId;
+  const unitName = (id: string) => subjectName(id, dossier);
   const meterName = (meterId: string) => aircraft.meters.find((meter) => meter.id === meterId)?.name ?? meterId;
   return (
     <div className="tw-stack-wide tw-aircraft">
@@ -70,16 +72,16 @@ function Shown({ aircraft, asked, chosen }: ShownProps) {
         {dossier && <a href="#history">Entries</a>}
       </nav>
       <Part id="verdicts" title="What it may be used for">
-        <Verdicts aircraft={aircraft} asked={asked} chosen={chosen} when={when} unitName={unitName} />
+        <Verdicts aircraft={aircraft} asked={asked} chosen={chosen} until={until} unitName={unitName} />
         <ChosenLine aircraft={aircraft} profileId={chosen} when={when} />
         <Caution />
       </Part>
       <Part id="findings" title="Open findings">
-        <FindingsTable aircraft={aircraft} asked={asked} when={when} />
+        <FindingsTable aircraft={aircraft} asked={asked} when={when} unitName={unitName} />
         <FindOut aircraft={aircraft} />
       </Part>
       <Part id="due" title="Due list">
-        <DueTable due={aircraft.due} meterName={meterName} when={when} />
+        <DueTable due={aircraft.due} unitName={unitName} meterName={meterName} when={when} />
       </Part>
       {dossier && (
         <Part id="units" title="Units and joints">
@@ -100,6 +102,12 @@ function Shown({ aircraft, asked, chosen }: ShownProps) {
       )}
     </div>
   );
+}
+
+/** A unit, a static system, or the code of whatever else a rule speaks of. A dispatcher gets no record to name it from. */
+function subjectName(id: string, dossier: Dossier | null): string {
+  const { units = [], staticSystems = [] } = dossier?.configuration ?? {};
+  return [...units, ...staticSystems].find((each) => each.id === id)?.name ?? (dossier ? codeWords(id) : id);
 }
 
 function Head({

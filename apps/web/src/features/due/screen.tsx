@@ -4,9 +4,9 @@ import { ListBody } from '../../app/list-body.js';
 import { useHouse } from '../../app/house.js';
 import { useParamsState } from '../../app/use-params-state.js';
 import { graphql, type ResultOf } from '../../graphql.js';
-import { dueByWeekChart } from '../../trade/due-chart.js';
+import { dueByWeekChart, mondayOf } from '../../trade/due-chart.js';
 import { topicOf, topicOptions } from '../../trade/topics.js';
-import { whenWords } from '../../trade/time.js';
+import { clockNow, whenWords } from '../../trade/time.js';
 import { codeWords, effectWords } from '../../trade/words.js';
 import { Caution } from '../../ui/caution.js';
 import { Chart } from '../../ui/chart.js';
@@ -91,7 +91,7 @@ export function DueScreen() {
         />
         <Pick label="Base" value={asked.base} onPick={(next) => ask({ base: next })} options={house.bases} />
       </FilterBar>
-      {chart && <Chart data={dueByWeekChart(chart.dueByWeek)} kind="columns" />}
+      {chart && <Chart data={dueByWeekChart(chart.dueByWeek, mondayOf(clockNow().slice(0, 10)))} kind="columns" />}
       <ListBody
         what="the due list"
         answer={(list.data ?? list.previousData)?.dueAhead}

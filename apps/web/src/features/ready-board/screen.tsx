@@ -2,8 +2,8 @@ import { useQuery } from '@apollo/client/react';
 import { useDeferredValue } from 'react';
 import { useSearchParams } from 'react-router';
 import { problemOf } from '../../app/problem.js';
-import { dueByWeekChart } from '../../trade/due-chart.js';
-import { untilWords, whenWords } from '../../trade/time.js';
+import { dueByWeekChart, mondayOf } from '../../trade/due-chart.js';
+import { clockNow, untilWords, whenWords } from '../../trade/time.js';
 import { Button } from '../../ui/button.js';
 import { Caution } from '../../ui/caution.js';
 import { Chart } from '../../ui/chart.js';
@@ -50,7 +50,7 @@ export function ReadyBoardScreen() {
         <section aria-label="The fleet in figures" className="tw-board-charts">
           <Chart data={readinessChart(answer)} kind="rows" />
           <Chart data={findingsChart(around.data)} kind="line" />
-          <Chart data={dueByWeekChart(around.data.dueByWeek)} kind="columns" />
+          <Chart data={dueByWeekChart(around.data.dueByWeek, mondayOf(clockNow().slice(0, 10)))} kind="columns" />
         </section>
       )}
     </div>

@@ -20,10 +20,12 @@ export function FindingsTable({
   aircraft,
   asked,
   when,
+  unitName,
 }: {
   aircraft: AircraftAnswer;
   asked: Asked;
   when: (instant: string) => string;
+  unitName: (id: string) => string;
 }) {
   const columns: readonly Column<Finding>[] = [
     {
@@ -53,11 +55,7 @@ export function FindingsTable({
       key: 'do',
       head: 'What to do',
       cell: (finding) =>
-        finding.remedies.map((remedy) => (
-          <div key={remedy.change + remedy.kind}>
-            {remedyWords(remedy, (subject) => (subject === finding.subjectName ? subject : codeWords(subject)))}
-          </div>
-        )),
+        finding.remedies.map((remedy) => <div key={remedy.change + remedy.kind}>{remedyWords(remedy, unitName)}</div>),
     },
   ];
   return (
@@ -76,10 +74,12 @@ const gravity = ['STOPS_AIRCRAFT', 'STOPS_OPERATION', 'STOPS_RELEASE', 'RECORD',
 
 export function DueTable({
   due,
+  unitName,
   meterName,
   when,
 }: {
   due: readonly Due[];
+  unitName: (id: string) => string;
   meterName: (id: string) => string;
   when: (instant: string) => string;
 }) {
@@ -89,7 +89,7 @@ export function DueTable({
       head: 'What',
       rowHead: true,
       sort: (item) => item.what,
-      cell: (item) => `${codeWords(item.what)}${item.subject === 'aircraft' ? '' : `, ${item.subject}`}`,
+      cell: (item) => `${codeWords(item.what)}${item.subject === 'aircraft' ? '' : `, ${unitName(item.subject)}`}`,
     },
     {
       key: 'day',

@@ -10,12 +10,13 @@ export interface VerdictsProps {
   readonly aircraft: AircraftAnswer;
   readonly asked: { readonly at: string | null; readonly hoursAhead: number | null };
   readonly chosen: string;
-  readonly when: (instant: string) => string;
+  /** 'through 30 Jun 2027', in the base's calendar. */
+  readonly until: (instant: string) => string;
   readonly unitName: (id: string) => string;
 }
 
 /** Each flight profile with its answer, and under it every reason, to be opened. */
-export function Verdicts({ aircraft, asked, chosen, when, unitName }: VerdictsProps) {
+export function Verdicts({ aircraft, asked, chosen, until, unitName }: VerdictsProps) {
   return (
     <ul className="tw-verdicts">
       {aircraft.verdicts.map((verdict) => {
@@ -34,8 +35,8 @@ export function Verdicts({ aircraft, asked, chosen, when, unitName }: VerdictsPr
                 ...(status === 'yes' && verdict.by.length > 0
                   ? [`by ${listWords(verdict.by.map((means) => meansWords(means, unitName)))}`]
                   : []),
-                ...(verdict.changesAt ? [`until ${when(verdict.changesAt)}`] : []),
-                ...(verdict.hoursLeft == null ? [] : [`${verdict.hoursLeft} flight hours left`]),
+                ...(verdict.changesAt ? [`${status === 'yes' ? '' : 'so '}${until(verdict.changesAt)}`] : []),
+                ...(verdict.hoursLeft == null || status !== 'yes' ? [] : [`${verdict.hoursLeft} flight hours left`]),
                 ...(verdict.topFt == null || status !== 'yes'
                   ? []
                   : [`tested to ${verdict.topFt.toLocaleString('en-US')} ft`]),
