@@ -1,7 +1,7 @@
 import { gzipSync } from 'node:zlib';
 import { assess, databaseCycle, dueItemsOf, findingsOf, horizon } from '@tallywing/rules';
 import type { Catalogue, Dossier, Finding, Window } from '@tallywing/rules';
-import { canonical, contentHash } from '../common/canonical.js';
+import { canonical, textHash } from '../common/canonical.js';
 import { instantOf } from '../common/clock.js';
 import { stampOf } from './stamp.js';
 import type { Profile, Stamp } from './stamp.js';
@@ -46,17 +46,14 @@ export function judge(dossier: Dossier, catalogue: Catalogue, profiles: readonly
   const openNow = found.filter(
     (each) => each.opensAt <= instant && (each.closesAt === null || each.closesAt > instant) && each.above < 0,
   );
-  const assessments = profiles.map((profile) => ({
+  const byProfile = profiles.map((profile) => ({
     profile,
-    assessment: assess(dossier, catalogue, { instant, to: instant, hoursAhead: 0 }, profile.conditions),
+    windows: horizon(dossier, catalogue, from, windowsTo, profile.conditions).windows,
   }));
   return {
     stamp: stampOf(profiles),
     windowsTo,
-    windows: profiles.flatMap((profile) => {
-      const { windows } = horizon(dossier, catalogue, from, windowsTo, profile.conditions);
-      return windows.map((each) => windowRow(profile.id, each, windows));
-    }),
+    windows: byProfile.flatMap(({ profile, windows }) => windows.map((each) => windowRow(profile.id, each, windows))),
     findings: found.map((each) => findingRow(each, subjectName(dossier, each.subject))),
     dueItems: dueItemsOf(dossier, catalogue).map((each) => ({
       rule_id: each.ruleId,
@@ -82,12 +79,9 @@ export function judge(dossier: Dossier, catalogue: Catalogue, profiles: readonly
       cycle: load.cycle,
       ...loadSpan(load),
     })),
-    shown: shownAt(dossier, assessments),
+    shown: shownAt(dossier, catalogue, byProfile, openNow, instant),
     ready: Object.fromEntries(
-      assessments.map(({ profile, assessment }) => [
-        profile.id,
-        assessment.operations['flight']?.ready ?? 'cannot-tell',
-      ]),
+      byProfile.map(({ profile, windows }) => [profile.id, windowAt(windows, instant)?.ready ?? 'cannot-tell']),
     ),
     open: [...new Set(openNow.map((each) => each.key))].sort(),
     spans: found.filter((each) => each.above < 0).map((each) => [each.effect, each.opensAt, each.closesAt] as const),
@@ -130,23 +124,26 @@ export function cycleNamed(id: string): { readonly effective: string; readonly e
   return null;
 }
 
+/**
+ * What people are shown: the verdict of each profile, the findings, and every result with its clauses. Clauses do not depend on
+ * the flight, so the results of one profile open the reasons of all.
+ */
 function shownAt(
   dossier: Dossier,
-  assessments: readonly { profile: Profile; assessment: ReturnType<typeof assess> }[],
+  catalogue: Catalogue,
+  byProfile: readonly { readonly profile: Profile; readonly windows: readonly Window[] }[],
+  open: readonly Finding[],
+  instant: string,
 ): Judgement['shown'] {
-  const [first] = assessments;
-  const body = {
-    revision: dossier.revision,
-    of: first?.assessment.of ?? null,
-    // Clauses do not depend on the flight asked about; outcomes do.
-    results: first?.assessment.results ?? [],
-    profiles: assessments.map(({ profile, assessment }) => ({
-      ...profile,
-      operations: assessment.operations,
-      outcomes: Object.fromEntries(assessment.results.map((result) => [result.key, result.outcome])),
-    })),
-  };
-  return { hash: contentHash(body), body: gzipSync(canonical(body)) };
+  const moment = { instant, to: instant, hoursAhead: 0 };
+  const { of, results } = assess(dossier, catalogue, moment, byProfile[0]?.profile.conditions);
+  const verdicts = byProfile.map(({ profile, windows }) => ({ profile, verdict: windowAt(windows, instant) ?? null }));
+  const text = canonical({ of, results, verdicts, findings: open });
+  return { hash: textHash(text), body: gzipSync(text, { level: 3 }) };
+}
+
+function windowAt(windows: readonly Window[], instant: string): Window | undefined {
+  return windows.find((each) => each.above < 0 && each.from <= instant && instant < each.to);
 }
 
 function windowRow(profileId: string, window: Window, all: readonly Window[]): Row {

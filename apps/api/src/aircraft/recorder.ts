@@ -1,6 +1,6 @@
 import { admit, apply, blankDossier, parseChange, rulesVersion } from '@tallywing/rules';
 import type { Catalogue, Change, Dossier } from '@tallywing/rules';
-import { canonical, contentHash } from '../common/canonical.js';
+import { contentHash } from '../common/canonical.js';
 import { instantOf } from '../common/clock.js';
 import { AppError } from '../common/errors.js';
 import type { Refusal } from '../common/errors.js';
@@ -75,9 +75,8 @@ export async function recordWithin(
     assessmentHash: judged.shown.hash,
     windowsTo: judged.windowsTo,
     at: now,
-    changedParts: (['configuration', 'status', 'meters'] as const).filter(
-      (part) => canonical(old[part]) !== canonical(next[part]),
-    ),
+    // A part that no change touched is the same object.
+    changedParts: (['configuration', 'status', 'meters'] as const).filter((part) => old[part] !== next[part]),
   });
   await data.append(
     steps.map(({ change, dossier, hash }) => {
