@@ -75,7 +75,7 @@ testRule(breakerMatchesWire, [
   },
   {
     name: 'one size up is for breakers',
-    dossier: circuit({ protector: 'fuse', ratingA: 10, singleWireInOpenAir: true }),
+    dossier: circuit({ protector: 'fuse', ratingA: 7.5, singleWireInOpenAir: true }),
     at,
     expect: 'cannot-tell',
   },

@@ -48,6 +48,12 @@ testRule(flightManualSupplement, [
     expect: 'not-met',
   },
   { name: 'limited to VFR', dossier: unit(['vfr-only']), at, expect: 'not-applicable', message: 'not-for-ifr' },
+  {
+    name: 'limited to VFR beside another use: the narrower',
+    dossier: unit(['vfr-only', 'nav-gnss']),
+    at,
+    expect: 'not-applicable',
+  },
   { name: 'position source for surveillance alone', dossier: unit(['ads-b-out']), at, expect: 'not-applicable' },
   { name: 'use not recorded, aboard', dossier: unit(null, supplement(true)), at, expect: 'met' },
   { name: 'use not recorded, left behind', dossier: unit(null, supplement(false)), at, expect: 'cannot-tell' },
