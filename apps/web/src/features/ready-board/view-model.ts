@@ -62,7 +62,8 @@ function saysOf(verdict: Answer, status: Status): string {
 
 /** How long a yes holds and how far it reaches; for any other answer only when it becomes another one by itself. */
 function untilOf(verdict: Answer, until: (instant: string) => string): string {
-  if (verdict.ready !== 'YES') return verdict.changesAt ? `so ${until(verdict.changesAt)}` : '';
+  if (verdict.ready !== 'YES')
+    return verdict.changesAt ? `changes after ${until(verdict.changesAt).replace(/^(through|until) /, '')}` : '';
   const parts = [
     ...(verdict.changesAt ? [until(verdict.changesAt)] : []),
     ...(verdict.hoursLeft == null ? [] : [`${verdict.hoursLeft} h left`]),

@@ -35,7 +35,13 @@ export function Verdicts({ aircraft, asked, chosen, until, unitName }: VerdictsP
                 ...(status === 'yes' && verdict.by.length > 0
                   ? [`by ${listWords(verdict.by.map((means) => meansWords(means, unitName)))}`]
                   : []),
-                ...(verdict.changesAt ? [`${status === 'yes' ? '' : 'so '}${until(verdict.changesAt)}`] : []),
+                ...(verdict.changesAt
+                  ? [
+                      status === 'yes'
+                        ? until(verdict.changesAt)
+                        : `changes after ${until(verdict.changesAt).replace(/^(through|until) /, '')}`,
+                    ]
+                  : []),
                 ...(verdict.hoursLeft == null || status !== 'yes' ? [] : [`${verdict.hoursLeft} flight hours left`]),
                 ...(verdict.topFt == null || status !== 'yes'
                   ? []
