@@ -90,9 +90,13 @@ const meters = fc
     pace: fc.constantFrom(0, 333, 900, 1000, 1250),
     apart: fc.constantFrom(0, 60, 3000),
     goodForDays: fc.integer({ min: 1, max: 40 }),
+    listComplete: fc.boolean(),
   })
-  .map(({ pace, apart, goodForDays }): Dossier =>
+  .map(({ pace, apart, goodForDays, listComplete }): Dossier =>
     dossierOf({
+      status: {
+        completeness: listComplete ? [{ list: 'equipment', stated: { asOf: '2026-01-01', by: 'test' } }] : [],
+      },
       meters: {
         definitions: [
           { id: 'log', name: 'Log', kind: 'flight-log', perFlightHour: 1000, offset: 0 },

@@ -41,6 +41,8 @@ export function snapshotOf(
 ): Snapshot {
   const outcomes: (Outcome | undefined)[] = [];
   const holding = new Map<Capability, Outcome | 'asking'>();
+  // "None fitted" is certain only where somebody stated the list of equipment complete.
+  const noMeans: Outcome = system.facts.complete('equipment') === null ? 'cannot-tell' : 'not-met';
   const point: Point = { instant, meters: metersAt(system.dossier, hoursAhead, assumeRead), conditions, capability };
 
   function outcome(index: number): Outcome {
@@ -72,7 +74,7 @@ export function snapshotOf(
         ofAircraft,
         best(
           bearing.means.map((each) => meansOutcome(each)),
-          'not-met',
+          noMeans,
         ),
       ],
       'cannot-tell',
@@ -159,7 +161,8 @@ export function snapshotOf(
     if (stopping.some((index) => system.statements[index]?.ruleId === 'held' && outcome(index) === 'not-met'))
       return 'held';
     const lost = wanted.filter((each) => capability(each) !== 'met');
-    if (lost.some((each) => needsMeans(each) && system.byCapability.get(each)?.means.length === 0)) return 'not-fitted';
+    const without = (each: Capability) => needsMeans(each) && system.byCapability.get(each)?.means.length === 0;
+    if (noMeans === 'not-met' && lost.some(without)) return 'not-fitted';
     const unjudged = (each: Capability) => {
       const bearing = system.byCapability.get(each);
       return !bearing || (needsMeans(each) ? !bearing.means.some((means) => means.judged) : !bearing.judged);
