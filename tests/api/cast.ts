@@ -82,7 +82,7 @@ export const readMeter = (dial: number, asOf: string, meter = 'tach'): Change =>
   meter,
   dial,
   asOf,
-  by: 'Technician One',
+  by: 'Hangar log',
 });
 
 /** Civil day and minute before now, for entries that must not lie in the future. */
@@ -94,6 +94,6 @@ export function hold(id: string, from: string, until: string | null): Change {
   return {
     kind: 'hold.place',
     version: 1,
-    hold: { id, reason: 'Waiting for a part', by: 'Technician One', from, until },
+    hold: { id, reason: 'Waiting for a part', by: 'Hangar log', from, until },
   };
 }

@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { existsSync } from 'node:fs';
 import { readFile, readdir } from 'node:fs/promises';
 import { createRequire } from 'node:module';
@@ -23,6 +24,7 @@ export async function migrate(url: string): Promise<readonly string[]> {
   await guard.connect();
   try {
     await guard.query('select pg_advisory_lock($1)', [MIGRATION_LOCK]);
+    if (await isCurrent(guard)) return [];
     return await withEngine(url, async (engine) => {
       const input = { migrationsList: await readMigrations(), filters: { externalTables: [], externalEnums: [] } };
       const history = await engine.diagnoseMigrationHistory({ ...input, optInToShadowDatabase: false });
@@ -37,6 +39,26 @@ export async function migrate(url: string): Promise<readonly string[]> {
   } finally {
     await guard.end();
   }
+}
+
+/** Whether every migration of the directory was applied as it stands there: then the engine need not be loaded at all. */
+async function isCurrent(client: pg.Client): Promise<boolean> {
+  const { rows: tables } = await client.query<{ there: boolean }>(
+    `select to_regclass('_prisma_migrations') is not null as there`,
+  );
+  if (!tables[0]?.there) return false;
+  const { rows } = await client.query<{ migration_name: string; checksum: string; done: boolean }>(
+    'select migration_name, checksum, finished_at is not null as done from _prisma_migrations where rolled_back_at is null',
+  );
+  const applied = new Map(rows.map((row) => [row.migration_name, row.done ? row.checksum : '']));
+  const { migrationDirectories } = await readMigrations();
+  return (
+    rows.length === migrationDirectories.length &&
+    migrationDirectories.every(({ path, migrationFile }) => {
+      const { content } = migrationFile;
+      return content.tag === 'ok' && applied.get(path) === createHash('sha256').update(content.value).digest('hex');
+    })
+  );
 }
 
 /**
