@@ -103,7 +103,7 @@ describe('one aircraft with all rules', () => {
           }
         }
       }),
-      { numRuns: 40, seed: 5 },
+      { numRuns: 12, seed: 5 },
     );
   }, 120_000);
 
@@ -127,7 +127,7 @@ describe('one aircraft with all rules', () => {
           expect(rank[whole ?? 'no']).toBe(Math.min(...during));
         },
       ),
-      { numRuns: 150, seed: 9 },
+      { numRuns: 50, seed: 9 },
     );
   }, 60_000);
 
@@ -143,7 +143,7 @@ describe('one aircraft with all rules', () => {
           if (ready === 'yes') expect(before[name]?.ready, `${name} after forgetting ${forgotten.path}`).toBe('yes');
         }
       }),
-      { numRuns: 600, seed: 13 },
+      { numRuns: 150, seed: 13 },
     );
   }, 120_000);
 
@@ -155,7 +155,7 @@ describe('one aircraft with all rules', () => {
         expect(JSON.parse(JSON.stringify(first))).toEqual(first);
         expect(assess(copied, trainerCatalogue, { instant: goodDay, hours: 1.5 }, conditions)).toEqual(first);
       }),
-      { numRuns: 60, seed: 21 },
+      { numRuns: 25, seed: 21 },
     );
   }, 60_000);
 
@@ -180,7 +180,7 @@ describe('one aircraft with all rules', () => {
           expect(open.sort()).toEqual(wanted.sort());
         }
       }),
-      { numRuns: 40, seed: 31 },
+      { numRuns: 12, seed: 31 },
     );
   }, 60_000);
 
@@ -192,7 +192,7 @@ describe('one aircraft with all rules', () => {
         expect(line.at(-1)?.to).toBe(to);
         for (let index = 1; index < line.length; index += 1) expect(line[index]?.from).toBe(line[index - 1]?.to);
       }),
-      { numRuns: 100, seed: 37 },
+      { numRuns: 30, seed: 37 },
     );
   }, 60_000);
 });
