@@ -1,3 +1,4 @@
+import { lowerFirst } from './messages.js';
 import { pathWords } from './reasons.js';
 import { codeWords, recordKindWords } from './words.js';
 
@@ -53,9 +54,4 @@ function entrySubject(subject: string, name: (subject: string) => string): strin
 
 function subjectWords(subject: string): string {
   return codeWords(subject);
-}
-
-/** 'ELT battery' keeps its capitals, 'Annual inspection' does not. */
-function lowerFirst(text: string): string {
-  return /^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
 }

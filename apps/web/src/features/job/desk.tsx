@@ -43,6 +43,11 @@ export function Desk(props: DeskProps) {
     () => effectOf(dossier, after, catalogue, profiles, now),
     [dossier, after, catalogue, profiles, now],
   );
+  const words = {
+    when: (instant: string) => whenWords(instant, zone),
+    name: (id: string) =>
+      [...after.configuration.units, ...after.configuration.staticSystems].find((each) => each.id === id)?.name,
+  };
   const start: Start = { dossier: plan.after, catalogue, today, now, by };
 
   const add = (kind: string, preset?: Readonly<Record<string, unknown>>) => {
@@ -108,7 +113,7 @@ export function Desk(props: DeskProps) {
       </div>
       <EffectPanel
         effect={effect}
-        message={(result) => messageOf(result, (instant) => whenWords(instant, zone))}
+        message={(result) => messageOf(result, words)}
         subjectName={(id) => subjectName(id, plan.after)}
         onRecord={recordOwed}
       />
