@@ -219,24 +219,37 @@ function addAircraft(files, { random, today, registration, n }) {
         seen_on: dayBefore(today, 20),
         seen_by: who,
       });
-  files.directives.push({
+
+  const directive = {
     registration,
-    directive: 'TW-19-04',
-    directive_state: 'complied',
     subject: '',
     reason: '',
-    method: 'Inspection by paragraph (c)',
-    next_date: dayBefore(today, -random.between(40, 300)),
-  });
-  files.directives.push({
-    registration,
-    directive: 'TW-23-02',
-    directive_state: 'not-applicable',
-    subject: '',
-    reason: 'Spinner of another part number',
     method: '',
+    complied_on: '',
+    evidence: '',
+    book: '',
+    page: '',
     next_date: '',
-  });
+  };
+  files.directives.push(
+    {
+      ...directive,
+      directive: 'TW-19-04',
+      directive_state: 'complied',
+      method: 'Inspection by paragraph (c)',
+      complied_on: dayBefore(today, random.between(30, 300)),
+      evidence: 'entry-seen',
+      book: 'Aircraft log 2',
+      page: '41',
+      next_date: dayBefore(today, -random.between(40, 300)),
+    },
+    {
+      ...directive,
+      directive: 'TW-23-02',
+      directive_state: 'not-applicable',
+      reason: 'Spinner of another part number',
+    },
+  );
   addRecords(files, { random, today, registration, panel: frame.panel, after, hours, month, who });
   if (n % 9 === 4)
     files.defects.push({

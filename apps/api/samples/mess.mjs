@@ -210,7 +210,14 @@ export function withMess(fleet, { today, seed }) {
   );
   put(
     'directives',
-    { registration: other, directive: 'TW-30-01', directive_state: 'not-applicable', reason: '' },
+    {
+      registration: other,
+      directive: 'TW-30-01',
+      directive_state: 'not-applicable',
+      reason: '',
+      complied_on: '',
+      next_date: '',
+    },
     'reason',
     'not applicable without a reason',
   );

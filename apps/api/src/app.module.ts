@@ -22,6 +22,8 @@ import { HouseModule } from './house/house.module.js';
 import { roles } from './identity/access.js';
 import { IdentityModule } from './identity/identity.module.js';
 import { contextOf } from './identity/request.js';
+import { ImportsModule } from './imports/imports.module.js';
+import { importModes, importStates } from './imports/report.js';
 import { JobsModule } from './jobs/jobs.module.js';
 import { sdlPattern } from './settings.js';
 
@@ -70,6 +72,7 @@ export class AppModule {
         FleetModule,
         CatalogueModule,
         JobsModule,
+        ImportsModule,
       ],
       controllers: [HealthController],
       providers: [{ provide: APP_FILTER, useValue: new ProblemFilter(log) }],
@@ -91,6 +94,8 @@ const enums = Object.fromEntries(
     Outcome: ['met', 'not-met', 'cannot-tell', 'not-applicable'],
     FindingEffect: ['stops-aircraft', 'stops-operation', 'stops-release', 'record', 'advice'],
     CurrencyState: ['current', 'expired', 'not-yet', 'cannot-tell'],
+    ImportMode: importModes,
+    ImportState: importStates,
     JobState: ['open', 'recorded', 'discarded'],
   }).map(([name, values]) => [name, enumValues(values)]),
 );

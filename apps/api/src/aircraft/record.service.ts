@@ -12,7 +12,9 @@ import type { Recorded, RecordRequest } from './recorder.js';
 
 const idPattern = /^[A-Za-z0-9][A-Za-z0-9._:>/-]{0,79}$/;
 const keyPattern = /^[\x21-\x7e]{8,200}$/;
+/** What one person records at once; a load may bring the whole life of an aircraft. */
 const MOST_CHANGES = 200;
+const MOST_LOADED = 5000;
 
 /** Hears that something was recorded, after it was. */
 export type Listener = (organisationId: string) => void;
@@ -38,6 +40,8 @@ export class RecordService {
    * @throws AppError REFUSED, STALE_REVISION, KEY_REUSED, NOT_FOUND, BAD_INPUT
    */
   async commit(actor: Actor | null, request: RecordRequest): Promise<Recorded> {
+    authorise(actor, 'aircraft.record');
+    if (request.changes.length > MOST_CHANGES) throw tooMany(MOST_CHANGES);
     const [recorded] = await this.commitInOneTransaction(actor, [request]);
     if (!recorded) throw new Error('nothing was recorded');
     return recorded;
@@ -135,13 +139,11 @@ function checkRequest(request: RecordRequest): void {
       'Send the revision of the record that you saw.',
     );
   }
-  if (request.changes.length === 0 || request.changes.length > MOST_CHANGES) {
-    throw badInput(
-      'input.changes',
-      `Record 1 to ${MOST_CHANGES} changes at once.`,
-      'Split the work, or add what was done.',
-    );
-  }
+  if (request.changes.length === 0 || request.changes.length > MOST_LOADED) throw tooMany(MOST_LOADED);
+}
+
+function tooMany(most: number): AppError {
+  return badInput('input.changes', `Record 1 to ${most} changes at once.`, 'Split the work, or add what was done.');
 }
 
 /** Two people who add the same aircraft or registration at once: the database sees it last. */

@@ -449,7 +449,11 @@ const bodies = {
     bezel: null,
     massLb: 1.1,
     drawA: { at14V: 0.8, at28V: 0.4 },
-    ports: [serial('POS IN', 'position', 'in', ['ads-b-out-uat']), serial('TFC OUT', 'traffic', 'out')],
+    ports: [
+      serial('ALT IN', 'altitude-serial', 'in'),
+      serial('POS IN', 'position', 'in', ['ads-b-out-uat']),
+      serial('TFC OUT', 'traffic', 'out'),
+    ],
     databases: [],
     view: null,
     pairs: pairs('OU 9 installation manual', 'B', [
@@ -495,6 +499,7 @@ const bodies = {
     pairs: pairs('OE 5 installation manual', 'C', [
       ['ot-71', ['altitude-gray']],
       ['ot-90', ['altitude-serial']],
+      ['ou-9', ['altitude-serial']],
     ]),
     limitations: [],
   },
@@ -509,7 +514,7 @@ const bodies = {
     authorisations: [{ tso: 'C10b', class: null }],
     bezel: round(4.6),
     massLb: 1.5,
-    drawA: null,
+    drawA: { at14V: 0.1, at28V: 0.05 },
     ports: [],
     databases: [],
     view: pilotView('FH 20 installation note'),
@@ -527,7 +532,7 @@ const bodies = {
     authorisations: [{ tso: 'C126b', class: null }],
     bezel: null,
     massLb: 2.1,
-    drawA: null,
+    drawA: { at14V: 0.1, at28V: 0.05 },
     ports: [],
     databases: [],
     view: null,

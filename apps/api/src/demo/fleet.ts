@@ -29,7 +29,7 @@ const flightSchool: readonly Spec[] = [
     made: '2006-05-22',
     panel: 'full',
     hours: 548_010,
-    upkeep: { nextLoaded: true, vorDays: 3 },
+    upkeep: { vorDays: 3 },
     about: 'All in order for IFR lessons with LPV and ILS.',
   },
   {
@@ -38,7 +38,7 @@ const flightSchool: readonly Spec[] = [
     made: '2006-06-18',
     panel: 'full',
     hours: 702_330,
-    upkeep: { sinceHundred: 9670, vorDays: 12 },
+    upkeep: { sinceHundred: 9670, vorDays: 12, nextLoaded: false },
     about: 'Few hours left before the 100-hour inspection.',
   },
   {
@@ -112,6 +112,7 @@ const flightSchool: readonly Spec[] = [
     made: '2009-01-29',
     panel: 'shared',
     hours: 298_330,
+    upkeep: { nextLoaded: false },
     about: 'Two sources on one indicator through a selector that says which one is shown.',
   },
   {
@@ -244,36 +245,7 @@ const flyingClub: readonly Spec[] = [
     authority: { ifr: false },
     then: (history, days) => {
       const day = days.ago(12);
-      history
-        .add(
-          {
-            kind: 'unit.install',
-            unit: {
-              id: 'tab1',
-              name: 'DP 8 portable display',
-              typeId: history.typeId('portable'),
-              functions: [],
-              serial: null,
-              openingId: null,
-              place: 'copilot-panel',
-              software: null,
-              offsetIn: 24,
-              options: [],
-              approval: null,
-              manufactured: null,
-              fitted: null,
-              deactivated: null,
-              massLb: 0.9,
-              armIn: 60,
-              notes: 'On a suction mount; the cable is the club’s own.',
-            },
-            performed: { date: day, at: `${day}T15:00Z` },
-            touched: [],
-            mass: null,
-          },
-          day,
-        )
-        .record('release-entry', ['tab1'], nextDay(day), { outcome: 'approved', agency: mechanic });
+      portable(history, day);
       history.join(['uat1', 'TFC OUT', 'tab1', 'TFC IN'], day);
     },
     about: 'UAT below 18,000 ft, with a portable display joined to it.',
@@ -310,7 +282,7 @@ const owners: readonly Spec[] = [
     base: 'kettle',
     panel: 'allInOne',
     hours: 190_560,
-    upkeep: { nextLoaded: true, vorDays: 28, readDays: 2 },
+    upkeep: { vorDays: 28, readDays: 2 },
     then: (history, days) => {
       const day = days.monthsAgo(7, 9);
       history
@@ -346,9 +318,11 @@ const owners: readonly Spec[] = [
     then: (history, days) => {
       const day = days.monthsAgo(3, 9);
       history.test('transponder-test', ['atc1'], day, transponderS(118), { outcome: 'passed' });
+      portable(history, days.ago(9));
+      history.join(['gps1', 'POS OUT', 'tab1', 'POS IN'], days.ago(9));
     },
     about:
-      'Battery of the emergency transmitter expired; a transponder entered as passed with too little power; old meter reading.',
+      'Battery of the emergency transmitter expired; a transponder entered as passed with too little power; a portable display joined where the manual forbids it.',
   },
 ];
 
@@ -453,5 +427,44 @@ function removeElt(history: History, day: string): void {
       },
       day,
     )
-    .record('release-entry', ['aircraft'], day, { outcome: 'approved', agency: mechanic, done: at(day, '18:00') });
+    .record('elt-removal', ['aircraft'], day, {
+      agency: mechanic,
+      done: at(day, '18:00'),
+      note: 'Make, model, serial number and reason of the removal entered.',
+    })
+    .record('release-entry', ['aircraft'], day, { outcome: 'approved', agency: mechanic, done: at(day, '18:10') });
+}
+
+/** A portable display on a suction mount, joined to the panel by its owner's cable. */
+function portable(history: History, day: string): void {
+  history
+    .add(
+      {
+        kind: 'unit.install',
+        unit: {
+          id: 'tab1',
+          name: 'DP 8 portable display',
+          typeId: history.typeId('portable'),
+          functions: [],
+          serial: null,
+          openingId: null,
+          place: 'copilot-panel',
+          software: null,
+          offsetIn: 24,
+          options: [],
+          approval: null,
+          manufactured: null,
+          fitted: null,
+          deactivated: null,
+          massLb: 0.9,
+          armIn: 60,
+          notes: 'On a suction mount; the cable is the owner’s own.',
+        },
+        performed: at(day, '15:00'),
+        touched: [],
+        mass: null,
+      },
+      day,
+    )
+    .record('release-entry', ['tab1'], nextDay(day), { outcome: 'approved', agency: mechanic });
 }

@@ -7,7 +7,7 @@ import type { Dated } from './history.js';
 import { History } from './history.js';
 import type { PanelName } from './panels.js';
 import { panels } from './panels.js';
-import { inspector, pilot, repairman, station } from './people.js';
+import { inspector, mechanic, pilot, repairman, station } from './people.js';
 import {
   altimeterRun,
   compassRun,
@@ -31,6 +31,7 @@ export interface Upkeep {
   readonly vorDays: number;
   /** Data cycle loaded: 0 the one in force, -1 the one before. */
   readonly cycle: number;
+  /** Whether the next cycle is loaded as soon as it can be had. */
   readonly nextLoaded: boolean;
   readonly readDays: number;
 }
@@ -44,7 +45,7 @@ const goodOrder: Upkeep = {
   eltBatteryLeft: 21,
   vorDays: 6,
   cycle: 0,
-  nextLoaded: false,
+  nextLoaded: true,
   readDays: 1,
 };
 
@@ -76,6 +77,9 @@ export interface Lived {
   readonly aircraftId: string;
   readonly entries: readonly Dated[];
 }
+
+/** Days before it takes effect that a provider gives out the next cycle. */
+const NEXT_OUT_DAYS = 14;
 
 /** Days before today on which the shop took the aircraft on. */
 export const INTAKE_DAYS = 100;
@@ -324,7 +328,12 @@ function look(history: History, spec: Spec, upkeep: Upkeep): void {
     const meters = at(upkeep.sinceHundred + earlier * spec.perMonth);
     if (certificate === 'standard')
       history.record('annual-inspection', ['aircraft'], date, { outcome: 'approved', agency: inspector, meters });
-    else history.record('condition-inspection', ['aircraft'], date, { outcome: 'approved', agency: repairman, meters });
+    else
+      history.record('condition-inspection', ['aircraft'], date, {
+        outcome: 'approved',
+        agency: certificate === 'light-sport' ? repairman : mechanic,
+        meters,
+      });
     history.test('elt-inspection', ['elt1'], days.monthsAgo(upkeep.eltMonths + earlier, 17), {}, { agency: inspector });
   }
   for (const back of [10_000, 0]) {
@@ -365,46 +374,57 @@ function look(history: History, spec: Spec, upkeep: Upkeep): void {
 
 function directives(history: History, spec: Spec): void {
   const { days } = history;
-  history
-    .add({
-      kind: 'directive.set',
-      directive: {
-        id: 'ad-seat-rails',
-        number: 'TW-19-04',
-        subject: 'aircraft',
-        state: 'complied',
-        reason: null,
-        method: 'Inspection by paragraph (c), repeat by date',
-        nextDue: { by: 'date', date: days.ago(-210), meter: null, at: null },
-        recordId: null,
-      },
-    })
-    .add({
-      kind: 'directive.set',
-      directive: {
-        id: 'ad-fuel-drain',
-        number: 'TW-22-11',
-        subject: 'aircraft',
-        state: 'complied',
-        reason: null,
-        method: 'Replaced by paragraph (b), once',
-        nextDue: null,
-        recordId: null,
-      },
-    })
-    .add({
-      kind: 'directive.set',
-      directive: {
-        id: 'ad-spinner',
-        number: 'TW-23-02',
-        subject: 'aircraft',
-        state: 'not-applicable',
-        reason: `Spinner of another part number fitted to ${airframes[spec.airframe].model}`,
-        method: null,
-        nextDue: null,
-        recordId: null,
-      },
-    });
+  const complied = (
+    id: string,
+    number: string,
+    method: string,
+    monthsAgo: number,
+    next: ChangeOf<'directive.set'>['directive']['nextDue'],
+  ) => {
+    const date = days.monthsAgo(monthsAgo, 17);
+    const recordId = `directive-compliance:${id}:${date}`;
+    history
+      .add({
+        kind: 'directive.set',
+        directive: {
+          id,
+          number,
+          subject: 'aircraft',
+          state: 'complied',
+          reason: null,
+          method,
+          nextDue: next,
+          recordId,
+        },
+      })
+      .record('directive-compliance', [id], date, { agency: inspector });
+  };
+  complied('ad-seat-rails', 'TW-19-04', 'Inspection by paragraph (c), repeat by date', 5, {
+    by: 'date',
+    date: days.ago(-210),
+    meter: null,
+    at: null,
+  });
+  complied('ad-magneto', 'TW-21-08', 'Inspection by paragraph (a), repeat by date or hours', 5, {
+    by: 'first',
+    date: days.ago(-330),
+    meter: 'tach',
+    at: spec.hours + 21_000,
+  });
+  complied('ad-fuel-drain', 'TW-22-11', 'Replaced by paragraph (b), once', 30, null);
+  history.add({
+    kind: 'directive.set',
+    directive: {
+      id: 'ad-spinner',
+      number: 'TW-23-02',
+      subject: 'aircraft',
+      state: 'not-applicable',
+      reason: `Spinner of another part number fitted to ${airframes[spec.airframe].model}`,
+      method: null,
+      nextDue: null,
+      recordId: null,
+    },
+  });
 }
 
 function complete(history: History): void {
@@ -442,7 +462,14 @@ function fly(history: History, spec: Spec, upkeep: Upkeep): void {
       const cycle = days.cycle(upkeep.cycle + back);
       history.load(unit.id, cycle, 'this', cycle.effective.slice(0, 10));
     }
-    if (data.holdsNext && upkeep.nextLoaded) history.load(unit.id, days.cycle(1), 'next', days.ago(1));
+    const next = days.cycle(1);
+    if (
+      data.holdsNext &&
+      upkeep.nextLoaded &&
+      upkeep.cycle === 0 &&
+      next.effective.slice(0, 10) <= days.ago(-NEXT_OUT_DAYS)
+    )
+      history.load(unit.id, next, 'next', days.ago(1));
   }
 }
 

@@ -202,7 +202,7 @@ const uat: Panel = {
     remote('pos1', 'positionSource', 'stc-model-list'),
     stack('com1', 'com', 'minor-alteration'),
   ],
-  joints: [...modeC.joints, ['pos1', 'POS OUT', 'uat1', 'POS IN']],
+  joints: [...modeC.joints, ['pos1', 'POS OUT', 'uat1', 'POS IN'], ['enc1', 'SER OUT', 'uat1', 'ALT IN']],
   antennas: [
     ['ant-com', 'com', ['com1']],
     ['ant-atc', 'transponder', ['atc1']],

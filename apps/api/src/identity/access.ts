@@ -27,6 +27,7 @@ const access = {
   'organisation.write': ['manager'],
   'people.read': ['manager', 'auditor'],
   'people.write': ['manager'],
+  'import.check': ['manager', 'technician'],
   'import.load': ['manager'],
 } as const satisfies Readonly<Record<string, readonly Role[]>>;
 

@@ -38,7 +38,7 @@ export const date = form('day, 2026-03-01 or 1 Mar 2026', (cell) => {
   if (/^\d{5}(\.\d+)?$/.test(cell))
     throw new CellProblem("This looks like a spreadsheet's day number.", 'Format the column as 2026-03-01.');
   if (/^\d{1,2}[-/.]\d{1,2}[-/.]\d{2,4}$/.test(cell))
-    throw new CellProblem('Day and month can be read either way.', 'Write it as 2026-03-01.');
+    throw new CellProblem('It is not certain which part is the day.', 'Write it as 2026-03-01.');
   if (/^\d{4}(-\d{1,2})?$/.test(cell))
     throw new CellProblem('The day is missing.', 'Write it whole, as 2026-03-01; take the last day it can have been.');
   throw new CellProblem('This is not a day.', 'Write it as 2026-03-01.');

@@ -68,6 +68,16 @@ interface Working {
   readonly changes: Change[];
 }
 
+/** Registrations that the files speak of, to look up what is stored of them. */
+export function registrationsIn(files: readonly UploadedFile[]): readonly string[] {
+  const found = new Set<string>();
+  for (const table of files.map(readTable)) {
+    const at = table.header.indexOf('registration');
+    for (const { cells } of table.rows) if (at >= 0) found.add((cells[at] ?? '').toUpperCase().replace(/\s+/g, ''));
+  }
+  return [...found];
+}
+
 /** From files to the changes that each aircraft would see. Pure; every row that cannot be taken is named, and the rest goes on. */
 export function planImport(files: readonly UploadedFile[], known: Known): Plan {
   const bad: BadRow[] = [];
@@ -345,7 +355,12 @@ function columnFor(field: string, kind: FileKind): string | null {
 }
 
 function filled(text: string, data: Readonly<Record<string, string | number | null>>): string {
-  return text.replace(/\{(\w+)\}/g, (_, name: string) => String(data[name] ?? 'not recorded'));
+  // Hours of a meter come in whole hundredths; people read decimal hours.
+  const hours = 'meter' in data;
+  return text.replace(/\{(\w+)\}/g, (_, name: string) => {
+    const value = data[name] ?? 'not recorded';
+    return hours && typeof value === 'number' ? String(value / 100) : String(value);
+  });
 }
 
 function badRow(row: ReadRow, error: unknown): BadRow {

@@ -39,3 +39,20 @@ export function need<T>(value: T | null, column: string, reason: string, wayOut:
   if (value === null) throw new CellProblem(reason, wayOut, column);
   return value;
 }
+
+/** An entry of which nothing is recorded but that it is there. */
+export const blankHead = {
+  meters: [],
+  outcome: null,
+  enRoute: null,
+  dueAt: null,
+  agency: null,
+  secondPerson: null,
+  instrument: null,
+  document: null,
+  testedToFt: null,
+  place: null,
+  expires: null,
+  readings: null,
+  note: null,
+} as const;

@@ -1,13 +1,15 @@
 import type { ChangeOf } from '@tallywing/rules';
+import type { Draft } from '../file-kind.js';
 import { fileKind, optional, required } from '../file-kind.js';
 import * as form from '../forms.js';
-import { defectKey } from '../keys.js';
+import { defectKey, recordKey } from '../keys.js';
 import { vocabulary } from '../vocabulary.js';
-import { same, together } from './shared.js';
+import { blankHead, same, together } from './shared.js';
 
 type Item = ChangeOf<'equipment.state'>['items'][number];
 type Load = ChangeOf<'database.load'>['load'];
 type Defect = ChangeOf<'defect.raise'>['defect'];
+type Head = ChangeOf<'record.add'>['record'];
 type Directive = ChangeOf<'directive.set'>['directive'];
 
 const aircraft = required(form.registration, 'The aircraft.');
@@ -129,12 +131,19 @@ export const directivesFile = fileKind({
     subject: optional(form.id, 'Unit that it is about; by default the aircraft.'),
     reason: optional(form.note, 'Why it does not apply.'),
     method: optional(form.text, 'How it was complied with.'),
+    complied_on: optional(form.date, 'Day of the entry that shows compliance.'),
+    evidence: optional(
+      form.word(vocabulary<Head['evidence']>('record.add', 'record.evidence')),
+      'How well that entry is known; empty counts as reported. Only an entry that was seen makes it count.',
+    ),
+    book: optional(form.text, 'Book of that entry.'),
+    page: optional(form.text, 'Page of that entry.'),
     next_date: optional(form.date, 'Next due day of a recurring one.'),
     next_meter: optional(form.id, 'Meter of its next due hours.'),
     next_hours: optional(form.hours, 'Next due hours of a recurring one.'),
   },
   key: (row) => `${row.registration} ${directiveId(row)}`,
-  plan: (row, { dossier }) => {
+  plan: (row, { dossier, everRecorded }) => {
     together(row.next_meter, row.next_hours, 'next_hours', 'The meter and its hours');
     const recurring = row.next_date !== null || row.next_hours !== null;
     const by = row.next_hours === null ? 'date' : row.next_date === null ? 'meter' : 'first';
@@ -146,19 +155,50 @@ export const directivesFile = fileKind({
       reason: row.reason,
       method: row.method,
       nextDue: recurring ? { by, date: row.next_date, meter: row.next_meter, at: row.next_hours } : null,
-      recordId: null,
+      recordId: row.complied_on === null ? null : complianceId(row, row.complied_on),
     };
     const stored = dossier.status.directives.find(({ id }) => id === directive.id);
-    return stored && same({ ...stored, recordId: null }, directive) ? [] : [{ kind: 'directive.set', directive }];
+    const set: Draft[] = stored && same(stored, directive) ? [] : [{ kind: 'directive.set', directive }];
+    if (row.complied_on === null || everRecorded(complianceId(row, row.complied_on))) return set;
+    const known = dossier.status.records.some(({ id }) => id === directive.recordId);
+    return known ? set : [...set, { kind: 'record.add', record: complianceOf(row, directive.id, row.complied_on) }];
   },
   fields: {
     'directive.subject': 'subject',
     'directive.reason': 'reason',
     'directive.nextDue.meter': 'next_meter',
+    'record.done.date': 'complied_on',
   },
 });
 
 function directiveId(row: { directive: string; subject: string | null }): string {
   const plain = row.directive.toLowerCase().replace(/[^a-z0-9._-]+/g, '-');
   return `ad:${plain}:${row.subject ?? 'aircraft'}`.slice(0, 80);
+}
+
+function complianceId(row: { directive: string; subject: string | null }, date: string): string {
+  return recordKey('directive-compliance', [directiveId(row)], date);
+}
+
+function complianceOf(
+  row: {
+    directive: string;
+    subject: string | null;
+    evidence: Head['evidence'] | null;
+    book: string | null;
+    page: string | null;
+  },
+  directiveId: string,
+  date: string,
+): Head {
+  together(row.book, row.page, 'page', 'Book and page');
+  return {
+    ...blankHead,
+    id: complianceId(row, date),
+    kind: 'directive-compliance',
+    subjects: [directiveId],
+    done: { date, at: null },
+    evidence: row.evidence ?? 'reported',
+    entry: row.book === null || row.page === null ? null : { book: row.book, page: row.page },
+  };
 }
