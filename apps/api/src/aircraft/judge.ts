@@ -115,7 +115,7 @@ function loadSpan(load: Dossier['status']['loads'][number]): {
 /** A cycle is in force from 0901Z of its effective date to 0901Z of the next one's. */
 export function cycleNamed(id: string): { readonly effective: string; readonly expires: string } | null {
   const year = 2000 + Number(id.slice(0, 2));
-  if (year > 2059) return null; // Beyond the published pattern.
+  if (!/^\d{4}$/.test(id) || year > 2059) return null; // Beyond the published pattern.
   for (let date = `${year}-01-01`; date.startsWith(String(year));) {
     const cycle = databaseCycle(date);
     if (cycle.id === id) return { effective: `${cycle.effective}T09:01Z`, expires: `${cycle.next}T09:01Z` };
