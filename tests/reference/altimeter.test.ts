@@ -2,7 +2,11 @@ import { describe, expect, test } from 'vitest';
 import { judgeAltimeterTest } from '../../libs/rules/src/calculations/altimeter-test.js';
 import { judgeCorrespondence } from '../../libs/rules/src/calculations/correspondence.js';
 import { judgeStaticLeak } from '../../libs/rules/src/calculations/static-leak.js';
-import { scaleErrorTable } from '../../libs/rules/src/facts/altimeter.js';
+import {
+  correspondenceInServiceFt,
+  fieldElevationDoubtFt,
+  scaleErrorTable,
+} from '../../libs/rules/src/facts/altimeter.js';
 import { perfectAltimeter, tableFour, tableOne, tableThree } from '../../libs/rules/testing/sample-readings.js';
 
 /** Pressure in inHg at a geopotential altitude in feet, from the 1976 standard atmosphere below 65,617 ft. */
@@ -136,4 +140,8 @@ describe('worked examples on appendix E', () => {
       });
     expect([leak(99).outcome, leak(100).outcome, leak(101).outcome]).toEqual(['met', 'met', 'not-met']);
   });
+});
+
+test('14 CFR 91.217(a)(2): 125 ft in service; AIM 7-2-3: 75 ft off field elevation is questionable', () => {
+  expect([correspondenceInServiceFt.value, fieldElevationDoubtFt.value]).toEqual([125, 75]);
 });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { emptyWeightAfter, loadedCentre, negligibleWeightLb } from '../../libs/rules/src/calculations/mass.js';
-import { negligibleShiftOfChord } from '../../libs/rules/src/facts/mass.js';
+import { minimumFuelLbPerHorsepower, negligibleShiftOfChord, oilLbPerGallon } from '../../libs/rules/src/facts/mass.js';
 
 /** The aircraft of AC 43.13-1B chapter 10: 1169 lb at +10.6 in. */
 const empty = { weightLb: 1169, armIn: 10.6 };
@@ -32,6 +32,17 @@ describe('AC 43.13-1B chapter 10', () => {
   test('10-2c: a change of 1, 2 or 5 lb is negligible by empty weight', () => {
     expect([4999, 5000, 50_000, 50_001].map(negligibleWeightLb)).toEqual([1, 2, 2, 5]);
     expect(negligibleShiftOfChord.value).toBe(0.0005);
+  });
+});
+
+describe('AC 43.13-1B 10-2p and 10-2q', () => {
+  test('least fuel for 165 horsepower is 82.5 lb, 13.75 gal at 6 lb', () => {
+    expect(165 * minimumFuelLbPerHorsepower.value).toBe(82.5);
+    expect((165 * minimumFuelLbPerHorsepower.value) / 6).toBe(165 / 12);
+  });
+
+  test('nine quarts of oil weigh the 17 lb of chapter 10', () => {
+    expect(Math.round((9 / 4) * oilLbPerGallon.value)).toBe(17);
   });
 });
 

@@ -14,13 +14,15 @@ import {
   c129Classes,
   c196,
   lpFromLetter,
+  notForIfr,
   needsOtherMeans,
   sbasOperationalClasses,
 } from '../../libs/rules/src/facts/gnss.js';
-import { calendarMonths } from '../../libs/rules/src/facts/intervals.js';
+import { alterationFormHours, calendarMonths } from '../../libs/rules/src/facts/intervals.js';
 import {
   cabinMassItems,
   emergencyLanding,
+  equipmentTestFactors,
   limitManoeuvre,
   ultimateOverLimit,
 } from '../../libs/rules/src/facts/load-factors.js';
@@ -130,6 +132,7 @@ describe('AIM 1-1-17 and 1-1-18, satellite navigation classes', () => {
   test('C129 and C196 lean on another means, C145 and C146 do not', () => {
     expect(needsOtherMeans.value).toEqual({ C129: true, C196: true, C145: false, C146: false });
     expect(c196.value.approaches).toEqual(['lnav']);
+    expect(notForIfr.value).toEqual(['C115a']);
   });
 });
 
@@ -160,4 +163,14 @@ test('old 23.337 and 23.561: limit times 1.5 gives 5.7, 6.6 and 9.0; a 7 lb box 
     126, 31.5, 21,
   ]);
   expect(emergencyLanding.value).toEqual({ up: 3, upAcrobatic: 4.5, forward: 9, side: 1.5 });
+});
+
+test('AC 43.13-2B, 7 lb box, utility (figures from memory): 10.5, 21, 63 and 46.2 lb', () => {
+  const { side, up, forward, down } = equipmentTestFactors.value['normal-utility'];
+  expect([side, up, forward, down].map((factor) => Math.round(factor * 70) / 10)).toEqual([10.5, 21, 63, 46.2]);
+  expect(equipmentTestFactors.source.status).toBe('from-memory');
+});
+
+test('part 43 appendix B(a): the copy of the form within 48 hours', () => {
+  expect(alterationFormHours.value).toBe(48);
 });

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { vhfChannel, vhfHarmonic } from '../../libs/rules/src/calculations/vhf.js';
 import { viewAngle } from '../../libs/rules/src/calculations/view.js';
 import { annunciatorColours } from '../../libs/rules/src/facts/annunciators.js';
+import { interferenceTestMHz, l1HalfWidthMHz } from '../../libs/rules/src/facts/vhf.js';
 import { maximumView, optimumView } from '../../libs/rules/src/facts/view.js';
 
 describe('AC 23.1311-1C 15.2 and 15.3', () => {
@@ -59,6 +60,20 @@ describe('harmonics on L1, 1575.42 MHz', () => {
   test('130.285 does not reach L1, 131.285 does: the former is a misprint in circulation', () => {
     expect(Math.abs(vhfHarmonic(130.285).offsetMHz)).toBeGreaterThan(10);
     expect(Math.abs(vhfHarmonic(131.28333).offsetMHz)).toBeLessThan(0.03);
+  });
+});
+
+describe('which transmitters reach the code around L1 (figures from memory, arithmetic checked)', () => {
+  const reaches = (frequencyMHz: number) => Math.abs(vhfHarmonic(frequencyMHz).offsetMHz) <= l1HalfWidthMHz.value;
+
+  test('121.1075 to 121.2649 and 131.1998 to 131.3703 MHz do, just outside they do not', () => {
+    expect([121.1076, 121.2648, 131.1999, 131.3702].map(reaches)).toEqual([true, true, true, true]);
+    expect([121.1074, 121.265, 131.1997, 131.3704].map(reaches)).toEqual([false, false, false, false]);
+  });
+
+  test('every frequency of the ground test does', () => {
+    expect(interferenceTestMHz.value).toHaveLength(6);
+    expect(interferenceTestMHz.value.filter((frequencyMHz) => !reaches(frequencyMHz))).toEqual([]);
   });
 });
 

@@ -9,6 +9,7 @@ import {
 } from '../../libs/rules/src/calculations/wire.js';
 import {
   aluminiumTemperature,
+  batteryMinutes,
   copperTemperature,
   dropTable,
   mainFeedDropShare,
@@ -234,4 +235,8 @@ describe('AC 43.13-1B table 11-6 and 11-66', () => {
   test('main feed: 2 % of 14 V is 0.28 V, of 28 V 0.56 V', () => {
     expect([14, 28].map((volts) => volts * mainFeedDropShare.value)).toEqual([0.28, 0.56]);
   });
+});
+
+test('14 CFR 23.1353(h) of 2011: 30 minutes up to 25,000 ft, 60 above', () => {
+  expect(batteryMinutes.value).toEqual({ upToFt: 25_000, minutes: 30, minutesAbove: 60 });
 });

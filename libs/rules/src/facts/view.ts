@@ -24,9 +24,3 @@ export const maximumView: Sourced<ViewZone> = {
   value: { horizontalDeg: 35, upDeg: 40, downDeg: 20 },
   source: displays('15.3'),
 };
-
-/** Eye-to-panel distance the circular assumes, inches. */
-export const assumedEyeDistanceIn: Sourced<number> = {
-  value: 30,
-  source: { ...displays('15'), status: 'from-memory' },
-};
