@@ -1,0 +1,95 @@
+import { afterEach, describe, expect, inject, it } from 'vitest';
+import { Person } from './browser.js';
+
+const url = inject('demoUrl');
+const present: Person[] = [];
+
+async function person(look?: Parameters<typeof Person.arrive>[0]): Promise<Person> {
+  const someone = await Person.arrive(look);
+  present.push(someone);
+  return someone;
+}
+
+afterEach(async () => {
+  await Promise.all(present.splice(0).map((each) => each.leave()));
+});
+
+/** Answers a GraphQL question with the cookies of the page. */
+async function ask<T>(someone: Person, query: string, variables: Record<string, unknown> = {}): Promise<T> {
+  return await someone.page.evaluate(
+    async ([text, values]) => {
+      const response = await fetch('/graphql', {
+        method: 'POST',
+        headers: { 'content-type': 'application/json', 'apollo-require-preflight': 'yes' },
+        body: JSON.stringify({ query: text, variables: values }),
+      });
+      const { data, errors } = (await response.json()) as { data: unknown; errors?: { message: string }[] };
+      if (errors) throw new Error(errors.map((each) => each.message).join('; '));
+      return data as never;
+    },
+    [query, variables] as const,
+  );
+}
+
+const oneAircraft = async (someone: Person) => {
+  const { profiles } = await ask<{ profiles: { id: string }[] }>(someone, '{ profiles { id } }');
+  const { readyBoard } = await ask<{
+    readyBoard: { edges: { node: { aircraft: { id: string; registration: string } } }[] };
+  }>(
+    someone,
+    'query ($profile: ID!) { readyBoard(profile: $profile, first: 1) { edges { node { aircraft { id registration } } } } }',
+    { profile: profiles[0]?.id },
+  );
+  const found = readyBoard.edges[0]?.node.aircraft;
+  if (!found) throw new Error('the board is empty');
+  return found;
+};
+
+describe('screens', () => {
+  it('says what is wrong with a password and lets nobody in', async () => {
+    const { page } = await person();
+    await page.goto(url);
+    await page.getByLabel('E-mail').fill('technician@wendle.example');
+    await page.getByLabel('Password').fill('not the password');
+    await page.getByRole('button', { name: 'Sign in' }).click();
+    await page.getByRole('alert').first().waitFor();
+    expect(await page.getByLabel('E-mail').inputValue()).toBe('technician@wendle.example');
+  });
+
+  it.each([
+    ['wide', { width: 1440 }],
+    ['on a phone', { width: 360 }],
+    ['in the dark', { width: 1440, dark: true }],
+  ] as const)(
+    'ready board, aircraft and job: nothing for axe to find, no sideways scrolling, %s',
+    async (_name, look) => {
+      const someone = await person(look);
+      await someone.signIn(url, 'technician@wendle.example');
+      const { id, registration } = await oneAircraft(someone);
+      for (const path of ['/', `/aircraft/${id}`, `/aircraft/${id}/job`]) {
+        await someone.page.goto(`${url}${path}`);
+        await someone.page.getByText(registration).first().waitFor();
+        await someone.page.waitForLoadState('networkidle');
+        expect(await someone.faults(), path).toEqual([]);
+        const overflow = await someone.page.evaluate(
+          'document.documentElement.scrollWidth - document.documentElement.clientWidth',
+        );
+        expect(overflow, path).toBeLessThanOrEqual(0);
+      }
+    },
+  );
+
+  it('shows an aircraft to its own house only', async () => {
+    const ours = await person();
+    await ours.signIn(url, 'technician@wendle.example');
+    const { id, registration } = await oneAircraft(ours);
+    const theirs = await person();
+    await theirs.signIn(url, 'dispatcher@nethercray.example');
+    expect(await ask(theirs, 'query ($id: ID!) { aircraft(id: $id) { registration } }', { id })).toEqual({
+      aircraft: null,
+    });
+    await theirs.page.goto(`${url}/aircraft/${id}`);
+    await theirs.page.waitForLoadState('networkidle');
+    expect(await theirs.page.getByText(registration).count()).toBe(0);
+  });
+});
