@@ -6,7 +6,10 @@ import { format } from 'prettier';
 import { z } from 'zod';
 
 const root = new URL('../..', import.meta.url);
-export const outputs = ['apps/api/src/aircraft/changes.generated.graphql', 'apps/api/src/aircraft/changes.generated.ts'];
+export const outputs = [
+  'apps/api/src/aircraft/changes.generated.graphql',
+  'apps/api/src/aircraft/changes.generated.ts',
+];
 
 /** `flight-school` becomes FLIGHT_SCHOOL; the API's own reading of names is tested against this by round trip. */
 function enumName(value) {
@@ -54,7 +57,8 @@ class Inputs {
 
   keep(map, name, values) {
     const known = map.get(name);
-    if (known && known.join() !== values.join()) throw new Error(`Two different lists are called ${name}; give one another id.`);
+    if (known && known.join() !== values.join())
+      throw new Error(`Two different lists are called ${name}; give one another id.`);
     map.set(name, values);
   }
 }
@@ -102,7 +106,9 @@ export async function changeInputs() {
     '# Made by scripts/generate/change-inputs.mjs from the rule library. Change the schemas there, not this file.',
     '"One piece of recorded work or one recorded fact: exactly one field is given."',
     `input ChangeInput @oneOf {\n${kinds.map(({ field, type }) => `  ${field}: ${type}`).join('\n')}\n}`,
-    ...types.map(([name, fields]) => `input ${name} {\n${fields.map((each) => `  ${each.name}: ${written(each)}`).join('\n')}\n}`),
+    ...types.map(
+      ([name, fields]) => `input ${name} {\n${fields.map((each) => `  ${each.name}: ${written(each)}`).join('\n')}\n}`,
+    ),
     ...enums.map(([name, values]) => `enum ${name} {\n${values.map((value) => `  ${enumName(value)}`).join('\n')}\n}`),
   ].join('\n\n');
   const shapes = Object.fromEntries(
@@ -111,7 +117,11 @@ export async function changeInputs() {
       Object.fromEntries(
         fields.map((each) => [
           each.name,
-          { ...(each.input ? { type: each.type } : {}), ...(each.list ? { list: true } : {}), ...(each.nullable ? { nullable: true } : {}) },
+          {
+            ...(each.input ? { type: each.type } : {}),
+            ...(each.list ? { list: true } : {}),
+            ...(each.nullable ? { nullable: true } : {}),
+          },
         ]),
       ),
     ]),
