@@ -9,6 +9,14 @@ const port = (name, signal, direction, standard, requiredFor = []) => ({
 });
 const pair = (manual, family, signals) => ({ family, signals, software: null, document: manual, revision: 'A' });
 
+/** What must be seen sits where the manual approves it. */
+function viewOf(name, functions) {
+  const shown = functions.some((each) => ['gnss', 'com', 'lateral-deviation', 'altimeter'].includes(each));
+  if (!shown) return null;
+  const approvedPlaces = ['pilot-panel', 'centre-stack'];
+  return { approvedPlaces, maxHorizontalDeg: 35, maxOffsetIn: 14, document: `${name} installation manual, 2.2` };
+}
+
 function type(family, maker, name, part, functions, authorisations, size, details = {}) {
   const [mass, draw, width, height, depth] = size;
   return {
@@ -25,7 +33,14 @@ function type(family, maker, name, part, functions, authorisations, size, detail
     width_in: width,
     height_in: height,
     depth_in: depth,
-    details: JSON.stringify({ ports: [], pairs: [], databases: [], limitations: [], ...details }),
+    details: JSON.stringify({
+      ports: [],
+      pairs: [],
+      databases: [],
+      limitations: [],
+      view: viewOf(name, functions),
+      ...details,
+    }),
   };
 }
 

@@ -258,6 +258,10 @@ function addAircraft(files, { random, today, registration, n }) {
       subject: 'aircraft',
       raised_on: dayBefore(today, random.between(3, 40)),
       description: 'Trim of the left door comes off, "again"',
+      decided_by: who,
+      decider_kind: 'mechanic',
+      decider_certificate: 'TW-M-0500',
+      decider_ratings: 'airframe powerplant inspection-authorization',
     });
 }
 
@@ -300,6 +304,7 @@ function addPanel(files, { registration, panel, fitted, random, made }) {
         unit === 'gps1'
           ? 'Supplemental type certificate TW-0718 with model list'
           : 'Major alteration form with field approval',
+      approval_revision: 'C',
       approved_on: dayBefore(fitted, 30),
       released_on: dayBefore(fitted, -1),
       permission: unit === 'gps1' ? 'yes' : '',

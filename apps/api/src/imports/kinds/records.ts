@@ -5,7 +5,7 @@ import * as form from '../forms.js';
 import { recordKey } from '../keys.js';
 import { CellProblem } from '../problems.js';
 import { vocabulary } from '../vocabulary.js';
-import { documentNamed, need, same, together } from './shared.js';
+import { agencyOf, documentNamed, same, together } from './shared.js';
 
 type Head = ChangeOf<'record.add'>['record'];
 type Agency = NonNullable<Head['agency']>;
@@ -111,7 +111,10 @@ function headOf(row: Row, id: string, dossier: Dossier): Head {
     dueAt: null,
     evidence: row.evidence ?? 'reported',
     entry: row.book === null || row.page === null ? null : { book: row.book, page: row.page },
-    agency: agencyOf(row),
+    agency: agencyOf(row.signed_by, row.signer_kind, 'signer_kind', {
+      certificate: row.signer_certificate,
+      ratings: row.signer_ratings,
+    }),
     secondPerson: row.second_signature,
     instrument: row.instrument === null ? null : { serial: row.instrument, calibratedUntil: row.calibrated_until },
     document: row.document === null ? null : documentNamed(row.document),
@@ -121,17 +124,6 @@ function headOf(row: Row, id: string, dossier: Dossier): Head {
     readings: readingsOf(row),
     note: row.note,
   };
-}
-
-function agencyOf(row: Row): Agency | null {
-  if (row.signed_by === null) return null;
-  const kind = need(
-    row.signer_kind,
-    'signer_kind',
-    'Who signed is named, but not what the signer is.',
-    'Say whether it was a mechanic, a repair station, a pilot ...',
-  );
-  return { kind, name: row.signed_by, certificate: row.signer_certificate, ratings: row.signer_ratings };
 }
 
 const readingKinds = ['altimeter', 'transponder', 'vor', 'staticLeak', 'correspondence', 'compass', 'bonding'] as const;

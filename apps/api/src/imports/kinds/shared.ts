@@ -4,8 +4,8 @@ import { CellProblem } from '../problems.js';
 export type Statement = { readonly asOf: string; readonly by: string };
 type DocumentRef = ChangeOf<'authority.set'>['authority']['document'];
 
-export function documentNamed(title: string, date: string | null = null): DocumentRef {
-  return { title, revision: null, date };
+export function documentNamed(title: string, date: string | null = null, revision: string | null = null): DocumentRef {
+  return { title, revision, date };
 }
 
 /** Equal as the record stores them, whatever the order of fields. */
@@ -56,3 +56,22 @@ export const blankHead = {
   readings: null,
   note: null,
 } as const;
+
+type Agency = NonNullable<ChangeOf<'record.add'>['record']['agency']>;
+
+/** A person or station, from its cells; null when nobody is named. */
+export function agencyOf(
+  name: string | null,
+  kind: Agency['kind'] | null,
+  kindColumn: string,
+  more: { readonly certificate: string | null; readonly ratings: Agency['ratings'] | null },
+): Agency | null {
+  if (name === null) return null;
+  const what = need(
+    kind,
+    kindColumn,
+    `${name} is named, but not what ${name} is.`,
+    'Say whether it is a mechanic, a repair station, a pilot ...',
+  );
+  return { kind: what, name, certificate: more.certificate, ratings: more.ratings };
+}

@@ -4,12 +4,13 @@ import { fileKind, optional, required } from '../file-kind.js';
 import * as form from '../forms.js';
 import { defectKey, recordKey } from '../keys.js';
 import { vocabulary } from '../vocabulary.js';
-import { blankHead, same, together } from './shared.js';
+import { agencyOf, blankHead, same, together } from './shared.js';
 
 type Item = ChangeOf<'equipment.state'>['items'][number];
 type Load = ChangeOf<'database.load'>['load'];
 type Defect = ChangeOf<'defect.raise'>['defect'];
 type Head = ChangeOf<'record.add'>['record'];
+type Agency = NonNullable<Head['agency']>;
 type Directive = ChangeOf<'directive.set'>['directive'];
 
 const aircraft = required(form.registration, 'The aircraft.');
@@ -87,7 +88,7 @@ export const loadsFile = fileKind({
 
 export const defectsFile = fileKind({
   kind: 'defects',
-  says: 'One row for each defect that is open.',
+  says: 'One row for each defect that is open. A deferral is recorded on the screen of the aircraft.',
   keySays: 'registration, subject and raised_on',
   columns: {
     registration: aircraft,
@@ -95,6 +96,16 @@ export const defectsFile = fileKind({
     subject: required(form.id, 'Unit, item of 91.205, or aircraft.'),
     raised_on: required(form.date, 'Day on which it was found.'),
     description: required(form.note, 'What is wrong.'),
+    decided_by: optional(form.text, 'Who decided what kind of defect it is; empty: nobody yet.'),
+    decider_kind: optional(
+      form.word(vocabulary<Agency['kind']>('record.add', 'record.agency.kind')),
+      'What that person is.',
+    ),
+    decider_certificate: optional(form.text, 'Certificate number of that person.'),
+    decider_ratings: optional(
+      form.words(vocabulary<NonNullable<Agency['ratings']>[number]>('record.add', 'record.agency.ratings')),
+      'Ratings of that person.',
+    ),
   },
   key: (row) => `${row.registration} ${defectKey(row.subject, row.raised_on)}`,
   plan: (row, { dossier, everRecorded }) => {
@@ -109,7 +120,10 @@ export const defectsFile = fileKind({
       subject: row.subject,
       text: row.description,
       raised: { date: row.raised_on, at: null },
-      decidedBy: null,
+      decidedBy: agencyOf(row.decided_by, row.decider_kind, 'decider_kind', {
+        certificate: row.decider_certificate,
+        ratings: row.decider_ratings,
+      }),
       deferral: null,
     };
     return [{ kind: 'defect.raise', defect }];

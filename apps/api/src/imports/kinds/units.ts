@@ -30,6 +30,7 @@ const columns = {
   arm_in: optional(form.decimalNumber, 'Arm, inches.'),
   approval: optional(form.word(listed<Approval['basis']>('unit.approval.basis')), 'Kind of approved data.'),
   approval_document: optional(form.text, 'The approved data: form, certificate, drawing.'),
+  approval_revision: optional(form.text, 'Revision of the approved data, or of its model list.'),
   approved_on: optional(form.date, 'Day of the approved data.'),
   released_on: optional(form.date, 'Day of the release after the installation.'),
   permission: optional(form.yesNo, 'Written permission of the holder seen.'),
@@ -118,7 +119,7 @@ function approvalOf(row: Row, stored: Approval | null): Approval | null {
   together(row.accepted_by, row.accepted_on, 'accepted_on', 'Who accepted it and when');
   return {
     basis: row.approval,
-    document: documentNamed(row.approval_document, row.approved_on),
+    document: documentNamed(row.approval_document, row.approved_on, row.approval_revision),
     approvedOn: row.approved_on,
     releasedOn: row.released_on,
     permission: row.permission,
