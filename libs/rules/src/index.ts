@@ -72,3 +72,17 @@ export { judgeCorrespondence } from './calculations/correspondence.js';
 export { judgeStaticLeak } from './calculations/static-leak.js';
 export { judgeTransponderTest } from './calculations/transponder-test.js';
 export { judgeVorCheck } from './calculations/vor-check.js';
+export { nextHundredHour } from './calculations/hundred-hour.js';
+export {
+  bundleCurrent,
+  longestRun,
+  protectorFor,
+  smallestWire,
+  smallestWireForDrop,
+  wireVoltageDrop,
+} from './calculations/wire.js';
+export { emptyWeightAfter, loadedCentre } from './calculations/mass.js';
+export { viewAngle } from './calculations/view.js';
+export { vhfChannel, vhfHarmonic } from './calculations/vhf.js';
+export { CalculationError } from './calculations/errors.js';
+export { TimeError } from './time/errors.js';
