@@ -1,6 +1,6 @@
 import { CombinedGraphQLErrors, ServerError } from '@apollo/client/errors';
 import { expect, test } from 'vitest';
-import { problemOf } from './problem.js';
+import { problemOf, problemOfPlainAnswer } from './problem.js';
 
 function graphqlError(message: string, extensions: Record<string, unknown>): CombinedGraphQLErrors {
   return new CombinedGraphQLErrors({ errors: [{ message, extensions }] });
@@ -42,4 +42,11 @@ test('no answer at all is told apart from a wrong one', () => {
   expect(problemOf(answer(401)).code).toBe('SIGNED_OUT');
   expect(problemOf(answer(413)).code).toBe('TOO_LARGE');
   expect(problemOf(answer(503)).code).toBe('UNAVAILABLE');
+});
+
+test('a plain route answers in the same form; anything else is a failure of the server', () => {
+  const told = { errors: [{ message: 'Too large.', extensions: { code: 'TOO_LARGE', wayOut: 'Send less.' } }] };
+  expect(problemOfPlainAnswer(told)).toMatchObject({ code: 'TOO_LARGE', title: 'Too large.', wayOut: 'Send less.' });
+  expect(problemOfPlainAnswer(null).code).toBe('INTERNAL');
+  expect(problemOfPlainAnswer({ errors: [] }).code).toBe('INTERNAL');
 });

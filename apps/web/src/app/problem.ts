@@ -54,6 +54,14 @@ export function problemOf(error: unknown): Problem {
   return make(error instanceof TypeError ? 'OFFLINE' : 'INTERNAL', undefined, undefined, undefined, {});
 }
 
+/** The same from a plain route, which answers with `{ errors: [{ message, extensions }] }`. */
+export function problemOfPlainAnswer(answer: unknown): Problem {
+  const first = ((answer as { errors?: readonly { message?: string; extensions?: Record<string, unknown> }[] })
+    ?.errors ?? [])[0];
+  const { code, field, wayOut, ...details } = first?.extensions ?? {};
+  return make(text(code) ?? 'INTERNAL', first?.message, text(wayOut), text(field), details);
+}
+
 function make(
   given: string,
   message: string | undefined,

@@ -14,6 +14,7 @@ const screens: RouteObject[] = [
   { path: 'due', lazy: async () => screen((await import('../features/due/screen.js')).DueScreen) },
   { path: 'databases', lazy: async () => screen((await import('../features/databases/screen.js')).DatabasesScreen) },
   { path: 'catalogue', lazy: async () => screen((await import('../features/catalogue/screen.js')).CatalogueScreen) },
+  { path: 'import', lazy: async () => screen((await import('../features/import/screen.js')).ImportScreen) },
   { path: 'rules', lazy: async () => screen((await import('../features/rules/screen.js')).RulesScreen) },
 ];
 

@@ -13,7 +13,7 @@ const screens: readonly Screen[] = [
   { path: '/databases', title: 'Databases', needs: 'fleet.read' },
   { path: '/catalogue', title: 'Catalogue', needs: 'catalogue.read' },
   { path: '/rules', title: 'Rules', needs: 'rules.read' },
-  { path: '/import', title: 'Import', needs: 'import.load' },
+  { path: '/import', title: 'Import', needs: 'import.check' },
 ];
 
 /** The server decides what anyone may see; this only keeps doors out of the way that would not open. */

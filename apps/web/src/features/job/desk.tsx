@@ -48,7 +48,7 @@ export function Desk(props: DeskProps) {
     name: (id: string) =>
       [...after.configuration.units, ...after.configuration.staticSystems].find((each) => each.id === id)?.name,
   };
-  const start: Start = { dossier: plan.after, catalogue, today, now, by };
+  const start: Start = { dossier: plan.after, catalogue, today, now, workedAt: latestWork(steps), by };
 
   const add = (kind: string, preset?: Readonly<Record<string, unknown>>) => {
     onSteps([...steps, newStep(kind, start, preset)]);
@@ -119,6 +119,11 @@ export function Desk(props: DeskProps) {
       />
     </div>
   );
+}
+
+function latestWork(steps: readonly Step[]): string | null {
+  const times = steps.map((step) => valueAt(step.value, 'performed.at')).filter((at) => typeof at === 'string');
+  return times.sort().at(-1) ?? null;
 }
 
 function fittedUnits(plan: Plan): string[] {

@@ -47,6 +47,7 @@ const start: Start = {
   catalogue,
   today: '2026-11-25',
   now: '2026-11-25T12:00Z',
+  workedAt: null,
   by: 'A. Person',
 };
 
@@ -61,6 +62,14 @@ test('a chosen type brings its name and what the work touches; what was ticked s
   expect(valueAt(step.value, 'touched')).toEqual(['behind-panel', 'gnss']);
   expect(valueAt(step.value, 'performed.date')).toBe('2026-11-25');
   expect(valueAt(step.value, 'unit.id')).toMatch(/^unit-/);
+});
+
+test('an entry beside work of the same minute is of the next one, so that the test counts as done after it', () => {
+  const at = (workedAt: string | null) =>
+    valueAt(newStep('record.add', { ...start, workedAt }).value, 'record.done.at');
+  expect(at(null)).toBe('2026-11-25T12:00Z');
+  expect(at('2026-11-25T11:00Z')).toBe('2026-11-25T12:00Z');
+  expect(at('2026-11-25T12:00Z')).toBe('2026-11-25T12:01Z');
 });
 
 test('taking a unit out touches what the unit does', () => {

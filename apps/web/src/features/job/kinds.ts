@@ -20,11 +20,19 @@ export interface Start {
   readonly today: string;
   /** UTC minute. */
   readonly now: string;
+  /** UTC minute of the latest work in the plan; null where it holds none. */
+  readonly workedAt: string | null;
   /** Who is recording. */
   readonly by: string;
 }
 
-const done = ({ today }: Start) => ({ date: today, at: null });
+/** With the time of day: two jobs of one day have no order without it, and a test counts only after the work it is for. */
+const done = ({ today, now }: Start) => ({ date: today, at: now });
+/** An entry made beside the work of this plan is of a later minute than that work. */
+const doneAfter = ({ today, now, workedAt }: Start) => ({
+  date: today,
+  at: workedAt !== null && workedAt >= now ? minuteAfter(workedAt) : now,
+});
 const statement = ({ today, by }: Start) => ({ asOf: today, by });
 
 export const groups: readonly { readonly title: string; readonly kinds: readonly KindForm[] }[] = [
@@ -43,7 +51,7 @@ export const groups: readonly { readonly title: string; readonly kinds: readonly
           'unit.software',
           'unit.approval',
           'touched',
-          'performed.date',
+          'performed',
         ],
         hidden: ['unit.id', 'unit.fitted', 'unit.deactivated', 'unit.functions'],
         start: (given) => ({ performed: done(given), touched: ['behind-panel'] }),
@@ -51,33 +59,33 @@ export const groups: readonly { readonly title: string; readonly kinds: readonly
       {
         kind: 'unit.remove',
         title: 'Take a unit out',
-        first: ['unitId', 'reason', 'touched', 'performed.date'],
+        first: ['unitId', 'reason', 'touched', 'performed'],
         start: (given) => ({ performed: done(given), touched: ['behind-panel'] }),
       },
       {
         kind: 'link.connect',
         title: 'Join two ports',
-        first: ['link.fromUnit', 'link.fromPort', 'link.toUnit', 'link.toPort', 'performed.date'],
+        first: ['link.fromUnit', 'link.fromPort', 'link.toUnit', 'link.toPort', 'performed'],
         hidden: ['link.id', 'link.fitted'],
         start: (given) => ({ performed: done(given) }),
       },
       {
         kind: 'link.disconnect',
         title: 'Part a joint',
-        first: ['linkId', 'reason', 'touched', 'performed.date'],
+        first: ['linkId', 'reason', 'touched', 'performed'],
         start: (given) => ({ performed: done(given) }),
       },
       {
         kind: 'antenna.fit',
         title: 'Fit an antenna',
-        first: ['antenna.kind', 'antenna.units', 'antenna.approved', 'touched', 'performed.date'],
+        first: ['antenna.kind', 'antenna.units', 'antenna.approved', 'touched', 'performed'],
         hidden: ['antenna.id'],
         start: (given) => ({ performed: done(given) }),
       },
       {
         kind: 'antenna.remove',
         title: 'Take an antenna off',
-        first: ['antennaId', 'reason', 'performed.date'],
+        first: ['antennaId', 'reason', 'performed'],
         start: (given) => ({ performed: done(given) }),
       },
       {
@@ -89,19 +97,19 @@ export const groups: readonly { readonly title: string; readonly kinds: readonly
       {
         kind: 'unit.deactivate',
         title: 'Deactivate a unit',
-        first: ['unitId', 'placarded', 'recorded', 'performed.date'],
+        first: ['unitId', 'placarded', 'recorded', 'performed'],
         start: (given) => ({ performed: done(given) }),
       },
       {
         kind: 'unit.reactivate',
         title: 'Reactivate a unit',
-        first: ['unitId', 'touched', 'performed.date'],
+        first: ['unitId', 'touched', 'performed'],
         start: (given) => ({ performed: done(given) }),
       },
       {
         kind: 'work.done',
         title: 'Work that opened or touched something',
-        first: ['what', 'touched', 'performed.date'],
+        first: ['what', 'touched', 'performed'],
         start: (given) => ({ performed: done(given) }),
       },
     ],
@@ -115,7 +123,7 @@ export const groups: readonly { readonly title: string; readonly kinds: readonly
         first: [
           'record.kind',
           'record.subjects',
-          'record.done.date',
+          'record.done',
           'record.outcome',
           'record.evidence',
           'record.entry',
@@ -124,7 +132,7 @@ export const groups: readonly { readonly title: string; readonly kinds: readonly
           'record.readings',
         ],
         hidden: ['record.id'],
-        start: (given) => ({ record: { done: done(given), evidence: 'entry-seen' } }),
+        start: (given) => ({ record: { done: doneAfter(given), evidence: 'entry-seen' } }),
       },
       { kind: 'record.correct', title: 'Correct an entry', first: ['record.id', 'reason'] },
       {
@@ -320,7 +328,7 @@ export const groups: readonly { readonly title: string; readonly kinds: readonly
       {
         kind: 'aircraft.amend',
         title: 'Facts of the aircraft',
-        first: ['aircraft.registration', 'reason', 'performed.date'],
+        first: ['aircraft.registration', 'reason', 'performed'],
         start: (given) => ({ aircraft: given.dossier.configuration.aircraft, performed: done(given) }),
       },
       {
@@ -386,4 +394,8 @@ export function touchedWith(
 ): string[] {
   const type = typeId === null ? undefined : given.catalogue.types[typeId];
   return [...new Set([...touched, ...touchedBy(type?.functions ?? [])])];
+}
+
+function minuteAfter(instant: string): string {
+  return `${new Date(Date.parse(instant) + 60_000).toISOString().slice(0, 16)}Z`;
 }
