@@ -19,7 +19,7 @@ export function Chart({ data, kind }: ChartProps) {
   return (
     <figure className="tw-chart tw-sheet">
       <figcaption>
-        <h3>{data.title}</h3>
+        <h2 className="tw-chart-title">{data.title}</h2>
         <p className="tw-soft tw-small">{data.summary}</p>
       </figcaption>
       {data.rows.length === 0 ? (
