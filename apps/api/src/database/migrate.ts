@@ -63,6 +63,7 @@ async function isCurrent(client: pg.Client): Promise<boolean> {
 
 /**
  * What differs between the live tables and `prisma/schema.prisma`, as SQL; empty when nothing does.
+ * @public asked by scripts/drift/schema.mjs
  */
 export async function findDrift(url: string): Promise<string> {
   return await withEngine(url, async (engine) => {

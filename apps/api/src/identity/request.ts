@@ -1,6 +1,6 @@
 import { parse, serialize } from 'cookie';
 import type { NextFunction, Request, RequestHandler, Response } from 'express';
-import { AppError, describe, statusOf } from '../common/errors.js';
+import { describe, statusOf } from '../common/errors.js';
 import type { Problem } from '../common/errors.js';
 import type { Settings } from '../settings.js';
 import type { Actor } from './access.js';
@@ -92,10 +92,4 @@ function hostOf(origin: string): string | null {
 /** The form of an error on plain routes and before GraphQL begins: the same as in a GraphQL answer. */
 export function answerProblem(response: Response, problem: Problem): void {
   response.status(statusOf(problem)).json({ errors: [describe(problem)] });
-}
-
-/** @throws AppError SIGNED_OUT */
-export function signedInActor(request: Request): Actor {
-  if (!request.signedIn) throw new AppError({ code: 'SIGNED_OUT' });
-  return request.signedIn.actor;
 }
