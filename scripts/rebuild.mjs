@@ -1,11 +1,5 @@
 // npm run rebuild: works out every aircraft again from its recorded changes and compares with what is stored.
 import './lib/node-version.mjs';
-import { inRoot } from './lib/paths.mjs';
-import { prepare } from './lib/prepare.mjs';
-import { shown } from './lib/run.mjs';
-import { command } from './lib/steps.mjs';
+import { runCommandOfApi } from './lib/cli.mjs';
 
-await command(async () => {
-  await prepare({ web: false });
-  return shown(process.execPath, [inRoot('apps/api/dist/aircraft/rebuild-cli.js'), ...process.argv.slice(2)]);
-});
+await runCommandOfApi('aircraft/rebuild-cli.js');

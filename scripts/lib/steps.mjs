@@ -19,9 +19,6 @@ export const seconds = (milliseconds) => `${(milliseconds / 1000).toFixed(1)} s`
 
 const column = (name) => `  ${name.padEnd(34)} `;
 
-/** One line on the terminal: a name in a fixed column, then the outcome. */
-export const line = (name, outcome) => console.log(column(name) + outcome);
-
 /**
  * Runs one step and prints one line for it: its name at once, its time when it is done.
  * The work must print nothing itself. A step that returns `upToDate` is printed as such; a string is printed behind the time.
