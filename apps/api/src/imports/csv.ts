@@ -22,13 +22,14 @@ const longestCell = 20_000;
 
 /**
  * Reads one file as RFC 4180 describes it, and as spreadsheets write it: with or without a byte order mark, comma,
- * semicolon or tab, any line ending. Blank lines and blank cells at the end of a row are passed over. A broken row is
+ * semicolon or tab, any line ending (LF inside cells afterwards). Blank lines and blank cells at the end of a row are passed over. A broken row is
  * named and the rest is read on.
  */
 export function readTable({ name, bytes }: UploadedFile): Table {
   const decoded = decode(bytes);
   if ('reason' in decoded) return unreadable(name, { line: null, ...decoded });
-  const text = decoded.text.replace(/^\uFEFF/, '');
+  // One kind of line end from here on, inside cells too: the reader below counts CRLF within quotes twice.
+  const text = decoded.text.replace(/^\uFEFF/, '').replace(/\r\n?/g, '\n');
   if (text.trim() === '')
     return unreadable(name, { line: null, reason: 'The file is empty.', wayOut: 'Send a file with a header row.' });
   const delimiter = delimiterOf(text);
@@ -40,7 +41,7 @@ export function readTable({ name, bytes }: UploadedFile): Table {
     info: true,
     relax_column_count: true,
     max_record_size: 200_000,
-    record_delimiter: ['\r\n', '\n', '\r'],
+    record_delimiter: '\n',
     skip_records_with_error: true,
     on_skip: (error) => {
       if (error instanceof CsvError) tell(Number(error['lines']) || null, ...wordsFor(error));
@@ -112,7 +113,7 @@ function decode(bytes: Uint8Array): { text: string } | { reason: string; wayOut:
 
 /** The one that the header uses most, outside quotes. */
 function delimiterOf(text: string): Delimiter {
-  const line = /^(?:"(?:[^"]|"")*"|[^\r\n"])*/.exec(text.trimStart())?.[0] ?? '';
+  const line = /^(?:"(?:[^"]|"")*"|[^\n"])*/.exec(text.trimStart())?.[0] ?? '';
   const bare = line.replace(/"(?:[^"]|"")*"/g, '');
   const counts = ([',', ';', '\t'] as const).map((each) => ({ each, times: bare.split(each).length }));
   return counts.reduce((a, b) => (b.times > a.times ? b : a)).each;
@@ -123,7 +124,7 @@ function numbered(
   records: readonly { readonly record: readonly string[]; readonly info: { readonly lines: number } }[],
 ): { line: number; cells: readonly string[] }[] {
   return records.map(({ record, info }) => {
-    const within = record.reduce((sum, cell) => sum + (cell.match(/\r\n|\n|\r/g)?.length ?? 0), 0);
+    const within = record.reduce((sum, cell) => sum + (cell.match(/\n/g)?.length ?? 0), 0);
     return { line: info.lines - within, cells: record };
   });
 }
