@@ -43,7 +43,7 @@ export function DataTable<Row>(props: DataTableProps<Row>) {
   return (
     <div className="tw-table-box" data-narrow={narrow}>
       {narrow === 'cards' && rows.length > 1 && <SortPicker columns={columns} sorted={sorted} onSort={setSorted} />}
-      <div className="tw-table-scroll" role="region" aria-label={caption} tabIndex={0}>
+      <div className="tw-table-scroll" role="region" aria-label={`Table: ${caption}`} tabIndex={0}>
         <table className="tw-table" role="table">
           <caption className={captionHidden ? 'tw-hidden' : undefined}>{caption}</caption>
           <thead role="rowgroup">
