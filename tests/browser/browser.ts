@@ -1,9 +1,10 @@
+import { readFileSync } from 'node:fs';
 import { mkdtemp, rm } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { chromium } from 'playwright-core';
-import type { BrowserContext, Page } from 'playwright-core';
+import type { BrowserContext, Locator, Page } from 'playwright-core';
 
 const flags = [
   '--no-sandbox',
@@ -15,15 +16,40 @@ const flags = [
   '--disable-sync',
 ];
 
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+/** The demo's accounts; all have the password that the start prints. */
+export const accounts = {
+  manager: 'manager@wendle.example',
+  technician: 'technician@wendle.example',
+  dispatcher: 'dispatcher@wendle.example',
+  auditor: 'auditor@wendle.example',
+  stranger: 'dispatcher@nethercray.example',
+} as const;
+
+export interface Look {
+  readonly width?: number;
+  readonly dark?: boolean;
+}
+
 /** A browser with nothing kept from before: its own cookies, storage and cache. */
 export class Person {
+  /** What the page itself complained of: errors thrown, and anything the content security policy stopped. */
+  readonly complaints: string[] = [];
+
   private constructor(
     readonly page: Page,
     private readonly context: BrowserContext,
     private readonly folder: string,
-  ) {}
+  ) {
+    page.setDefaultTimeout(30_000);
+    page.on('pageerror', (error) => this.complaints.push(error.message));
+    page.on('console', (message) => {
+      if (message.type() === 'error') this.complaints.push(message.text());
+    });
+  }
 
-  static async arrive(look: { readonly width?: number; readonly dark?: boolean } = {}): Promise<Person> {
+  static async arrive(look: Look = {}): Promise<Person> {
     const folder = await mkdtemp(join(tmpdir(), 'tallywing-browser-'));
     const context = await chromium.launchPersistentContext(folder, {
       executablePath: process.env['CHROMIUM'] ?? '/usr/bin/chromium',
@@ -31,7 +57,7 @@ export class Person {
       args: flags,
       viewport: { width: look.width ?? 1440, height: 900 },
       colorScheme: look.dark ? 'dark' : 'light',
-      bypassCSP: true,
+      reducedMotion: 'reduce',
     });
     return new Person(context.pages()[0] ?? (await context.newPage()), context, folder);
   }
@@ -45,9 +71,17 @@ export class Person {
     await this.page.getByLabel('E-mail').waitFor({ state: 'detached' });
   }
 
+  /** The board's answer for one aircraft and flight profile, as it is read out. */
+  async answer(registration: string, profile: string): Promise<string> {
+    const name = await this.page
+      .getByRole('link', { name: `${registration}, ${profile}: ` })
+      .getAttribute('aria-label');
+    return /: ([^:,]+)(?:, rests on .*)?$/.exec(name ?? '')?.[1] ?? '';
+  }
+
   /** What axe finds wrong with the page as it stands, by rule and place. */
   async faults(): Promise<readonly string[]> {
-    await this.page.addScriptTag({ path: createRequire(import.meta.url).resolve('axe-core/axe.min.js') });
+    await this.page.evaluate(axe);
     const found = await this.page.evaluate(async () => {
       const { axe } = globalThis as unknown as {
         axe: { run(): Promise<{ violations: { id: string; nodes: { target: string[] }[] }[] }> };
@@ -63,4 +97,32 @@ export class Person {
     await this.context.close();
     await rm(this.folder, { recursive: true, force: true });
   }
+}
+
+/** Chooses from a plain list the option that contains a text. */
+export async function choose(list: Locator, text: string): Promise<void> {
+  const options = await list.locator('option').allTextContents();
+  const found = options.find((option) => option.includes(text));
+  if (found === undefined) throw new Error(`"${text}" is not one of: ${options.join(' | ')}`);
+  await list.selectOption({ label: found });
+}
+
+/** The n-th piece of work on the job screen, from 1. */
+export function work(page: Page, n: number): Locator {
+  return page.locator('.tw-step').nth(n - 1);
+}
+
+/** Adds a piece of work to the plan by its title, and gives its form. */
+export async function add(page: Page, title: string): Promise<Locator> {
+  const more = page.getByRole('button', { name: 'Add something else' });
+  if (await more.isVisible()) await more.click();
+  const usual = page.getByRole('list', { name: 'Recorded most' }).getByRole('button', { name: title, exact: true });
+  const before = await page.locator('.tw-step').count();
+  if (await usual.isVisible()) await usual.click();
+  else {
+    await page.getByText('Everything that can be recorded').click();
+    await page.locator('.tw-add-all').getByRole('button', { name: title, exact: true }).click();
+  }
+  await work(page, before + 1).waitFor();
+  return work(page, before + 1);
 }

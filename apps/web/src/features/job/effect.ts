@@ -8,14 +8,18 @@ export interface Profile {
   readonly conditions: FlightConditions;
 }
 
+export interface ProfileEffect {
+  readonly id: string;
+  readonly name: string;
+  readonly before: Status;
+  readonly after: Status;
+  /** What still stands in the way after the plan; empty for a yes. */
+  readonly stops: readonly Result[];
+}
+
 /** What a plan does to the aircraft: the same rules before and after. */
 export interface PlanEffect {
-  readonly profiles: readonly {
-    readonly id: string;
-    readonly name: string;
-    readonly before: Status;
-    readonly after: Status;
-  }[];
+  readonly profiles: readonly ProfileEffect[];
   readonly opened: readonly Result[];
   readonly closed: readonly Result[];
   /** Tests and entries that the plan calls for and that it does not itself record. */
@@ -42,6 +46,7 @@ export function effectOf(
       name: profile.name,
       before: flightStatus(was[index]),
       after: flightStatus(is[index]),
+      stops: stopsOf(is[index]),
     })),
     opened: [...findingsAfter.values()].filter((each) => !findingsBefore.has(each.key)),
     closed: [...findingsBefore.values()].filter((each) => !findingsAfter.has(each.key)),
@@ -53,6 +58,12 @@ export function effectOf(
 function flightStatus(assessment: ReturnType<typeof assess> | undefined): Status {
   const verdict = assessment?.operations['flight'];
   return verdict ? statusOf(verdict) : 'not-judged';
+}
+
+function stopsOf(assessment: ReturnType<typeof assess> | undefined): Result[] {
+  const verdict = assessment?.operations['flight'];
+  if (!assessment || !verdict || verdict.ready === 'yes') return [];
+  return verdict.because.flatMap((key) => assessment.results.find((result) => result.key === key) ?? []);
 }
 
 /** One finding a key: the worst over the profiles. Advice that stops nothing is a finding too. */

@@ -30,6 +30,7 @@ export function EffectPanel({ effect, message, subjectName, onRecord }: EffectPa
                 <span className="tw-hidden">becomes</span>
                 <StatusMark status={each.after} />
               </span>
+              {each.stops.length > 0 && <Stops stops={each.stops} message={message} />}
             </li>
           ))}
         </ul>
@@ -66,6 +67,18 @@ export function EffectPanel({ effect, message, subjectName, onRecord }: EffectPa
       )}
       <Caution />
     </section>
+  );
+}
+
+/** What still stands in the way, the first few: the rest is among the findings below. */
+function Stops({ stops, message }: { stops: readonly Result[]; message: (result: Result) => string }) {
+  return (
+    <ul className="tw-effect-stops tw-small tw-soft" aria-label="Still in the way">
+      {stops.slice(0, 3).map((result) => (
+        <li key={result.key}>{message(result)}</li>
+      ))}
+      {stops.length > 3 && <li>and {stops.length - 3} more</li>}
+    </ul>
   );
 }
 

@@ -1,0 +1,121 @@
+import { afterAll, expect, inject, test } from 'vitest';
+import { accounts, add, choose, Person, work } from './browser.js';
+
+const url = inject('demoUrl');
+const trainer = 'TW-01Q';
+const lpvLesson = 'IFR lesson, provided aircraft, controlled airspace, to 10,000 ft, LPV or ILS';
+const granted = ['Nav GNSS', 'Approach LNAV', 'Approach LP', 'Approach LNAV VNAV', 'Approach LPV'];
+const people: Person[] = [];
+
+async function arrive(path: string, account: string): Promise<Person> {
+  const person = await Person.arrive();
+  people.push(person);
+  await person.signIn(`${url}${path}`, account);
+  return person;
+}
+
+afterAll(async () => {
+  await Promise.all(people.map((person) => person.leave()));
+});
+
+test('a trainer gets a navigator with vertical guidance, and the dispatcher may send it IFR', async () => {
+  const dispatcher = await arrive('/', accounts.dispatcher);
+  expect(await dispatcher.answer(trainer, lpvLesson)).toBe('No');
+
+  const technician = await arrive('/', accounts.technician);
+  const { page } = technician;
+  await page.getByRole('link', { name: trainer, exact: true }).click();
+  await page.getByRole('link', { name: 'Plan or record work' }).click();
+
+  // Out with the navigator that is limited to VFR, and with its placard.
+  const out = await add(page, 'Take a unit out');
+  await choose(out.getByLabel('Unit', { exact: true }), 'QN 20V');
+  await out.getByLabel('Reason').fill('Replaced by a navigator with vertical guidance');
+  const placard = await add(page, 'Take a placard off');
+  await choose(placard.getByLabel('Placard'), 'VFR');
+  await placard.getByLabel('Reason').fill('The unit it speaks of is out');
+
+  // In with the other one, and what it is approved for here.
+  const fit = await add(page, 'Fit a unit');
+  await fit.getByRole('combobox', { name: /Equipment type/ }).fill('QN 52');
+  await page
+    .getByRole('option', { name: /QN 52 / })
+    .first()
+    .click();
+  await fit.getByLabel(/^Serial/).fill('QN52-0107');
+  await choose(fit.getByLabel(/^Place/), 'Centre stack');
+  await choose(fit.getByLabel(/^Opening in the panel/), 'stack');
+  await fit.getByLabel(/^Software/).fill('3.1');
+  const approval = fit.getByRole('group', { name: 'Approval of this installation' });
+  await approval.getByLabel('Recorded').first().check();
+  await choose(approval.getByLabel('Kind of approval'), 'STC model list');
+  await approval.getByLabel('Title').fill('Approved model list for the QN 52');
+  await approval.getByLabel(/^Data approved on/).fill('2025-02-10');
+  await choose(approval.getByLabel(/^Written permission/), 'Yes');
+  await choose(approval.getByLabel(/^Exact model/), 'Yes');
+  await approval.getByRole('group', { name: 'Approved for' }).getByLabel('Not recorded').uncheck();
+  for (const each of granted) await approval.getByLabel(each, { exact: true }).check();
+
+  // Its ports are offered with a partner each.
+  await page.getByRole('button', { name: /^Join all \d pairs/ }).click();
+
+  const antenna = await add(page, 'Fit an antenna');
+  await choose(antenna.getByLabel('Kind'), 'GNSS SBAS');
+  await antenna.getByLabel(/QN 52 navigator/).check();
+  await choose(antenna.getByLabel(/^Approved/), 'Yes');
+
+  const supplement = await add(page, 'Flight manual supplement');
+  await supplement.getByLabel(/QN 52 navigator/).check();
+  await supplement.getByLabel('Title').fill('Supplement for the QN 52');
+  await choose(supplement.getByLabel(/^Aboard/), 'Yes');
+  await choose(supplement.getByLabel(/^It asks for current/), 'Yes');
+  await supplement.getByRole('group', { name: 'Approved for' }).getByLabel('Not recorded').uncheck();
+  for (const each of granted) await supplement.getByLabel(each, { exact: true }).check();
+
+  const load = await add(page, 'Load a database');
+  await choose(load.getByLabel('Unit', { exact: true }), 'QN 52');
+  expect(await load.getByLabel(/^Cycle number/).inputValue()).toMatch(/^\d{4}$/);
+
+  // What the work calls for is listed; each entry is made from there.
+  const owed = page.locator('.tw-owed').getByRole('button', { name: 'Record it' });
+  for (let guard = 0; (await owed.count()) > 0; guard += 1) {
+    expect(guard).toBeLessThan(20);
+    const before = await page.locator('.tw-step').count();
+    await owed.first().click();
+    const entry = work(page, before + 1);
+    await entry.waitFor();
+    const released = (await entry.getByLabel('Kind', { exact: true }).first().inputValue()) === 'release-entry';
+    await choose(entry.getByLabel(/^Outcome/), released ? 'Approved' : 'Passed');
+    await entry.getByRole('group', { name: 'Who signed' }).getByLabel('Recorded').first().check();
+    const signed = entry.getByRole('group', { name: 'Who signed' });
+    await choose(signed.getByLabel('Kind', { exact: true }), 'Repair station');
+    await signed.getByLabel('Name').fill('Wendle Avionics');
+    await signed.getByLabel(/^Certificate/).fill('WAV-118');
+    await signed.getByRole('group', { name: 'Ratings' }).getByLabel('Not recorded').uncheck();
+    for (const each of ['Radio 1', 'Radio 2', 'Radio 3', 'Station airframe'])
+      await signed.getByLabel(each, { exact: true }).check();
+    await entry.getByRole('button', { name: 'More fields' }).click();
+    await entry.getByLabel(/^Second signature/).fill('A. Secundus');
+  }
+
+  // Judged here before anything is recorded, by the rules that the server will use.
+  const effect = page.getByRole('region', { name: 'What this does' });
+  await effect.getByText(lpvLesson).waitFor();
+  expect(await effect.locator('li', { hasText: lpvLesson }).textContent()).toMatch(/becomes\s*Yes/);
+
+  await page.getByRole('button', { name: 'Record the work' }).click();
+  await page.getByText(/^Recorded: entry numbers/).waitFor();
+
+  // The board in the other browser shows it after a reload.
+  await dispatcher.page.reload();
+  expect(await dispatcher.answer(trainer, lpvLesson)).toBe('Yes');
+  expect([...technician.complaints, ...dispatcher.complaints]).toEqual([]);
+});
+
+test('for a dispatcher of another organisation the aircraft does not exist', async () => {
+  const stranger = await arrive('/aircraft/tw-01q', accounts.stranger);
+  await stranger.page.getByText('There is no such aircraft here.').waitFor();
+  await stranger.page.goto(url);
+  await stranger.page.getByRole('table', { name: 'Aircraft by flight profile' }).waitFor();
+  expect(await stranger.page.getByText(trainer).count()).toBe(0);
+});
