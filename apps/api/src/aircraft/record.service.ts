@@ -16,23 +16,13 @@ const keyPattern = /^[\x21-\x7e]{8,200}$/;
 const MOST_CHANGES = 200;
 const MOST_LOADED = 5000;
 
-/** Hears that something was recorded, after it was. */
-export type Listener = (organisationId: string) => void;
-
 /** The one way in which anything about an aircraft changes. */
 export class RecordService {
-  private readonly listeners = new Set<Listener>();
-
   constructor(
     private readonly database: Database,
     private readonly clock: Clock,
     private readonly metrics: Metrics,
   ) {}
-
-  onRecorded(listener: Listener): () => void {
-    this.listeners.add(listener);
-    return () => this.listeners.delete(listener);
-  }
 
   /**
    * Records work on one aircraft: the entries and their verdict appear together or not at all.
@@ -71,7 +61,6 @@ export class RecordService {
         return answered;
       });
       stop({ outcome: 'recorded' });
-      for (const listener of this.listeners) listener(actor.organisationId);
       return answers;
     } catch (error) {
       stop({ outcome: error instanceof AppError ? error.problem.code.toLowerCase() : 'failed' });
