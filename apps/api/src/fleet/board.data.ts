@@ -189,10 +189,15 @@ export async function boardCounts(
 ): Promise<{ readonly total: number; readonly counts: ReadyCount[] }> {
   const parameters = new Parameters();
   const add = (value: unknown): string => parameters.add(value);
-  const windows = worstWindows(add(profiles.map((each) => each.id)), add(actor.organisationId), moment, add);
+  // Only the word is counted, so no order is asked for.
+  const hours = add(moment.hours);
+  const windows = `select w.profile_id, w.aircraft_id, min(${readyRank}) as rank from ready_windows w
+    where w.organisation_id = ${add(actor.organisationId)} and w.profile_id = any(${add(profiles.map((each) => each.id))})
+      and w.from_at <= ${add(moment.to)} and w.to_at > ${add(moment.from)} and w.above < ${hours} and (w.up_to is null or w.up_to >= ${hours})
+    group by 1, 2`;
   const again = `(a.rules_version, a.zones_version, a.profiles_hash) is distinct from (${add(stamp.rules)}, ${add(stamp.zones)}, ${add(stamp.profiles)})`;
   const rows = await connection.query<{ profile_id: string; ready: string; again: boolean; count: number }>(
-    `select p.id as profile_id, coalesce(w.ready, 'cannot-tell') as ready, ${again} as again, count(*)::int as count
+    `select p.id as profile_id, (array['no', 'cannot-tell', 'yes'])[1 + coalesce(w.rank, 1)] as ready, ${again} as again, count(*)::int as count
      from aircraft a cross join unnest(${add(profiles.map((each) => each.id))}::text[]) as p(id)
      left join (${windows}) w on w.aircraft_id = a.id and w.profile_id = p.id
      where ${aircraftConditions(actor, filter, add)} group by 1, 2, 3`,
