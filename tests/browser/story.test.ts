@@ -45,12 +45,15 @@ test('a trainer gets a navigator with vertical guidance, and the dispatcher may 
   await fit.getByLabel(/^Serial/).fill('QN52-0107');
   await choose(fit.getByLabel(/^Place/), 'Centre stack');
   await choose(fit.getByLabel(/^Opening in the panel/), 'stack');
+  await fit.getByLabel(/^From the centre of view/).fill('6');
   await fit.getByLabel(/^Software/).fill('3.1');
   const approval = fit.getByRole('group', { name: 'Approval of this installation' });
   await approval.getByLabel('Recorded').first().check();
   await choose(approval.getByLabel('Kind of approval'), 'STC model list');
   await approval.getByLabel('Title').fill('Approved model list for the QN 52');
+  await approval.getByLabel(/^Revision/).fill('4');
   await approval.getByLabel(/^Data approved on/).fill('2025-02-10');
+  await approval.getByLabel(/^Work released on/).fill(await out.getByLabel('Date', { exact: true }).inputValue());
   await choose(approval.getByLabel(/^Written permission/), 'Yes');
   await choose(approval.getByLabel(/^Exact model/), 'Yes');
   await approval.getByRole('group', { name: 'Approved for' }).getByLabel('Not recorded').uncheck();
@@ -101,7 +104,9 @@ test('a trainer gets a navigator with vertical guidance, and the dispatcher may 
   // Judged here before anything is recorded, by the rules that the server will use.
   const effect = page.getByRole('region', { name: 'What this does' });
   await effect.getByText(lpvLesson).waitFor();
-  expect(await effect.locator('li', { hasText: lpvLesson }).textContent()).toMatch(/becomes\s*Yes/);
+  expect(await effect.locator('.tw-effect-profiles > li', { hasText: lpvLesson }).textContent()).toMatch(
+    /becomes\s*Yes/,
+  );
 
   await page.getByRole('button', { name: 'Record the work' }).click();
   await page.getByText(/^Recorded: entry numbers/).waitFor();

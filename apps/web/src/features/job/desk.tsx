@@ -1,5 +1,5 @@
 import type { Catalogue, Dossier } from '@tallywing/rules';
-import { useDeferredValue, useMemo, useState } from 'react';
+import { useMemo, useState } from 'react';
 import { messageOf } from '../../trade/messages.js';
 import { whenWords } from '../../trade/time.js';
 import { Button } from '../../ui/button.js';
@@ -7,13 +7,14 @@ import { AddStep } from './components/add-step.js';
 import { EffectPanel } from './components/effect-panel.js';
 import { JoinsOffer } from './components/joins-offer.js';
 import { StepCard } from './components/step-card.js';
-import { effectOf, type PlanEffect, type Profile } from './effect.js';
+import { effectOf, judgeAll, type PlanEffect, type Profile } from './effect.js';
 import { subjectName } from './form/options.js';
 import { valueAt } from './form/tree.js';
 import { entryFor, newStep } from './follow.js';
 import { openJoins, type Join } from './joins.js';
 import type { Start } from './kinds.js';
 import { planOf, type Plan, type Step } from './plan.js';
+import { useSettled } from './use-settled.js';
 import './job.css';
 
 export interface DeskProps {
@@ -37,11 +38,12 @@ export function Desk(props: DeskProps) {
   const [strict, setStrict] = useState(false);
   const zone = dossier.configuration.aircraft.base.zone;
   const plan = useMemo(() => planOf(dossier, catalogue, steps, now), [dossier, catalogue, steps, now]);
-  // Typing stays quick: the judgement may lag a keystroke behind the form.
-  const after = useDeferredValue(plan.after);
+  // Typing stays quick: the plan is judged when a person pauses.
+  const after = useSettled(plan.after, 250);
+  const standing = useMemo(() => judgeAll(dossier, catalogue, profiles, now), [dossier, catalogue, profiles, now]);
   const effect = useMemo(
-    () => effectOf(dossier, after, catalogue, profiles, now),
-    [dossier, after, catalogue, profiles, now],
+    () => effectOf(standing, after === dossier ? standing : judgeAll(after, catalogue, profiles, now), profiles),
+    [standing, after, dossier, catalogue, profiles, now],
   );
   const words = {
     when: (instant: string) => whenWords(instant, zone),

@@ -1,4 +1,11 @@
-import { assess, type Catalogue, type Dossier, type FlightConditions, type Result } from '@tallywing/rules';
+import {
+  assess,
+  type Assessment,
+  type Catalogue,
+  type Dossier,
+  type FlightConditions,
+  type Result,
+} from '@tallywing/rules';
 import { statusOf } from '../../trade/verdict.js';
 import type { Status } from '../../ui/status-words.js';
 
@@ -28,39 +35,40 @@ export interface PlanEffect {
   readonly mass: { readonly weightLb: number; readonly momentLbIn: number | null } | null;
 }
 
-export function effectOf(
-  before: Dossier,
-  after: Dossier,
-  catalogue: Catalogue,
-  profiles: readonly Profile[],
-  now: string,
-): PlanEffect {
-  const judge = (dossier: Dossier) =>
-    profiles.map((profile) => assess(dossier, catalogue, { instant: now }, profile.conditions));
-  const [was, is] = [judge(before), judge(after)];
-  const findingsBefore = findingsOf(was.flatMap((each) => each.results));
-  const findingsAfter = findingsOf(is.flatMap((each) => each.results));
+/** One dossier judged for every profile; made once for the aircraft as it stands and again for each settled plan. */
+export type Judged = { readonly dossier: Dossier; readonly byProfile: readonly Assessment[] };
+
+export function judgeAll(dossier: Dossier, catalogue: Catalogue, profiles: readonly Profile[], now: string): Judged {
+  return {
+    dossier,
+    byProfile: profiles.map((profile) => assess(dossier, catalogue, { instant: now }, profile.conditions)),
+  };
+}
+
+export function effectOf(before: Judged, after: Judged, profiles: readonly Profile[]): PlanEffect {
+  const findingsBefore = findingsOf(before.byProfile.flatMap((each) => each.results));
+  const findingsAfter = findingsOf(after.byProfile.flatMap((each) => each.results));
   return {
     profiles: profiles.map((profile, index) => ({
       id: profile.id,
       name: profile.name,
-      before: flightStatus(was[index]),
-      after: flightStatus(is[index]),
-      stops: stopsOf(is[index]),
+      before: flightStatus(before.byProfile[index]),
+      after: flightStatus(after.byProfile[index]),
+      stops: stopsOf(after.byProfile[index]),
     })),
     opened: [...findingsAfter.values()].filter((each) => !findingsBefore.has(each.key)),
     closed: [...findingsBefore.values()].filter((each) => !findingsAfter.has(each.key)),
-    owed: owedBetween(before, after),
-    mass: massBetween(before, after),
+    owed: owedBetween(before.dossier, after.dossier),
+    mass: massBetween(before.dossier, after.dossier),
   };
 }
 
-function flightStatus(assessment: ReturnType<typeof assess> | undefined): Status {
+function flightStatus(assessment: Assessment | undefined): Status {
   const verdict = assessment?.operations['flight'];
   return verdict ? statusOf(verdict) : 'not-judged';
 }
 
-function stopsOf(assessment: ReturnType<typeof assess> | undefined): Result[] {
+function stopsOf(assessment: Assessment | undefined): Result[] {
   const verdict = assessment?.operations['flight'];
   if (!assessment || !verdict || verdict.ready === 'yes') return [];
   return verdict.because.flatMap((key) => assessment.results.find((result) => result.key === key) ?? []);

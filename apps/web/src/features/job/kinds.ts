@@ -47,6 +47,7 @@ export const groups: readonly { readonly title: string; readonly kinds: readonly
           'unit.name',
           'unit.serial',
           'unit.place',
+          'unit.offsetIn',
           'unit.openingId',
           'unit.software',
           'unit.approval',

@@ -1,6 +1,6 @@
 import { useApolloClient, useMutation } from '@apollo/client/react';
 import { localTimeAt, type Catalogue, type Dossier } from '@tallywing/rules';
-import { useMemo, useState } from 'react';
+import { useEffect, useState } from 'react';
 import { Link } from 'react-router';
 import { problemOf, type Problem } from '../../../app/problem.js';
 import { useSession } from '../../../app/session.js';
@@ -36,7 +36,7 @@ export function Bench({ aircraft, dossier, catalogue, profiles, onReload }: Benc
   const drafts = useDraft(aircraft.id, aircraft.revision);
   const { draft } = drafts;
   const { zone } = aircraft.base;
-  const now = useMemo(clockNow, [draft.steps]);
+  const now = useMinute();
 
   async function record(plan: Plan) {
     setProblem(null);
@@ -142,4 +142,14 @@ export function Bench({ aircraft, dossier, catalogue, profiles, onReload }: Benc
       />
     </div>
   );
+}
+
+/** UTC now, to the minute: a plan that lies open over midnight is judged for the new day. */
+function useMinute(): string {
+  const [now, setNow] = useState(clockNow);
+  useEffect(() => {
+    const timer = setInterval(() => setNow(clockNow()), 30_000);
+    return () => clearInterval(timer);
+  }, []);
+  return now;
 }
