@@ -1,6 +1,5 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { dossier as dossierSchema } from '../../libs/rules/src/dossier/dossier.js';
 import type { Dossier } from '../../libs/rules/src/dossier/dossier.js';
 import { assess } from '../../libs/rules/src/assess/assess.js';
 import { horizon } from '../../libs/rules/src/horizon/horizon.js';
@@ -9,6 +8,7 @@ import { timeline } from '../../libs/rules/src/horizon/timeline.js';
 import { civilDateOf, dayNumber, instantOf, minutesOf } from '../../libs/rules/src/time/instant.js';
 import { approaches, strictest } from '../../libs/rules/src/verdict/conditions.js';
 import type { FlightConditions } from '../../libs/rules/src/verdict/conditions.js';
+import { forget, recordedFacts } from '../../libs/rules/testing/forgetting.js';
 import { goodDay, trainer, trainerCatalogue, trainerRecords } from '../../libs/rules/testing/trainer.js';
 import { flight } from './clause-trees.js';
 
@@ -136,11 +136,11 @@ describe('one aircraft with all rules', () => {
       assess(dossier, trainerCatalogue, { instant: goodDay }, conditions).operations;
     fc.assert(
       fc.property(fleet, flight, fc.nat(), (dossier, conditions, pick) => {
-        const forgotten = forgetOne(dossier, pick);
-        if (!forgotten) return;
+        const facts = recordedFacts(dossier);
+        const path = facts[pick % facts.length] ?? [];
         const before = operations(dossier, conditions);
-        for (const [name, { ready }] of Object.entries(operations(forgotten.dossier, conditions))) {
-          if (ready === 'yes') expect(before[name]?.ready, `${name} after forgetting ${forgotten.path}`).toBe('yes');
+        for (const [name, { ready }] of Object.entries(operations(forget(dossier, path), conditions))) {
+          if (ready === 'yes') expect(before[name]?.ready, `${name} after forgetting ${path.join('.')}`).toBe('yes');
         }
       }),
       { numRuns: 150, seed: 13 },
@@ -216,39 +216,3 @@ describe('the trainer', () => {
     }
   });
 });
-
-/** One nullable fact made null, chosen by number; a null that is a state is no unknown. */
-function forgetOne(dossier: Dossier, pick: number): { readonly dossier: Dossier; readonly path: string } | null {
-  const states = new Set([
-    'deactivated',
-    'deferral',
-    'until',
-    'closedBy',
-    'program',
-    'operatorId',
-    'reinspectedOn',
-    'note',
-    'notes',
-    'enRoute',
-    'dueAt',
-    'nextDue',
-  ]);
-  const paths: string[][] = [];
-  const walk = (value: unknown, path: readonly string[]) => {
-    if (typeof value !== 'object' || value === null) return;
-    for (const [key, inner] of Object.entries(value)) {
-      if (inner !== null && !Array.isArray(value) && !states.has(key)) paths.push([...path, key]);
-      walk(inner, [...path, key]);
-    }
-  };
-  walk(dossier, []);
-  for (let tried = 0; tried < 50; tried += 1) {
-    const path = paths[(pick + tried * 7919) % paths.length] ?? [];
-    const copy = structuredClone(dossier) as unknown as Record<string, unknown>;
-    let at = copy;
-    for (const step of path.slice(0, -1)) at = at[step] as Record<string, unknown>;
-    at[path.at(-1) ?? ''] = null;
-    if (dossierSchema.safeParse(copy).success) return { dossier: copy as unknown as Dossier, path: path.join('.') };
-  }
-  return null;
-}
