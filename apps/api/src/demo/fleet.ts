@@ -1,4 +1,3 @@
-import type { Days } from './days.js';
 import type { History } from './history.js';
 import type { Spec } from './life.js';
 import { nextDay } from './life.js';

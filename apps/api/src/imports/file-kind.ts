@@ -34,9 +34,7 @@ export interface PlanContext {
   readonly file: string;
   /** The civil day of the import, for statements without a day of their own. */
   readonly today: string;
-  readonly by: string;
   readonly typeNamed: (name: string) => EquipmentType | null;
-  readonly typeWithId: (id: string) => EquipmentType | null;
   readonly operatorNamed: (name: string) => string;
   readonly baseNamed: (name: string, zone: string | null) => { id: string; name: string; zone: string };
   /** Whether this natural key was ever recorded on the aircraft, even when the record has since been superseded. */

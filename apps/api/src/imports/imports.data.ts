@@ -68,7 +68,6 @@ export class ImportsData {
       );
       const known: Known = {
         now,
-        by: actor.name,
         aircraft,
         aircraftIds: new Set(ids.map(({ id }) => id)),
         operators: await connection.query('select id, name from operators where organisation_id = $1', own),

@@ -8,7 +8,6 @@ import { planImport } from './plan.js';
 const samples = fileURLToPath(new URL('../../samples', import.meta.url));
 const nothing: Known = {
   now: '2026-11-25T14:00Z',
-  by: 'Maud Wendle',
   aircraft: new Map(),
   aircraftIds: new Set(),
   operators: [],

@@ -15,8 +15,6 @@ import { CellProblem, shortened } from './problems.js';
 export interface Known {
   /** UTC, to the minute. */
   readonly now: string;
-  /** Who imports: stands behind what the files leave unsaid. */
-  readonly by: string;
   readonly aircraft: ReadonlyMap<string, KnownAircraft>;
   readonly aircraftIds: ReadonlySet<string>;
   readonly operators: readonly { readonly id: string; readonly name: string }[];
@@ -303,9 +301,7 @@ class Planner {
       isNew: working.dossier.revision === 0,
       file: row.file,
       today: this.known.now.slice(0, 10),
-      by: this.known.by,
       typeNamed: (name) => typeNamed(Object.values(this.catalogue.types), name),
-      typeWithId: (id) => this.catalogue.types[id] ?? null,
       operatorNamed: (name) => this.lists.operatorNamed(name, (text) => this.remark(row, text)),
       baseNamed: (name, zone) => this.lists.baseNamed(name, zone, (text) => this.remark(row, text)),
       everRecorded: (key) => working.recorded.has(key),

@@ -6,7 +6,6 @@ it('says in aligned text which rows are bad, what to do, and what the board woul
   const text = 'registration,make,model,kind,base\nTW-1A,Corvane,Four,airplane,Field\nTW-2A,,Four,airplane,Field\n';
   const plan = planImport([{ name: 'fleet.csv', bytes: new TextEncoder().encode(text) }], {
     now: '2026-11-25T14:00Z',
-    by: 'A',
     aircraft: new Map(),
     aircraftIds: new Set(),
     operators: [],
