@@ -2,6 +2,8 @@ import { spawn } from 'node:child_process';
 import { constants } from 'node:os';
 import { root } from './paths.mjs';
 
+const stopSignals = ['SIGINT', 'SIGTERM', 'SIGHUP'];
+
 const exitCode = (code, signal) => code ?? 128 + (constants.signals[signal] ?? 0);
 
 /** What is collected is read as text, so without colours, whatever the terminal wants. */
@@ -33,15 +35,47 @@ export function quiet(file, args, { env = {}, cwd = root, timeout } = {}) {
   });
 }
 
-/** Runs a command on the same terminal and waits for it. @returns {Promise<number>} its exit code */
+/**
+ * Calls `work` once npm has ended before us: it passes a request to stop on to the shell between it and us, and that
+ * shell ends without passing it on.
+ * @returns {() => void} stops watching
+ */
+function whenNpmIsGone(work) {
+  if (!process.env.npm_lifecycle_event) return () => undefined;
+  const parent = process.ppid;
+  const watch = setInterval(() => {
+    if (process.ppid === parent) return;
+    clearInterval(watch);
+    work();
+  }, 500);
+  return () => clearInterval(watch);
+}
+
+/**
+ * Runs a command on the same terminal and waits for it. Asked to stop meanwhile, this process stops the command first
+ * and then ends. @returns {Promise<number>} its exit code
+ */
 export function shown(file, args, { env = {}, cwd = root } = {}) {
   return new Promise((resolve) => {
     const child = spawn(file, args, { cwd, env: { ...process.env, ...env }, stdio: 'inherit' });
-    child.on('error', (error) => {
+    let asked;
+    const stop = (signal) => {
+      asked = signal;
+      child.kill(signal);
+    };
+    const unwatch = whenNpmIsGone(() => stop('SIGTERM'));
+    const ended = (code) => {
+      unwatch();
+      for (const signal of stopSignals) process.removeListener(signal, stop);
+      if (asked) process.exit(exitCode(null, asked));
+      resolve(code);
+    };
+    for (const signal of stopSignals) process.on(signal, stop);
+    child.once('error', (error) => {
       console.error(error.message);
-      resolve(127);
+      ended(127);
     });
-    child.on('close', (code, signal) => resolve(exitCode(code, signal)));
+    child.once('close', (code, signal) => ended(exitCode(code, signal)));
   });
 }
 
@@ -66,8 +100,8 @@ export function foreground(commands) {
         stop('SIGTERM');
       }
       if (--running === 0) {
-        clearInterval(watch);
-        for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP']) process.removeAllListeners(signal);
+        unwatch();
+        for (const signal of stopSignals) process.removeAllListeners(signal);
         resolve(first);
       }
     };
@@ -85,10 +119,7 @@ export function foreground(commands) {
       child.once('exit', (code, signal) => ended(exitCode(code, signal)));
       return child;
     });
-    // npm passes a request on to the shell between it and us, and that shell ends without passing it on.
-    const parent = process.ppid;
-    const watch = setInterval(() => process.ppid !== parent && stop('SIGTERM'), 500);
-    if (!process.env.npm_lifecycle_event) clearInterval(watch);
+    const unwatch = whenNpmIsGone(() => stop('SIGTERM'));
     let asked = 0;
     const passOn = (signal) => {
       // npm and the terminal may both tell us of one Ctrl-C.
@@ -96,6 +127,6 @@ export function foreground(commands) {
       asked = Date.now();
       stop(signal === 'SIGHUP' ? 'SIGTERM' : signal);
     };
-    for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP']) process.on(signal, passOn);
+    for (const signal of stopSignals) process.on(signal, passOn);
   });
 }
