@@ -115,7 +115,10 @@ test.each([
   await fit.getByRole('group', { name: 'Approval of this installation' }).getByLabel('Recorded').first().check();
   const entry = await add(page, 'Record a test or an entry');
   await choose(entry.getByLabel('Kind', { exact: true }), 'Altimeter test');
-  await entry.getByLabel(/^Tested to/).first().fill('2000');
+  await entry
+    .getByLabel(/^Tested to/)
+    .first()
+    .fill('2000');
   await record(page);
   await page.getByText(/^Not recorded: something is missing or wrong/).waitFor();
   expect(await someone.faults()).toEqual([]);

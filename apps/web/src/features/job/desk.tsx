@@ -64,6 +64,7 @@ export function Desk(props: DeskProps) {
   return (
     <div className="tw-job">
       <div className="tw-stack">
+        {steps.length > 0 && <h2 className="tw-hidden">The plan</h2>}
         <ol className="tw-steps">
           {plan.steps.map((judged, index) => (
             <StepCard
