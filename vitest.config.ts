@@ -31,6 +31,8 @@ export default defineConfig({
         resolve: { alias },
         test: {
           name: 'rules',
+          // Pure functions share nothing that a file could spoil for the next: loaded once, not once a file.
+          isolate: false,
           include: ['libs/rules/**/*.test.ts', 'tests/{reference,properties,contract}/**/*.test.ts'],
           testTimeout: 60_000,
         },
