@@ -38,23 +38,30 @@ const outcomeShape: Readonly<Record<ReasonOutcome, Status>> = {
   'not-applicable': 'not-wanted',
 };
 
-/** Opens clause by clause, with the keyboard too; what decides against is open from the start. */
-export function ReasonTree({ reasons, openTo = 2 }: { reasons: readonly Reason[]; openTo?: number }) {
+interface ReasonTreeProps {
+  readonly reasons: readonly Reason[];
+  readonly openTo?: number;
+  /** Inside a clause that was opened already. */
+  readonly inner?: boolean;
+}
+
+/** Opens clause by clause, with the keyboard too; the first, and what decides against, is open from the start. */
+export function ReasonTree({ reasons, openTo = 2, inner = false }: ReasonTreeProps) {
   return (
     <ul className="tw-reasons">
       {reasons.map((reason) => (
         <li key={reason.id}>
-          <ReasonItem reason={reason} openTo={openTo} />
+          <ReasonItem reason={reason} openTo={openTo} first={!inner} />
         </li>
       ))}
     </ul>
   );
 }
 
-function ReasonItem({ reason, openTo }: { reason: Reason; openTo: number }) {
+function ReasonItem({ reason, openTo, first }: { reason: Reason; openTo: number; first: boolean }) {
   const decides = reason.outcome === 'not-met' || reason.outcome === 'cannot-tell';
   return (
-    <details className="tw-reason" open={decides && openTo > 0}>
+    <details className="tw-reason" open={first || (decides && openTo > 0)}>
       <summary>
         <span className="tw-reason-outcome">
           <StatusShape status={outcomeShape[reason.outcome]} /> <span>{outcomeWords[reason.outcome]}</span>
@@ -66,7 +73,7 @@ function ReasonItem({ reason, openTo }: { reason: Reason; openTo: number }) {
       </summary>
       <div className="tw-reason-body">
         <ReasonFacts reason={reason} />
-        {reason.members.length > 0 && <ReasonTree reasons={reason.members} openTo={openTo - 1} />}
+        {reason.members.length > 0 && <ReasonTree reasons={reason.members} openTo={openTo - 1} inner />}
       </div>
     </details>
   );

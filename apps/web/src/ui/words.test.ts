@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { countWords, dateTimeWords, dateWords, hoursWords, idWords, listWords } from './words.js';
+import { countWords, dateTimeWords, dateWords, hoursWords, idWords, listWords, withDates } from './words.js';
 
 test('dates are written with the name of the month', () => {
   expect(dateWords('2026-12-03')).toBe('3 Dec 2026');
@@ -28,4 +28,9 @@ test('lists and counts read as a sentence does', () => {
   expect(countWords(0, 'finding')).toBe('0 findings');
   expect(countWords(2, 'entry', 'entries')).toBe('2 entries');
   expect(idWords('STOPS_AIRCRAFT')).toBe('Stops aircraft');
+});
+
+test('dates inside a sentence are written out, everything else stays', () => {
+  expect(withDates('Fell due: 2027-10-21 or 9050.2 h.')).toBe('Fell due: 21 Oct 2027 or 9050.2 h.');
+  expect(withDates('Part 2027-10-2100 and 2027-10-21T09:01Z')).toBe('Part 2027-10-2100 and 2027-10-21T09:01Z');
 });

@@ -37,3 +37,8 @@ export function idWords(id: string): string {
   const plain = id.replace(/[-_]+/g, ' ').trim().toLowerCase();
   return plain.charAt(0).toUpperCase() + plain.slice(1);
 }
+
+/** A sentence with the dates in it written out: '2026-12-03' to '3 Dec 2026'. */
+export function withDates(text: string): string {
+  return text.replace(/\b\d{4}-\d{2}-\d{2}\b(?!T)/g, (date) => dateWords(date));
+}

@@ -11,7 +11,7 @@ import { Caution } from '../../ui/caution.js';
 import { FilterBar, Pick } from '../../ui/filter-bar.js';
 import { StatusMark } from '../../ui/status-mark.js';
 import { DataTable, type Column } from '../../ui/table.js';
-import { countWords, listWords } from '../../ui/words.js';
+import { countWords, listWords, withDates } from '../../ui/words.js';
 
 const FindingsQuery = graphql(`
   query Findings($filter: FindingFilter, $after: String) {
@@ -160,7 +160,7 @@ const columns: readonly Column<Finding>[] = [
       <StatusMark status={finding.outcome === 'NOT_MET' ? 'no' : 'cannot-tell'} word={codeWords(finding.outcome)} />
     ),
   },
-  { key: 'text', head: 'Finding', cell: (finding) => finding.text },
+  { key: 'text', head: 'Finding', cell: (finding) => withDates(finding.text) },
   { key: 'subject', head: 'Of', sort: (finding) => finding.subjectName, cell: (finding) => finding.subjectName },
   { key: 'topic', head: 'Topic', sort: (finding) => finding.topic, cell: (finding) => codeWords(finding.topic) },
   {

@@ -1,6 +1,6 @@
 import { blankDossier, defaultConditions, replay, type Catalogue, type Change } from '@tallywing/rules';
 import { expect, test } from 'vitest';
-import { effectOf, judgeAll, type Profile } from './effect.js';
+import { alike, effectOf, judgeAll, type Profile } from './effect.js';
 
 const catalogue: Catalogue = { version: 'none', types: {} };
 const profiles: readonly Profile[] = [{ id: 'p', name: 'IFR lesson', conditions: defaultConditions }];
@@ -69,4 +69,14 @@ test('a change of weight is summed, and an arm that is not recorded leaves the m
   expect(effect([aircraft, mass], [item(-2, 10), item(5, 20)]).mass).toEqual({ weightLb: 3, momentLbIn: 80 });
   expect(effect([aircraft, mass], [item(-2, null)]).mass).toEqual({ weightLb: -2, momentLbIn: null });
   expect(effect([aircraft, mass], []).mass).toBeNull();
+});
+
+test('profiles that change alike are one line, a different reason is another', () => {
+  const each = (name: string, after: 'no' | 'yes') => ({ id: name, name, before: 'yes' as const, after, stops: [] });
+  expect(
+    alike([each('a', 'no'), each('b', 'yes'), each('c', 'no')]).map((group) => [group.names, group.after]),
+  ).toEqual([
+    [['a', 'c'], 'no'],
+    [['b'], 'yes'],
+  ]);
 });

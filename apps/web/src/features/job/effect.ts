@@ -103,3 +103,20 @@ function massBetween(before: Dossier, after: Dossier): PlanEffect['mass'] {
     momentLbIn: known ? fresh.reduce((sum, each) => sum + each.weightLb * (each.armIn ?? 0), 0) : null,
   };
 }
+
+/** Profiles that change alike and are stopped alike, put together: ten equal lines say no more than one. */
+export function alike(
+  profiles: readonly ProfileEffect[],
+): (Omit<ProfileEffect, 'id' | 'name'> & { readonly names: readonly string[] })[] {
+  const groups = new Map<string, ProfileEffect[]>();
+  for (const each of profiles) {
+    const key = JSON.stringify([each.before, each.after, each.stops.map((stop) => stop.key)]);
+    groups.set(key, [...(groups.get(key) ?? []), each]);
+  }
+  return [...groups.values()].flatMap((group) => {
+    const [first] = group;
+    return first
+      ? [{ before: first.before, after: first.after, stops: first.stops, names: group.map((each) => each.name) }]
+      : [];
+  });
+}

@@ -3,7 +3,7 @@ import { rowsByWeek } from '../../trade/due-chart.js';
 import { effectWords } from '../../trade/words.js';
 import type { ChartData, ChartSeries } from '../../ui/chart-data.js';
 import type { Status } from '../../ui/status-words.js';
-import { countWords, listWords } from '../../ui/words.js';
+import { countWords, listWords, withDates } from '../../ui/words.js';
 import type { Around, BoardAnswer } from './query.js';
 
 export interface Cell {
@@ -26,26 +26,30 @@ export interface Row {
   readonly cells: readonly Cell[];
 }
 
+/** Up to so many columns a yes names its means too; past that the reason, one click away, does. */
+const profilesWithRoom = 4;
+
 /** Rows of the board. `until` says in words of the base's own calendar how long something holds. */
 export function rowsOf(board: BoardAnswer, until: (instant: string, zone: string) => string): Row[] {
+  const room = board.profiles.length <= profilesWithRoom;
   return board.edges.map(({ node }) => ({
     id: node.aircraft.id,
     registration: node.aircraft.registration,
     model: `${node.aircraft.make} ${node.aircraft.model}`,
     operator: node.aircraft.operator?.name ?? 'no operator',
     base: node.aircraft.base.name,
-    cells: node.verdicts.map((verdict) => cellOf(verdict, (instant) => until(instant, node.aircraft.base.zone))),
+    cells: node.verdicts.map((verdict) => cellOf(verdict, room, (instant) => until(instant, node.aircraft.base.zone))),
   }));
 }
 
 type Answer = BoardAnswer['edges'][number]['node']['verdicts'][number];
 
-function cellOf(verdict: Answer, until: (instant: string) => string): Cell {
+function cellOf(verdict: Answer, room: boolean, until: (instant: string) => string): Cell {
   const status = statusOfAnswer(verdict);
   return {
     profileId: verdict.profile.id,
     status,
-    says: saysOf(verdict, status),
+    says: status === 'yes' && !room ? '' : saysOf(verdict, status),
     until: untilOf(verdict, until),
     weak: weakOf(verdict, status),
   };
@@ -55,9 +59,9 @@ function saysOf(verdict: Answer, status: Status): string {
   if (status === 'judged-again') return 'Rules or profiles have changed';
   if (status === 'yes')
     return verdict.by.length === 0 ? '' : `by ${listWords(verdict.by.map((means) => means.split('>').join(' on ')))}`;
-  const [first, ...more] = verdict.because;
+  const [first, ...more] = verdict.because.map((because) => withDates(because.text));
   if (!first) return '';
-  return more.length === 0 ? first.text : `${first.text} (and ${more.length} more)`;
+  return more.length === 0 ? first : `${first} (and ${more.length} more)`;
 }
 
 /** How long a yes holds and how far it reaches; for any other answer only when it becomes another one by itself. */
@@ -137,21 +141,17 @@ export function newsOf(changes: Around['changesSince'], when: (instant: string) 
       : [
           `work recorded ${countWords(changes.recorded, 'time')} on ${countWords(changes.aircraft.length, 'aircraft', 'aircraft')}`,
         ]),
-    ...(gained.length === 0 ? [] : [`now ready: ${flights(gained)}`]),
-    ...(lost.length === 0 ? [] : [`no longer ready: ${flights(lost)}`]),
-    ...(changes.lapsed.length === 0 ? [] : [`lapsed by the calendar: ${lapses(changes.lapsed)}`]),
+    ...(gained.length === 0 ? [] : [`ready for more: ${registrations(gained)}`]),
+    ...(lost.length === 0 ? [] : [`ready for less: ${registrations(lost)}`]),
+    ...(changes.lapsed.length === 0 ? [] : [`lapsed by the calendar: ${registrations(changes.lapsed)}`]),
   ];
   return parts.length === 0 ? `${since}nothing recorded and nothing lapsed.` : `${since}${parts.join('; ')}.`;
 }
 
-function flights(verdicts: Around['changesSince']['verdicts']): string {
-  return few(verdicts.map((each) => `${each.aircraft.registration} for ${each.profile.name}`));
-}
-
-function lapses(findings: Around['changesSince']['lapsed']): string {
-  return few([...new Set(findings.map((each) => each.aircraft.registration))]);
+function registrations(entries: readonly { readonly aircraft: { readonly registration: string } }[]): string {
+  return few([...new Set(entries.map((each) => each.aircraft.registration))]);
 }
 
 function few(items: readonly string[]): string {
-  return items.length <= 3 ? listWords(items) : `${items.slice(0, 2).join(', ')} and ${items.length - 2} more`;
+  return items.length <= 4 ? listWords(items) : `${items.slice(0, 3).join(', ')} and ${items.length - 3} more`;
 }

@@ -7,7 +7,7 @@ import { remedyWords } from '../../../trade/remedies.js';
 import { whenWords } from '../../../trade/time.js';
 import { ReasonTree } from '../../../ui/reason-tree.js';
 import { Loading, Trouble } from '../../../ui/states.js';
-import { hoursWords } from '../../../ui/words.js';
+import { hoursWords, withDates } from '../../../ui/words.js';
 import { ReasonQuery, type AircraftAnswer } from '../query.js';
 
 export interface ReasonOfProps {
@@ -23,7 +23,7 @@ export function ReasonOf(props: ReasonOfProps) {
   const [opened, setOpened] = useState(false);
   return (
     <details className="tw-reason-of" onToggle={(event) => setOpened(event.currentTarget.open)}>
-      <summary>{props.text}</summary>
+      <summary>{withDates(props.text)}</summary>
       {opened && <Opened {...props} />}
     </details>
   );

@@ -4,7 +4,7 @@ import { Button } from '../../../ui/button.js';
 import { Caution } from '../../../ui/caution.js';
 import { StatusMark } from '../../../ui/status-mark.js';
 import { countWords } from '../../../ui/words.js';
-import type { PlanEffect } from '../effect.js';
+import { alike, type PlanEffect } from '../effect.js';
 
 export interface EffectPanelProps {
   readonly effect: PlanEffect;
@@ -22,9 +22,13 @@ export function EffectPanel({ effect, message, subjectName, onRecord }: EffectPa
       <h2 id="effect-title">What this does</h2>
       <div aria-live="polite" className="tw-stack">
         <ul className="tw-effect-profiles">
-          {changed.map((each) => (
-            <li key={each.id}>
-              <span>{each.name}</span>
+          {alike(changed).map((each) => (
+            <li key={each.names.join()}>
+              <ul>
+                {each.names.map((name) => (
+                  <li key={name}>{name}</li>
+                ))}
+              </ul>
               <span className="tw-row">
                 <StatusMark status={each.before} /> <span aria-hidden="true">→</span>
                 <span className="tw-hidden">becomes</span>
