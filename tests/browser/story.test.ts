@@ -84,6 +84,7 @@ test('a trainer gets a navigator with vertical guidance, and the dispatcher may 
   for (let guard = 0; (await owed.count()) > 0; guard += 1) {
     expect(guard).toBeLessThan(20);
     const before = await page.locator('.tw-step').count();
+    const left = await owed.count();
     await owed.first().click();
     const entry = work(page, before + 1);
     await entry.waitFor();
@@ -99,6 +100,8 @@ test('a trainer gets a navigator with vertical guidance, and the dispatcher may 
       await signed.getByLabel(each, { exact: true }).check();
     await entry.getByRole('button', { name: 'More fields' }).click();
     await entry.getByLabel(/^Second signature/).fill('A. Secundus');
+    // The plan is judged when the person pauses.
+    await expect.poll(() => owed.count(), { timeout: 20_000 }).toBeLessThan(left);
   }
 
   // Judged here before anything is recorded, by the rules that the server will use.
