@@ -25,18 +25,6 @@ export function capabilityWords(code: string): string {
   return capabilities[code] ?? codeWords(code);
 }
 
-const operations: Readonly<Record<string, string>> = {
-  flight: 'This flight',
-  'vfr-day': 'VFR by day',
-  'vfr-night': 'VFR at night',
-  ifr: 'IFR',
-  ...Object.fromEntries(Object.entries(capabilities).filter(([code]) => code.startsWith('approach-'))),
-};
-
-export function operationWords(code: string): string {
-  return operations[code] ?? capabilityWords(code);
-}
-
 /** Initials that stay capitals whatever the code's spelling. */
 const capitals = new Map(
   [

@@ -1,4 +1,3 @@
-import type { SourceRef } from '../facts/source.js';
 import type { Capability } from './capability.js';
 import type { When } from './conditions.js';
 import type { Clause, Group, Implies, Leaf, Outcome, Ref } from './clause.js';
@@ -51,10 +50,6 @@ export function allOf(label: string, of: readonly Clause[], ifEmpty: Outcome): G
 
 export function anyOf(label: string, of: readonly Clause[], ifEmpty: Outcome): Group {
   return { is: 'any', label, of, ifEmpty };
-}
-
-export function atLeast(n: number, label: string, of: readonly Clause[], ifEmpty: Outcome): Group {
-  return { is: 'at-least', n, label, of, ifEmpty };
 }
 
 export function implies(condition: Clause, then: Clause): Implies {
