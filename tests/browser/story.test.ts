@@ -81,7 +81,12 @@ test('a trainer gets a navigator with vertical guidance, and the dispatcher may 
 
   // What the work calls for is listed; each entry is made from there.
   const owed = page.locator('.tw-owed').getByRole('button', { name: 'Record it' });
-  for (let guard = 0; (await owed.count()) > 0; guard += 1) {
+  // The plan is judged a moment after the last stroke: the list is read when it has come to rest.
+  const atRest = async () => {
+    await page.waitForTimeout(1_500);
+    return await owed.count();
+  };
+  for (let guard = 0; (await atRest()) > 0; guard += 1) {
     expect(guard).toBeLessThan(20);
     const before = await page.locator('.tw-step').count();
     const left = await owed.count();
@@ -100,13 +105,12 @@ test('a trainer gets a navigator with vertical guidance, and the dispatcher may 
       await signed.getByLabel(each, { exact: true }).check();
     await entry.getByRole('button', { name: 'More fields' }).click();
     await entry.getByLabel(/^Second signature/).fill('A. Secundus');
-    // The plan is judged when the person pauses.
     await expect.poll(() => owed.count(), { timeout: 20_000 }).toBeLessThan(left);
   }
 
   // Judged here before anything is recorded, by the rules that the server will use.
   const effect = page.getByRole('region', { name: 'What this does' });
-  await effect.getByText(lpvLesson).waitFor();
+  await expect.poll(() => effect.innerText(), { timeout: 20_000 }).toContain(lpvLesson);
   expect(await effect.locator('.tw-effect-profiles > li', { hasText: lpvLesson }).textContent()).toMatch(
     /becomes\s*Yes/,
   );
