@@ -16,12 +16,15 @@ afterEach(async () => {
   await Promise.all(present.splice(0).map((each) => each.leave()));
 });
 
-/** Plans a reading of the tachometer, so many hours above the last one; gives the dial. */
-async function planReading(page: Page, last: number, above: number): Promise<string> {
+/** Plans a reading of the tachometer, so many hours above the last one and so many minutes ago; gives the dial. */
+async function planReading(page: Page, last: number, above: number, minutesAgo = 0): Promise<string> {
   const reading = await add(page, 'Read a meter');
   const dial = (last + above).toFixed(1);
   await choose(reading.getByLabel('Meter'), 'Tachometer');
   await reading.getByLabel('The dial shows').fill(dial);
+  const asOf = reading.getByLabel(/^As of/);
+  const earlier = Date.parse(`${await asOf.inputValue()}Z`) - minutesAgo * 60_000;
+  await asOf.fill(new Date(earlier).toISOString().slice(0, 16));
   return dial;
 }
 
@@ -41,7 +44,8 @@ test('two people work on one aircraft: the second is told who did what, and lose
   const dial = await planReading(first.page, last, 0.8);
 
   const second = await arrive('/aircraft/tw-05q/job', accounts.manager);
-  await planReading(second.page, last, 0.3);
+  // The other one read it before, whichever minute it is: a reading never goes before one that is recorded.
+  await planReading(second.page, last, 0.3, 10);
   await record(second.page);
   await second.page.getByText(/^Recorded: entry number/).waitFor();
 
