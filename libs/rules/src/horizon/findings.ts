@@ -9,7 +9,7 @@ import type { Instant } from '../time/instant.js';
 import type { Capability } from '../verdict/capability.js';
 import type { Clause, Outcome } from '../verdict/clause.js';
 import type { FlightConditions } from '../verdict/conditions.js';
-import { strictest } from '../verdict/conditions.js';
+import { strictest, widenConditions } from '../verdict/conditions.js';
 import { worst } from '../verdict/evaluate.js';
 import type { Remedy, Statement, Values } from '../verdict/result.js';
 
@@ -56,7 +56,9 @@ export function findingsOf(
   const tops: readonly (Centihours | null)[] = [...edges, null];
   const beyond = (edges.at(-1) ?? -1) + 1;
   // Made once: every statement asks the same points.
-  const points = flights.map((flight) => tops.map((top) => times.map((time) => view.at(time, top ?? beyond, flight))));
+  const points = flights
+    .map(widenConditions)
+    .map((flight) => tops.map((top) => times.map((time) => view.at(time, top ?? beyond, flight))));
   const open: Finding[] = [];
   system.statements.forEach((statement, index) => {
     // Where the flight plays no part one answers for all.

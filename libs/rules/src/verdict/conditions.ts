@@ -79,8 +79,14 @@ export const defaultConditions: FlightConditions = {
   approaches: [],
 };
 
+/**
+ * The flight in full: the default profile where nothing is asked, the strictest value for each field left open.
+ * Who wants an approach flies under IFR, whatever the question says, so that what binds IFR alone binds it too.
+ */
 export function widenConditions(asked: Partial<FlightConditions> | undefined): FlightConditions {
-  return asked === undefined ? defaultConditions : { ...strictest, ...asked };
+  if (asked === undefined) return defaultConditions;
+  const flight = { ...strictest, ...asked };
+  return flight.approaches.length > 0 ? { ...flight, rules: 'ifr' } : flight;
 }
 
 export function matches(when: When, asked: FlightConditions): boolean {
