@@ -2,8 +2,11 @@ import type { SourceRef } from '../facts/source.js';
 import type { Facts } from '../graph/facts.js';
 import type { UnitFacts } from '../graph/units.js';
 import { met, notMet, unknown } from '../verdict/build.js';
+import type { Capability } from '../verdict/capability.js';
 import type { Clause, Leaf } from '../verdict/clause.js';
+import type { Draft, Remedy } from '../verdict/result.js';
 import { maker } from './cite.js';
+import { findOut } from './gaps.js';
 
 export type UnitState = 'working' | 'inoperative' | 'deactivated';
 
@@ -40,9 +43,31 @@ export function builtTo(
     : met('installation-approved', { source: maker(unit.approval.document.title, 'approval of this installation') });
 }
 
+/** What to do with a unit in this state; `repair` is the change that ends "inoperative". */
+export function wayOut(state: UnitState, unit: UnitFacts, repair: 'defect.close' | 'unit.deactivate'): Remedy {
+  const change = state === 'deactivated' ? 'unit.reactivate' : state === 'inoperative' ? repair : 'unit.install';
+  return { kind: 'do', change, subject: unit.id, facts: [] };
+}
+
 /** No unit of a kind: certain only where the list of equipment was stated complete. */
 export function noneFitted(facts: Facts, label: string, source: SourceRef): Leaf {
   return facts.complete('equipment') === null
     ? unknown(label, ['status.completeness.equipment', 'configuration.units'], { source })
     : notMet(label, { source });
+}
+
+/** The same as a statement on the aircraft as a whole. The rule has the messages `none` and `unrecorded`. */
+export function noUnit(facts: Facts, label: string, capability: Capability, source: SourceRef): Draft {
+  const clause = noneFitted(facts, label, source);
+  return {
+    subject: 'aircraft',
+    clause,
+    messages: { met: 'none', 'not-met': 'none', 'cannot-tell': 'unrecorded', 'not-applicable': 'none' },
+    data: { unit: null },
+    effects: [{ stops: 'capability', capability }],
+    remedies: [
+      { kind: 'do', change: 'unit.install', subject: 'aircraft', facts: [] },
+      ...findOut(clause, 'completeness.state', 'aircraft'),
+    ],
+  };
 }

@@ -7,7 +7,7 @@ import type { Draft } from '../../verdict/result.js';
 import { cfr } from '../cite.js';
 import { findOut } from '../gaps.js';
 import { defineRule } from '../rule.js';
-import { builtTo, noneFitted, operable, stateOf } from '../unit-state.js';
+import { builtTo, noUnit, operable, stateOf, wayOut } from '../unit-state.js';
 
 const source = cfr('91.225(a), (b), (d)');
 const family = (tso: string) => /^C(166|154)[a-z]?$/.test(tso);
@@ -35,7 +35,9 @@ export const adsBOutFitted = defineRule(
     const units = [...facts.units.values()].filter(
       (each) => each.functions.has('ads-b-out-1090') || each.functions.has('ads-b-out-uat'),
     );
-    return units.length === 0 ? [none(facts)] : units.map((each) => statement(facts, each));
+    return units.length === 0
+      ? [noUnit(facts, 'ads-b-out-fitted', 'ads-b-out', source)]
+      : units.map((each) => statement(facts, each));
   },
 );
 
@@ -57,14 +59,7 @@ function statement(facts: Facts, unit: UnitFacts): Draft {
     },
     data: { unit: unit.unit.name },
     effects: [{ stops: 'capability', capability: 'ads-b-out', through: unit.id }],
-    remedies: [
-      state === 'deactivated'
-        ? { kind: 'do', change: 'unit.reactivate', subject: unit.id, facts: [] }
-        : state === 'inoperative'
-          ? { kind: 'do', change: 'unit.deactivate', subject: unit.id, facts: [] }
-          : { kind: 'do', change: 'unit.install', subject: unit.id, facts: [] },
-      ...findOut(clause, 'unit.amend', unit.id),
-    ],
+    remedies: [wayOut(state, unit, 'unit.deactivate'), ...findOut(clause, 'unit.amend', unit.id)],
   };
 }
 
@@ -87,19 +82,4 @@ function bands(unit: UnitFacts): readonly Clause[] {
         ]
       : []),
   ];
-}
-
-function none(facts: Facts): Draft {
-  const clause = noneFitted(facts, 'ads-b-out-fitted', source);
-  return {
-    subject: 'aircraft',
-    clause,
-    messages: { met: 'none', 'not-met': 'none', 'cannot-tell': 'unrecorded', 'not-applicable': 'none' },
-    data: { unit: null },
-    effects: [{ stops: 'capability', capability: 'ads-b-out' }],
-    remedies: [
-      { kind: 'do', change: 'unit.install', subject: 'aircraft', facts: [] },
-      ...findOut(clause, 'completeness.state', 'aircraft'),
-    ],
-  };
 }

@@ -6,7 +6,7 @@ import type { Draft } from '../../verdict/result.js';
 import { ac, cfr } from '../cite.js';
 import { findOut } from '../gaps.js';
 import { defineRule } from '../rule.js';
-import { noneFitted } from '../unit-state.js';
+import { noUnit } from '../unit-state.js';
 
 const source = cfr('91.205(d)(2)');
 const antennas = ac('43.13-2B', 'chapter 3', 'change 1', 'from-memory');
@@ -31,7 +31,9 @@ export const radioAndNavigation = defineRule(
   },
   (facts) => {
     const units = [...facts.units.values()].filter((each) => each.functions.has('com'));
-    return units.length === 0 ? [none(facts)] : units.map((each) => statement(facts, each));
+    return units.length === 0
+      ? [noUnit(facts, 'two-way-radio-fitted', 'two-way-radio', source)]
+      : units.map((each) => statement(facts, each));
   },
 );
 
@@ -65,19 +67,4 @@ function inUse(facts: Facts, unit: UnitFacts): Clause {
     approvals.length === 0 ? [active] : [active, anyOf('an-approved-antenna', approvals, 'cannot-tell')],
     'cannot-tell',
   );
-}
-
-function none(facts: Facts): Draft {
-  const clause = noneFitted(facts, 'two-way-radio-fitted', source);
-  return {
-    subject: 'aircraft',
-    clause,
-    messages: { met: 'none', 'not-met': 'none', 'cannot-tell': 'unrecorded', 'not-applicable': 'none' },
-    data: { unit: null },
-    effects: [{ stops: 'capability', capability: 'two-way-radio' }],
-    remedies: [
-      { kind: 'do', change: 'unit.install', subject: 'aircraft', facts: [] },
-      ...findOut(clause, 'completeness.state', 'aircraft'),
-    ],
-  };
 }

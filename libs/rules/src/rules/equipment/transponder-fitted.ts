@@ -6,7 +6,7 @@ import type { Draft } from '../../verdict/result.js';
 import { cfr } from '../cite.js';
 import { findOut } from '../gaps.js';
 import { defineRule } from '../rule.js';
-import { builtTo, noneFitted, operable, stateOf } from '../unit-state.js';
+import { builtTo, noUnit, operable, stateOf, wayOut } from '../unit-state.js';
 
 const source = cfr('91.215(a), (b)');
 const family = (tso: string) => /^C(74|112)[a-z]?$/.test(tso);
@@ -34,7 +34,9 @@ export const transponderFitted = defineRule(
   },
   (facts) => {
     const units = [...facts.units.values()].filter((each) => each.functions.has('transponder'));
-    return units.length === 0 ? [none(facts)] : units.map((each) => statement(facts, each));
+    return units.length === 0
+      ? [noUnit(facts, 'transponder-fitted', 'altitude-reporting', source)]
+      : units.map((each) => statement(facts, each));
   },
 );
 
@@ -56,28 +58,6 @@ function statement(facts: Facts, unit: UnitFacts): Draft {
     },
     data: { unit: unit.unit.name },
     effects: [{ stops: 'capability', capability: 'altitude-reporting', through: unit.id }],
-    remedies: [
-      state === 'deactivated'
-        ? { kind: 'do', change: 'unit.reactivate', subject: unit.id, facts: [] }
-        : state === 'inoperative'
-          ? { kind: 'do', change: 'defect.close', subject: unit.id, facts: [] }
-          : { kind: 'do', change: 'unit.install', subject: unit.id, facts: [] },
-      ...findOut(clause, 'unit.amend', unit.id),
-    ],
-  };
-}
-
-function none(facts: Facts): Draft {
-  const clause = noneFitted(facts, 'transponder-fitted', source);
-  return {
-    subject: 'aircraft',
-    clause,
-    messages: { met: 'none', 'not-met': 'none', 'cannot-tell': 'unrecorded', 'not-applicable': 'none' },
-    data: { unit: null },
-    effects: [{ stops: 'capability', capability: 'altitude-reporting' }],
-    remedies: [
-      { kind: 'do', change: 'unit.install', subject: 'aircraft', facts: [] },
-      ...findOut(clause, 'completeness.state', 'aircraft'),
-    ],
+    remedies: [wayOut(state, unit, 'defect.close'), ...findOut(clause, 'unit.amend', unit.id)],
   };
 }
