@@ -9,8 +9,6 @@ import type { Clause, Outcome } from '../verdict/clause.js';
 export interface Requirement {
   /** Who may do or sign it: true, false, or null where the recorded ratings do not settle it. */
   readonly by?: { readonly may: (agency: Agency) => boolean | null; readonly source: SourceRef };
-  /** True: the test set must have been in calibration on the day. */
-  readonly instrument?: SourceRef;
   /** Outcomes that count; an entry without one is cannot-tell. Default: passed or approved. */
   readonly outcomes?: readonly NonNullable<RecordHead['outcome']>[];
   /** Judges the readings by the edition in force on the day. Null: the entry carries none. */
@@ -26,7 +24,7 @@ export interface Counted {
 }
 
 /**
- * The one place that decides whether an entry counts: right kind and subject, entry seen, right person, instrument in calibration,
+ * The one place that decides whether an entry counts: right kind and subject, entry seen, right person,
  * readings complete and in tolerance. A typed date without an entry, a failing reading, a wrong signer do not count, and each says why.
  * Newest by date performed first. An entry that was seen and failed supersedes all older ones; one whose result is unknown puts them in doubt.
  */
@@ -79,15 +77,6 @@ function countsClause(record: RecordHead, requirement: Requirement): Clause {
       record.agency === null
         ? unknown('signer-allowed', [`${path}.agency`], { ...evidence, source })
         : fact(may(record.agency), 'signer-allowed', `${path}.agency.ratings`, { ...evidence, source }),
-    );
-  }
-  if (requirement.instrument) {
-    const until = record.instrument?.calibratedUntil ?? null;
-    parts.push(
-      fact(until === null ? null : record.done.date <= until, 'instrument-in-calibration', `${path}.instrument`, {
-        ...evidence,
-        source: requirement.instrument,
-      }),
     );
   }
   if (requirement.readings) {
