@@ -7,7 +7,7 @@ import { AddStep } from './components/add-step.js';
 import { EffectPanel } from './components/effect-panel.js';
 import { JoinsOffer } from './components/joins-offer.js';
 import { StepCard } from './components/step-card.js';
-import { effectOf, judgeAll, type PlanEffect, type Profile } from './effect.js';
+import { effectOf, judgeAll, stillOwed, type PlanEffect, type Profile } from './effect.js';
 import { subjectName } from './form/options.js';
 import { valueAt } from './form/tree.js';
 import { entryFor, newStep } from './follow.js';
@@ -115,7 +115,7 @@ export function Desk(props: DeskProps) {
         )}
       </div>
       <EffectPanel
-        effect={effect}
+        effect={{ ...effect, owed: stillOwed(effect.owed, plan.after) }}
         message={(result) => messageOf(result, words)}
         subjectName={(id) => subjectName(id, plan.after)}
         onRecord={recordOwed}

@@ -84,6 +84,12 @@ function findingsOf(results: readonly Result[]): Map<string, Result> {
   return found;
 }
 
+/** Of what was owed when the plan was last judged, what the plan as it stands this moment still leaves open. */
+export function stillOwed(owed: PlanEffect['owed'], plan: Dossier): PlanEffect['owed'] {
+  const open = new Set(plan.status.obligations.flatMap((each) => (each.closedBy === null ? [each.id] : [])));
+  return owed.filter((each) => open.has(each.id));
+}
+
 function owedBetween(before: Dossier, after: Dossier): Dossier['status']['obligations'][number][] {
   const known = new Set(
     before.status.obligations.filter((each) => each.closedBy === null).map((each) => `${each.id}@${each.since.date}`),

@@ -1,11 +1,13 @@
 import { blankDossier, equipmentType, replay, type Catalogue, type Change, type EquipmentType } from '@tallywing/rules';
 import { expect, test } from 'vitest';
-import { cycleNamed, newStep, stepWith } from './follow.js';
+import { stillOwed } from './effect.js';
+import { cycleNamed, entryFor, newStep, stepWith } from './follow.js';
 import { valueAt, withValueAt } from './form/tree.js';
 import { openJoins } from './joins.js';
 import { judgeStep, limitWords, pointWords } from './judging.js';
 import type { Start } from './kinds.js';
 import { keepDraft, readDraft } from './draft.js';
+import { planOf } from './plan.js';
 
 function type(id: string, part: Partial<EquipmentType>): EquipmentType {
   return equipmentType.parse({
@@ -176,4 +178,23 @@ test('a draft survives; an older form of it is named and not lost; a full device
     throw new Error('QuotaExceededError');
   };
   expect(keepDraft({ setItem: full, removeItem: full }, draft)).toBe(false);
+});
+
+test('an entry made from what is owed takes it off the list at once, before the plan is judged again', () => {
+  const aircraft = {
+    ...blankDossier('a').configuration.aircraft,
+    registration: 'TW-07Q',
+    make: 'Corvane',
+    model: 'C2',
+  };
+  const dossier = replay([{ kind: 'aircraft.add', version: 1, aircraft }] as Change[], 'a');
+  const work = newStep('work.done', { ...start, dossier }, { what: 'Static line opened', touched: ['static-system'] });
+  const planned = planOf(dossier, catalogue, [work], start.now).after;
+  const owed = planned.status.obligations.filter((each) => each.closedBy === null);
+  const [first] = owed;
+  if (!first) throw new Error('the work calls for nothing');
+  const entry = entryFor(first.what, first.subject, { ...start, dossier: planned, workedAt: start.now });
+  const { after } = planOf(dossier, catalogue, [work, entry], start.now);
+  expect(stillOwed(owed, planned)).toEqual(owed);
+  expect(stillOwed(owed, after)).toEqual(owed.slice(1));
 });
