@@ -1,4 +1,6 @@
 import type { Change, ChangeOf } from '../../libs/rules/src/index.js';
+import { inspector, recordOf } from '../../libs/rules/testing/builders.js';
+import { trainer } from '../../libs/rules/testing/trainer.js';
 
 /** Two invented shops with people of every role. */
 export const password = 'lantern-and-rivet';
@@ -96,4 +98,29 @@ export function hold(id: string, from: string, until: string | null): Change {
     version: 1,
     hold: { id, reason: 'Waiting for a part', by: 'Hangar log', from, until },
   };
+}
+
+/** What a single-seat airplane (no emergency transmitter asked, 91.207(f)) needs for private flight under VFR by day and night. */
+export function flyable(): readonly Change[] {
+  const { authority, equipment } = trainer().configuration;
+  const { completeness } = trainer().status;
+  if (authority === null) throw new Error('the trainer has no authority');
+  return [
+    { kind: 'authority.set', version: 1, authority },
+    {
+      kind: 'equipment.state',
+      version: 1,
+      items: equipment.map((each) => ({ ...each, unitId: null, seen: { asOf: daysAgo(9), by: 'Hangar log' } })),
+    },
+    {
+      kind: 'completeness.state',
+      version: 1,
+      lists: completeness.map(({ list }) => ({ list, stated: { asOf: daysAgo(9), by: 'Hangar log' } })),
+    },
+    {
+      kind: 'record.add',
+      version: 1,
+      record: recordOf({ kind: 'annual-inspection', on: daysAgo(30), outcome: 'approved', agency: inspector }),
+    },
+  ];
 }

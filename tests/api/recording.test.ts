@@ -2,7 +2,9 @@ import { spawnSync } from 'node:child_process';
 import { randomUUID } from 'node:crypto';
 import { fileURLToPath } from 'node:url';
 import { beforeAll, describe, expect, inject, it } from 'vitest';
-import { add, daysAgo, defineMeter, hold, readMeter } from './cast.js';
+import type { Dossier } from '../../libs/rules/src/index.js';
+import { admit, apply, assess } from '../../libs/rules/src/index.js';
+import { add, daysAgo, defineMeter, flyable, hold, readMeter } from './cast.js';
 import type { Client } from './client.js';
 import { changeInput } from './inputs.js';
 import { as } from './people.js';
@@ -68,6 +70,61 @@ describe('recording work', () => {
         (each: { standing: string; ready: string }) => each.standing === 'HELD' && each.ready === 'NO',
       ),
     ).toBe(true);
+  });
+
+  it('records exactly what the same functions foresaw in the browser', async () => {
+    const id = 'rec-foreseen';
+    const started = await technician.record(id, 0, [
+      add('TW-FSQ', { seats: 1 }),
+      defineMeter(),
+      readMeter(100_000, `${daysAgo(10)}T12:00Z`),
+    ]);
+    const revision: number = started.data.commitChanges.revision;
+    const seen =
+      '{ dossier catalogue verdicts(at: $at) { profile { id } ready standing by because { key } changesAt hoursLeft topFt } }';
+    const question = `query ($id: ID!, $at: Instant) { profiles { id conditions } aircraft(id: $id) ${seen} }`;
+    const at = `${daysAgo(0)}T00:00Z`;
+    const { profiles, aircraft: before } = await technician.data(question, { id, at });
+    const changes = [
+      ...flyable(),
+      readMeter(100_450, `${daysAgo(1)}T12:00Z`),
+      hold('h1', `${daysAgo(-3)}T00:00Z`, null),
+    ];
+    expect(
+      changes.flatMap((change, index) =>
+        admit(changes.slice(0, index).reduce(apply, before.dossier), before.catalogue, change),
+      ),
+    ).toEqual([]);
+    const foreseen: Dossier = changes.reduce(apply, before.dossier as Dossier);
+
+    const answer = await technician.record(id, revision, changes);
+    expect(answer.errors).toBeUndefined();
+    const { aircraft: after } = await technician.data(question, { id, at });
+    expect(after.dossier).toEqual(foreseen);
+    expect(profiles.length).toBeGreaterThan(3);
+    for (const { id: profile, conditions } of profiles) {
+      const verdict = assess(foreseen, after.catalogue, { instant: at }, conditions).operations['flight'];
+      const told = after.verdicts.find((each: { profile: { id: string } }) => each.profile.id === profile);
+      expect({
+        ready: told.ready.toLowerCase().replace('_', '-'),
+        standing: told.standing.toLowerCase().replace('_', '-'),
+        by: told.by,
+        changesAt: told.changesAt,
+        hoursLeft: told.hoursLeft,
+        topFt: told.topFt,
+      }).toEqual({
+        ready: verdict?.ready,
+        standing: verdict?.standing,
+        by: verdict?.by,
+        changesAt: verdict?.changesAt ?? null,
+        hoursLeft: verdict?.hoursLeft === undefined ? null : verdict.hoursLeft / 100,
+        topFt: verdict?.topFt ?? null,
+      });
+      if (verdict?.ready !== 'yes')
+        expect(told.because.map((each: { key: string }) => each.key)).toEqual(verdict?.because);
+    }
+    // Both answers are among them: a comparison of nothing but "no" would prove little.
+    expect(new Set(after.verdicts.map((each: { ready: string }) => each.ready))).toContain('YES');
   });
 
   it('refuses an outdated revision, naming the present one and who made it', async () => {

@@ -12,7 +12,7 @@ import { DemoData } from './demo.data.js';
 import { secondFleet, shopFleet } from './fleet.js';
 import type { Lived, Spec } from './life.js';
 import { INTAKE_DAYS, live } from './life.js';
-import { startingProfiles } from './profiles.js';
+import { startingProfiles } from '../house/starting-profiles.js';
 
 interface House {
   readonly organisationId: string;

@@ -7,7 +7,7 @@ import { secondFleet, shopFleet, storyRegistration } from './fleet.js';
 import { History } from './history.js';
 import { live } from './life.js';
 import { station } from './people.js';
-import { startingProfiles } from './profiles.js';
+import { startingProfiles } from '../house/starting-profiles.js';
 import { compassRun } from './readings.js';
 
 const catalogue: Catalogue = {

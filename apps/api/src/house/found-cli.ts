@@ -6,7 +6,7 @@ import { AppError, describe } from '../common/errors.js';
 import { AppLog } from '../common/logging.js';
 import { openDatabase } from '../database/open.js';
 import { ServerError } from '../database/places.js';
-import { startingProfiles } from '../demo/profiles.js';
+import { startingProfiles } from './starting-profiles.js';
 import { IdentityData } from '../identity/identity.data.js';
 import { readSettings, SettingsError } from '../settings.js';
 import { HouseData } from './house.data.js';
