@@ -82,10 +82,17 @@ export function viewOf(system: System, moment: Pick<Moment, 'instant'>, assumeRe
   const instants = [...system.edges.instants].filter((each) => each > moment.instant).sort();
   const hours = hourEdges(system);
   const made = new Map<string, Snapshot>();
+  // Spelling a flight out costs more than looking a snapshot up: once for each flight asked about.
+  const names = new Map<FlightConditions, string>();
+  const nameOf = (flight: FlightConditions): string => {
+    // Approaches are wishes, not regions: flights that differ in them alone share a snapshot.
+    const name = names.get(flight) ?? JSON.stringify({ ...flight, approaches: [] });
+    names.set(flight, name);
+    return name;
+  };
   return {
     at: (instant, ahead, flight) => {
-      // Approaches are wishes, not regions: flights that differ in them alone share a snapshot.
-      const key = `${instant}|${ahead}|${JSON.stringify({ ...flight, approaches: [] })}`;
+      const key = `${instant}|${ahead}|${nameOf(flight)}`;
       const known = made.get(key) ?? snapshotOf(system, instant, ahead, flight, assumeRead);
       made.set(key, known);
       return known;
@@ -172,10 +179,10 @@ function verdictOf(system: System, view: View, moment: Moment, operation: string
   const now = view.at(moment.to, moment.hoursAhead, flight);
   const ends = view
     .later(moment.to)
-    .find((instant) => view.at(instant, moment.hoursAhead, flight).answer(flight).ready !== answers.at(-1)?.ready);
+    .find((instant) => view.at(instant, moment.hoursAhead, flight).ready(flight) !== answers.at(-1)?.ready);
   const hours = view
     .furtherHours(moment.hoursAhead)
-    .find((each) => view.at(moment.to, each + 1, flight).answer(flight).ready !== answers.at(-1)?.ready);
+    .find((each) => view.at(moment.to, each + 1, flight).ready(flight) !== answers.at(-1)?.ready);
   const because =
     answer.ready === 'yes'
       ? changed(

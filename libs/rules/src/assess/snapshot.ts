@@ -19,6 +19,8 @@ export interface Snapshot {
   readonly point: Point;
   readonly outcome: (statement: number) => Outcome;
   readonly capability: (capability: Capability) => Outcome;
+  /** The word alone, without its reasons: for looking along many points. */
+  readonly ready: (flight: FlightConditions) => Ready;
   readonly answer: (flight: FlightConditions) => Answer;
 }
 
@@ -40,6 +42,7 @@ export function snapshotOf(
   assumeRead = false,
 ): Snapshot {
   const outcomes: (Outcome | undefined)[] = [];
+  const answers = new Map<FlightConditions, Answer>();
   const holding = new Map<Capability, Outcome | 'asking'>();
   // "None fitted" is certain only where somebody stated the list of equipment complete.
   const noMeans: Outcome = system.facts.complete('equipment') === null ? 'cannot-tell' : 'not-met';
@@ -121,11 +124,21 @@ export function snapshotOf(
     return (needsMeans(wanted) && bearing?.means.length === 0 ? 100_000 : 0) + weight(stops(wanted));
   }
 
+  function ready(flight: FlightConditions): Ready {
+    const total = worst(needsOf(flight).map(needOutcome), 'cannot-tell');
+    return total === 'met' ? 'yes' : total === 'not-met' ? 'no' : 'cannot-tell';
+  }
+
   function answer(flight: FlightConditions): Answer {
+    const known = answers.get(flight) ?? reasoned(flight);
+    answers.set(flight, known);
+    return known;
+  }
+
+  function reasoned(flight: FlightConditions): Answer {
     const needs = needsOf(flight);
-    const total = worst(needs.map(needOutcome), 'cannot-tell');
+    const word = ready(flight);
     const wanted = [...new Set(needs.flatMap(answering))];
-    const ready: Ready = total === 'met' ? 'yes' : total === 'not-met' ? 'no' : 'cannot-tell';
     const holdingMeans = wanted.flatMap((each) =>
       (system.byCapability.get(each)?.means ?? []).filter((means) => meansOutcome(means) === 'met'),
     );
@@ -137,15 +150,15 @@ export function snapshotOf(
     ];
     const tops = behind.flatMap((index) => (outcome(index) === 'met' ? (system.statements[index]?.topFt ?? []) : []));
     const stopping =
-      ready === 'yes' ? [] : [...new Set(wanted.filter((each) => capability(each) !== 'met').flatMap(stops))];
+      word === 'yes' ? [] : [...new Set(wanted.filter((each) => capability(each) !== 'met').flatMap(stops))];
     const worstFirst = stopping.sort((a, b) => (outcome(a) === outcome(b) ? a - b : outcome(a) === 'not-met' ? -1 : 1));
     return {
-      ready,
-      standing: standingOf(ready, wanted, worstFirst),
+      ready: word,
+      standing: standingOf(word, wanted, worstFirst),
       by: [...new Set(holdingMeans.map((each) => each.means.id))],
       stoppedBy: worstFirst.flatMap((index) => system.statements[index]?.key ?? []),
       topFt: tops.length > 0 ? Math.min(...tops) : null,
-      weakest: ready === 'yes' ? weakestOf(behind.flatMap(sourcesOf)) : null,
+      weakest: word === 'yes' ? weakestOf(behind.flatMap(sourcesOf)) : null,
     };
   }
 
@@ -156,8 +169,8 @@ export function snapshotOf(
       : [];
   }
 
-  function standingOf(ready: Ready, wanted: readonly Capability[], stopping: readonly number[]): Standing {
-    if (ready === 'yes') return 'judged';
+  function standingOf(word: Ready, wanted: readonly Capability[], stopping: readonly number[]): Standing {
+    if (word === 'yes') return 'judged';
     if (stopping.some((index) => system.statements[index]?.ruleId === 'held' && outcome(index) === 'not-met'))
       return 'held';
     const lost = wanted.filter((each) => capability(each) !== 'met');
@@ -167,8 +180,8 @@ export function snapshotOf(
       const bearing = system.byCapability.get(each);
       return !bearing || (needsMeans(each) ? !bearing.means.some((means) => means.judged) : !bearing.judged);
     };
-    return ready === 'cannot-tell' && lost.some(unjudged) ? 'not-judged' : 'judged';
+    return word === 'cannot-tell' && lost.some(unjudged) ? 'not-judged' : 'judged';
   }
 
-  return { point, outcome, capability, answer };
+  return { point, outcome, capability, ready, answer };
 }

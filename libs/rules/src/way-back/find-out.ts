@@ -78,7 +78,7 @@ function readiness(
   return Object.fromEntries(
     Object.entries(fixedOperations(flight)).map(([name, each]) => [
       name,
-      snapshotOf(system, instant, hoursAhead, each).answer(each).ready,
+      snapshotOf(system, instant, hoursAhead, each).ready(each),
     ]),
   );
 }
