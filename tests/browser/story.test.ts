@@ -1,3 +1,4 @@
+import type { Locator } from 'playwright-core';
 import { afterAll, expect, inject, test } from 'vitest';
 import { accounts, add, choose, Person, work } from './browser.js';
 
@@ -12,6 +13,18 @@ async function arrive(path: string, account: string): Promise<Person> {
   people.push(person);
   await person.signIn(`${url}${path}`, account);
   return person;
+}
+
+/** A repair station with every rating that the work asks. */
+async function signedBy(entry: Locator): Promise<void> {
+  const signed = entry.getByRole('group', { name: 'Who signed' });
+  await signed.getByLabel('Recorded').first().check();
+  await choose(signed.getByLabel('Kind', { exact: true }), 'Repair station');
+  await signed.getByLabel('Name').fill('Wendle Avionics');
+  await signed.getByLabel(/^Certificate/).fill('WAV-118');
+  await signed.getByRole('group', { name: 'Ratings' }).getByLabel('Not recorded').uncheck();
+  for (const each of ['Radio 1', 'Radio 2', 'Radio 3', 'Station airframe'])
+    await signed.getByLabel(each, { exact: true }).check();
 }
 
 afterAll(async () => {
@@ -35,7 +48,7 @@ test('a trainer gets a navigator with vertical guidance, and the dispatcher may 
   await choose(placard.getByLabel('Placard'), 'VFR');
   await placard.getByLabel('Reason').fill('The unit it speaks of is out');
 
-  // In with the other one, and what it is approved for here.
+  // In with the other one on a circuit of its own, and what it is approved for here.
   const fit = await add(page, 'Fit a unit');
   await fit.getByRole('combobox', { name: /Equipment type/ }).fill('QN 52');
   await page
@@ -47,6 +60,10 @@ test('a trainer gets a navigator with vertical guidance, and the dispatcher may 
   await choose(fit.getByLabel(/^Opening in the panel/), 'stack');
   await fit.getByLabel(/^From the centre of view/).fill('6');
   await fit.getByLabel(/^Software/).fill('3.1');
+  await fit
+    .getByRole('group', { name: 'The work opened or touched' })
+    .getByLabel('Electrical', { exact: true })
+    .check();
   const approval = fit.getByRole('group', { name: 'Approval of this installation' });
   await approval.getByLabel('Recorded').first().check();
   await choose(approval.getByLabel('Kind of approval'), 'STC model list');
@@ -79,7 +96,25 @@ test('a trainer gets a navigator with vertical guidance, and the dispatcher may 
   await choose(load.getByLabel('Unit', { exact: true }), 'QN 52');
   expect(await load.getByLabel(/^Cycle number/).inputValue()).toMatch(/^\d{4}$/);
 
-  // What the work calls for is listed; each entry is made from there.
+  // The new antenna's bond is measured: out of its limit it is said so at once, mended it is in.
+  const bond = await add(page, 'Record a test or an entry');
+  await choose(bond.getByLabel('Kind', { exact: true }).first(), 'Bonding check');
+  await bond.getByLabel('The aircraft', { exact: true }).check();
+  await choose(bond.getByLabel(/^Outcome/), 'Passed');
+  await signedBy(bond);
+  await bond.getByRole('button', { name: 'Add a row' }).click();
+  await choose(bond.getByRole('list').getByLabel('Kind', { exact: true }), 'Equipment frame');
+  await bond
+    .getByLabel(/^Place/)
+    .last()
+    .fill('GNSS antenna base to skin');
+  await bond.getByLabel(/^Milliohm/).fill('3.1');
+  await bond.getByText('Readings together: Out of tolerance').waitFor();
+  await bond.getByLabel(/^Milliohm/).fill('1.8');
+  await bond.getByText('Readings together: In tolerance').waitFor();
+
+  // What the work calls for is listed; each entry is made from there, the ones that are read with their readings.
+  const read: string[] = [];
   const owed = page.locator('.tw-owed').getByRole('button', { name: 'Record it' });
   // The plan is judged a moment after the last stroke: the list is read when it has come to rest.
   const atRest = async () => {
@@ -93,20 +128,23 @@ test('a trainer gets a navigator with vertical guidance, and the dispatcher may 
     await owed.first().click();
     const entry = work(page, before + 1);
     await entry.waitFor();
-    const released = (await entry.getByLabel('Kind', { exact: true }).first().inputValue()) === 'release-entry';
-    await choose(entry.getByLabel(/^Outcome/), released ? 'Approved' : 'Passed');
-    await entry.getByRole('group', { name: 'Who signed' }).getByLabel('Recorded').first().check();
-    const signed = entry.getByRole('group', { name: 'Who signed' });
-    await choose(signed.getByLabel('Kind', { exact: true }), 'Repair station');
-    await signed.getByLabel('Name').fill('Wendle Avionics');
-    await signed.getByLabel(/^Certificate/).fill('WAV-118');
-    await signed.getByRole('group', { name: 'Ratings' }).getByLabel('Not recorded').uncheck();
-    for (const each of ['Radio 1', 'Radio 2', 'Radio 3', 'Station airframe'])
-      await signed.getByLabel(each, { exact: true }).check();
+    const kind = await entry.getByLabel('Kind', { exact: true }).first().inputValue();
+    await choose(entry.getByLabel(/^Outcome/), kind === 'release-entry' ? 'Approved' : 'Passed');
+    await signedBy(entry);
+    if (kind === 'compass-swing') {
+      const shown = entry.getByLabel(/^Compass shows/);
+      for (let at = 0; at < (await shown.count()); at += 1) await shown.nth(at).fill(String(at * 30 + 3));
+      await choose(entry.getByLabel(/^Engines running/), 'Yes');
+      await choose(entry.getByLabel(/^Radios stated/), 'Yes');
+      await entry.getByText('Readings together: In tolerance').waitFor();
+      read.push(kind);
+    }
     await entry.getByRole('button', { name: 'More fields' }).click();
     await entry.getByLabel(/^Second signature/).fill('A. Secundus');
     await expect.poll(() => owed.count(), { timeout: 20_000 }).toBeLessThan(left);
   }
+
+  expect(read).toEqual(['compass-swing']);
 
   // Judged here before anything is recorded, by the rules that the server will use.
   const effect = page.getByRole('region', { name: 'What this does' });

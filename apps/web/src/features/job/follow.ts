@@ -105,11 +105,15 @@ function withReadings(value: unknown, kind: string): unknown {
   if (!wanted || readings?.kind !== 'object') return withValueAt(value, 'record.readings', null);
   const own = readings.fields.find((field) => field.name === wanted);
   const empty = blank({ ...readings, nullable: false }) as Record<string, unknown>;
-  return withValueAt(value, 'record.readings', {
+  const filled = withValueAt(value, 'record.readings', {
     ...empty,
     [wanted]: own ? blank({ ...own.spec, nullable: false }) : null,
   });
+  return wanted === 'compass' ? withValueAt(filled, 'record.readings.compass.points', headings) : filled;
 }
+
+/** A row every 30 degrees: the widest step that a deviation card of an airplane may have. */
+const headings = Array.from({ length: 12 }, (_, n) => ({ headingDeg: n * 30, compassDeg: null }));
 
 function specAt(spec: Spec, names: readonly string[]): Spec | undefined {
   const [name, ...rest] = names;

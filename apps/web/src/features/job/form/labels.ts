@@ -66,6 +66,8 @@ const labels: Readonly<Record<string, string>> = {
   notRequired: 'Not a required item',
   secured: 'Removed, or deactivated',
   how: 'How it ended',
+  headingDeg: 'On heading',
+  compassDeg: 'Compass shows',
   mtlModeADbm: 'MTL, mode A',
   mtlModeCDbm: 'MTL, mode C',
   mtlModeSDbm: 'MTL, mode S',
