@@ -88,16 +88,17 @@ export function judge(dossier: Dossier, catalogue: Catalogue, profiles: readonly
   };
 }
 
-/** Units by their names along a chain: the source, and what shows it. */
+/** Things by their names, codes as they are: 'gps1:approach-lpv' to 'QN 52 navigator:approach-lpv', a chain to its source on what shows it. */
 function subjectName(dossier: Dossier, subject: string): string {
   const { units, staticSystems } = dossier.configuration;
+  const nameOf = (id: string) =>
+    [...units, ...staticSystems].find((each) => each.id === id)?.name ??
+    dossier.status.directives.find((each) => each.id === id)?.number ??
+    id;
   return subject
-    .split('>')
-    .map(
-      (id) =>
-        units.find((unit) => unit.id === id)?.name ?? staticSystems.find((system) => system.id === id)?.name ?? id,
-    )
-    .join(' on ');
+    .split(':')
+    .map((part) => part.split('>').map(nameOf).join(' on '))
+    .join(':');
 }
 
 /** What the provider printed wins; else, for navigation data, the published cycle of that number. */

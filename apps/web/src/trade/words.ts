@@ -83,3 +83,24 @@ const effects: Readonly<Record<string, string>> = {
 export function effectWords(code: string): string {
   return effects[code] ?? codeWords(code);
 }
+
+/** What a result or a due item speaks of: names as they are, codes in words. 'QN 52 navigator:approach-lpv' to 'QN 52 navigator, LPV approach'. */
+export function subjectWords({ subjectName }: { readonly subjectName: string }): string {
+  return subjectName.split(':').map(nameOrCode).join(', ');
+}
+
+/** 'Transponder test, OT 90 transponder'; what belongs to the whole aircraft, or is its own subject, stands alone. */
+export function dueWords(item: {
+  readonly what: string;
+  readonly subject: string;
+  readonly subjectName: string;
+}): string {
+  const what = nameOrCode(item.what);
+  const of = subjectWords(item);
+  return item.subject === 'aircraft' || of === what ? what : `${what}, ${of}`;
+}
+
+function nameOrCode(text: string): string {
+  if (!/^[a-z][a-z0-9-]*$/.test(text)) return text;
+  return capabilities[text] ?? recordKindWords(text);
+}

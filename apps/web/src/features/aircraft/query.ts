@@ -65,6 +65,7 @@ export const AircraftQuery = graphql(`
         topic
         what
         subject
+        subjectName
         effect
         lastGoodDay
         lapses

@@ -81,7 +81,7 @@ function Shown({ aircraft, asked, chosen }: ShownProps) {
         <FindOut aircraft={aircraft} />
       </Part>
       <Part id="due" title="Due list">
-        <DueTable due={aircraft.due} unitName={unitName} meterName={meterName} when={when} />
+        <DueTable due={aircraft.due} meterName={meterName} when={when} />
       </Part>
       {dossier && (
         <Part id="units" title="Units and joints">

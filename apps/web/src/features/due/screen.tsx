@@ -7,7 +7,7 @@ import { graphql, type ResultOf } from '../../graphql.js';
 import { dueByWeekChart, mondayOf } from '../../trade/due-chart.js';
 import { topicOf, topicOptions } from '../../trade/topics.js';
 import { clockNow, whenWords } from '../../trade/time.js';
-import { codeWords, effectWords } from '../../trade/words.js';
+import { dueWords, effectWords } from '../../trade/words.js';
 import { Caution } from '../../ui/caution.js';
 import { Chart } from '../../ui/chart.js';
 import { FilterBar, Pick } from '../../ui/filter-bar.js';
@@ -24,6 +24,7 @@ const DueAheadQuery = graphql(`
           topic
           what
           subject
+          subjectName
           effect
           lastGoodDay
           lapses
@@ -134,8 +135,8 @@ const columns: readonly Column<Due>[] = [
   {
     key: 'what',
     head: 'What',
-    sort: (item) => item.what,
-    cell: (item) => `${codeWords(item.what)}${item.subject === 'aircraft' ? '' : `, ${item.subject}`}`,
+    sort: dueWords,
+    cell: dueWords,
   },
   { key: 'day', head: 'Last good day', sort: (item) => item.lastGoodDay ?? item.lapses, cell: dayWords },
   {

@@ -6,7 +6,7 @@ import { useParamsState } from '../../app/use-params-state.js';
 import { graphql, type ResultOf } from '../../graphql.js';
 import { topicOf, topicOptions } from '../../trade/topics.js';
 import { whenWords } from '../../trade/time.js';
-import { codeWords, effectWords } from '../../trade/words.js';
+import { codeWords, effectWords, subjectWords } from '../../trade/words.js';
 import { Caution } from '../../ui/caution.js';
 import { FilterBar, Pick } from '../../ui/filter-bar.js';
 import { StatusMark } from '../../ui/status-mark.js';
@@ -161,7 +161,7 @@ const columns: readonly Column<Finding>[] = [
     ),
   },
   { key: 'text', head: 'Finding', cell: (finding) => withDates(finding.text) },
-  { key: 'subject', head: 'Of', sort: (finding) => finding.subjectName, cell: (finding) => finding.subjectName },
+  { key: 'subject', head: 'Of', sort: subjectWords, cell: subjectWords },
   { key: 'topic', head: 'Topic', sort: (finding) => finding.topic, cell: (finding) => codeWords(finding.topic) },
   {
     key: 'since',

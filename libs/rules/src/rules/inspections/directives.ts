@@ -25,7 +25,7 @@ export const directives = defineRule(
       done: 'Directive {number} is complied with.',
       'in-time': 'Directive {number} is in time; due: {next}.',
       open: 'Directive {number} is open, before further flight.',
-      overdue: 'Directive {number} fell due: {next}.',
+      overdue: 'Directive {number} is not done again by {next}.',
       unproven: 'The entry that complies with directive {number} does not count.',
       unclear: 'Directive {number} cannot be judged; not recorded: {unrecorded}.',
       excepted: 'Directive {number} does not bind: {reason}',

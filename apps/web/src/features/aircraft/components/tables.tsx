@@ -1,5 +1,5 @@
 import type { Dossier } from '@tallywing/rules';
-import { codeWords, effectWords } from '../../../trade/words.js';
+import { codeWords, dueWords, effectWords, subjectWords } from '../../../trade/words.js';
 import { remedyWords } from '../../../trade/remedies.js';
 import { StatusMark } from '../../../ui/status-mark.js';
 import { DataTable, type Column } from '../../../ui/table.js';
@@ -49,7 +49,7 @@ export function FindingsTable({
         <ReasonOf aircraft={aircraft} resultKey={finding.key} text={finding.text} profile={null} asked={asked} />
       ),
     },
-    { key: 'subject', head: 'Of', sort: (finding) => finding.subjectName, cell: (finding) => finding.subjectName },
+    { key: 'subject', head: 'Of', sort: subjectWords, cell: subjectWords },
     { key: 'opens', head: 'Open since', sort: (finding) => finding.opensAt, cell: (finding) => when(finding.opensAt) },
     {
       key: 'do',
@@ -74,12 +74,10 @@ const gravity = ['STOPS_AIRCRAFT', 'STOPS_OPERATION', 'STOPS_RELEASE', 'RECORD',
 
 export function DueTable({
   due,
-  unitName,
   meterName,
   when,
 }: {
   due: readonly Due[];
-  unitName: (id: string) => string;
   meterName: (id: string) => string;
   when: (instant: string) => string;
 }) {
@@ -88,8 +86,8 @@ export function DueTable({
       key: 'what',
       head: 'What',
       rowHead: true,
-      sort: (item) => item.what,
-      cell: (item) => `${codeWords(item.what)}${item.subject === 'aircraft' ? '' : `, ${unitName(item.subject)}`}`,
+      sort: dueWords,
+      cell: dueWords,
     },
     {
       key: 'day',

@@ -1,0 +1,16 @@
+import { expect, test } from 'vitest';
+import { dueWords, subjectWords } from './words.js';
+
+test('names stay as they are written, codes become words', () => {
+  expect(subjectWords({ subjectName: 'QN 52 navigator:approach-lpv' })).toBe('QN 52 navigator, LPV approach');
+  expect(subjectWords({ subjectName: 'compass-swing:aircraft' })).toBe('Compass swing, Aircraft');
+});
+
+test('a due item says what it is of, unless that is the aircraft or itself', () => {
+  const item = { what: 'transponder-test', subject: 'xpdr1', subjectName: 'OT 90 transponder' };
+  expect(dueWords(item)).toBe('Transponder test, OT 90 transponder');
+  expect(dueWords({ ...item, what: 'annual-inspection', subject: 'aircraft', subjectName: 'aircraft' })).toBe(
+    'Annual inspection',
+  );
+  expect(dueWords({ what: 'TW-21-08', subject: 'ad-1', subjectName: 'TW-21-08' })).toBe('TW-21-08');
+});
