@@ -170,6 +170,11 @@ function resultOf(system: System, view: View, moment: Moment, flight: FlightCond
   };
 }
 
+/** The verdict on one flight over statements that may be supposed, beside what `assess` answers for a dossier as it stands. */
+export function verdictAt(system: System, moment: Moment, flight: FlightConditions): Verdict {
+  return verdictOf(system, viewOf(system, moment), moment, 'flight', flight);
+}
+
 function verdictOf(system: System, view: View, moment: Moment, operation: string, flight: FlightConditions): Verdict {
   const answers = [moment.instant, ...view.between(moment.instant, moment.to)].map((instant) =>
     view.at(instant, moment.hoursAhead, flight).answer(flight),

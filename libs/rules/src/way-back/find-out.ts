@@ -3,13 +3,13 @@ import { widenMoment } from '../assess/assess.js';
 import { fixedOperations } from '../assess/operations.js';
 import { snapshotOf } from '../assess/snapshot.js';
 import type { System } from '../assess/system.js';
-import { systemFrom, systemOf } from '../assess/system.js';
+import { systemOf } from '../assess/system.js';
 import type { Catalogue } from '../catalogue/type.js';
 import type { Dossier } from '../dossier/dossier.js';
-import type { Clause } from '../verdict/clause.js';
 import type { FlightConditions } from '../verdict/conditions.js';
 import { widenConditions } from '../verdict/conditions.js';
 import { leaves } from '../verdict/regions.js';
+import { supposing } from './supposing.js';
 
 /** A fact that nobody recorded, and what would follow if it turned out well. */
 export interface FactToFind {
@@ -50,7 +50,7 @@ export function findOut(
   }
   const readyNow = readiness(system, instant, hoursAhead, flight);
   const found = [...askers].map(([fact, indexes]): FactToFind => {
-    const better = supposing(system, fact);
+    const better = supposing(system, new Set([fact]));
     const then = snapshotOf(better, instant, hoursAhead, flight);
     const readyThen = readiness(better, instant, hoursAhead, flight);
     return {
@@ -81,27 +81,4 @@ function readiness(
       snapshotOf(system, instant, hoursAhead, each).ready(each),
     ]),
   );
-}
-
-/** The same statements, with every leaf that waits for this fact alone taken as met. */
-function supposing(system: System, fact: string): System {
-  return systemFrom(
-    system.dossier,
-    system.facts,
-    system.statements.map((statement, index) => ({
-      statement: { ...statement, clause: suppose(statement.clause, fact) },
-      establishes: system.establishes[index] ?? [],
-    })),
-  );
-}
-
-function suppose(clause: Clause, fact: string): Clause {
-  if (clause.is === 'leaf') {
-    const waits =
-      clause.missing !== undefined && clause.missing.length > 0 && clause.missing.every((each) => each === fact);
-    return waits && clause.inside === 'cannot-tell' ? { ...clause, inside: 'met', outside: 'met' } : clause;
-  }
-  if (clause.is === 'ref') return clause;
-  if (clause.is === 'implies') return { ...clause, if: suppose(clause.if, fact), then: suppose(clause.then, fact) };
-  return { ...clause, of: clause.of.map((each) => suppose(each, fact)) };
 }

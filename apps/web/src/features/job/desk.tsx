@@ -11,7 +11,7 @@ import { effectOf, judgeAll, stillOwed, type PlanEffect, type Profile } from './
 import { subjectName } from './form/options.js';
 import { valueAt } from './form/tree.js';
 import { entryFor, newStep } from './follow.js';
-import { openJoins, type Join } from './joins.js';
+import { openJoins, type Join } from '@tallywing/rules';
 import type { Start } from './kinds.js';
 import { planOf, type Plan, type Step } from './plan.js';
 import { useSettled } from './use-settled.js';

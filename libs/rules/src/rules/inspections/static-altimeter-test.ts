@@ -60,6 +60,7 @@ function ofUnit(facts: Facts, unit: UnitFacts): Draft {
     [
       ...(altimeter.length > 0 ? [recordIt('altimeter-test', unit.id)] : []),
       ...(reporter.length > 0 ? [recordIt('altitude-reporting-test', unit.id)] : []),
+      ...(reporter.length > 0 ? transpondersOf(facts, unit).map(({ id }) => recordIt('transponder-test', id)) : []),
       findOut('unit.amend', unit.id, `configuration.units.${unit.id}.manufactured`),
     ],
   );

@@ -1,5 +1,7 @@
-import type { Catalogue, Dossier, EquipmentType } from '@tallywing/rules';
+import type { Catalogue, Port } from '../catalogue/type.js';
+import type { Dossier } from '../dossier/dossier.js';
 
+/** Two ports that could be joined. */
 export interface Join {
   readonly fromUnit: string;
   readonly fromPort: string;
@@ -7,7 +9,6 @@ export interface Join {
   readonly toPort: string;
 }
 
-type Port = EquipmentType['ports'][number];
 interface UnitPort {
   readonly unitId: string;
   readonly port: Port;

@@ -1,0 +1,110 @@
+import fc from 'fast-check';
+import { expect, it } from 'vitest';
+import type { Move, Problem } from './cheapest.js';
+import { cheapest } from './cheapest.js';
+
+/** Needs to be covered, and deeds that each cover some of them at a price. */
+interface Cover {
+  readonly needs: number;
+  readonly deeds: readonly { readonly covers: readonly number[]; readonly cost: number }[];
+}
+
+function problemOf({ needs, deeds }: Cover): Problem<readonly number[], number> {
+  const open = (state: readonly number[]) =>
+    Array.from({ length: needs }, (_, need) => need).find(
+      (need) => !state.some((deed) => deeds[deed]?.covers.includes(need)),
+    );
+  return {
+    start: [],
+    solved: (state) => open(state) === undefined,
+    // One open need: every solution holds one of the deeds that cover it.
+    moves: (state) =>
+      deeds.flatMap((deed, index): Move<number>[] => {
+        const need = open(state);
+        return need !== undefined && deed.covers.includes(need)
+          ? [{ id: String(index), action: index, cost: deed.cost }]
+          : [];
+      }),
+    after: (state, deed) => [...state, deed].sort((a, b) => a - b),
+    key: (state) => state.join(),
+  };
+}
+
+/** The price of the cheapest choice, by trying every one; null where none will do. */
+function byTryingAll({ needs, deeds }: Cover): number | null {
+  let best: number | null = null;
+  for (let choice = 0; choice < 2 ** deeds.length; choice += 1) {
+    const chosen = deeds.filter((_, index) => choice & (1 << index));
+    const covered = new Set(chosen.flatMap((each) => each.covers));
+    const cost = chosen.reduce((sum, each) => sum + each.cost, 0);
+    if (covered.size === needs && (best === null || cost < best)) best = cost;
+  }
+  return best;
+}
+
+const cover = fc.integer({ min: 1, max: 5 }).chain((needs) =>
+  fc.record({
+    needs: fc.constant(needs),
+    deeds: fc.array(
+      fc.record({
+        covers: fc.uniqueArray(fc.integer({ min: 0, max: needs - 1 }), { minLength: 1, maxLength: needs }),
+        cost: fc.integer({ min: 0, max: 9 }),
+      }),
+      { maxLength: 8 },
+    ),
+  }),
+);
+
+it('finds the price that trying everything finds, and none where there is none', () => {
+  fc.assert(
+    fc.property(cover, (each) => {
+      const found = cheapest(problemOf(each), { states: 10_000, paths: 1 });
+      expect(found.complete).toBe(true);
+      expect(found.paths[0]?.cost ?? null).toBe(byTryingAll(each));
+    }),
+    { numRuns: 300 },
+  );
+});
+
+it('gives several solutions cheapest first, none of which holds all of a cheaper one', () => {
+  fc.assert(
+    fc.property(cover, (each) => {
+      const { paths } = cheapest(problemOf(each), { states: 10_000, paths: 4 });
+      const costs = paths.map((path) => path.cost);
+      expect(costs).toEqual([...costs].sort((a, b) => a - b));
+      const sets = paths.map((path) => new Set(path.moves.map((move) => move.id)));
+      for (const [at, set] of sets.entries())
+        for (const cheaper of sets.slice(0, at)) expect([...cheaper].every((id) => set.has(id))).toBe(false);
+    }),
+    { numRuns: 200 },
+  );
+});
+
+it('says that it stopped at its limit', () => {
+  const chain: Problem<number, number> = {
+    start: 0,
+    solved: (state) => state === 10,
+    moves: () => [{ id: 'step', action: 1, cost: 1 }],
+    after: (state, step) => state + step,
+    key: String,
+  };
+  expect(cheapest(chain, { states: 5, paths: 1 })).toMatchObject({ paths: [], complete: false, looked: 5 });
+  expect(cheapest(chain, { states: 11, paths: 1 }).paths[0]?.cost).toBe(10);
+});
+
+it('prefers fewer moves at one price', () => {
+  const twoWays: Problem<string, string> = {
+    start: '',
+    solved: (state) => state === 'ab' || state === 'c',
+    moves: (state) =>
+      state === ''
+        ? [
+            { id: 'a', action: 'a', cost: 1 },
+            { id: 'c', action: 'c', cost: 2 },
+          ]
+        : [{ id: 'b', action: 'b', cost: 1 }],
+    after: (state, letter) => state + letter,
+    key: (state) => state,
+  };
+  expect(cheapest(twoWays, { states: 100, paths: 1 }).paths[0]?.moves.map((each) => each.id)).toEqual(['c']);
+});

@@ -1,0 +1,278 @@
+import type { EquipmentType, FunctionCode } from '../catalogue/type.js';
+import type { Change } from '../changes/changes.js';
+import { touchedBy } from '../changes/checks.js';
+import type { Agency, DocumentRef, Performed } from '../dossier/common.js';
+import type { Antenna, Grant, InstalledUnit } from '../dossier/installation.js';
+import type { Dossier } from '../dossier/dossier.js';
+import type { DatabaseKind } from '../catalogue/type.js';
+import type { RecordHead, RecordKind } from '../dossier/status.js';
+import { databaseCycleAt } from '../time/cycles.js';
+import type { Instant } from '../time/instant.js';
+import { addDays } from '../time/calendar.js';
+import { civilDateAt } from '../time/zones.js';
+
+/** What nobody can know before the work is done. Every step of a way back says which of these it rests on. */
+export type Assumption =
+  /** The test or inspection passes, and a person who may signs the entry. */
+  | 'passes-and-is-signed'
+  /** The missing facts turn out well. */
+  | 'turns-out-well'
+  /** Approved data, parts and room are there for this aircraft. */
+  | 'data-and-parts-at-hand'
+  /** The defect can be repaired. */
+  | 'can-be-repaired'
+  /** The item may be deferred: it is not required. */
+  | 'may-be-deferred'
+  /** Nothing is due again before the flight. */
+  | 'not-due-again'
+  /** A named person accepts what is there. */
+  | 'accepted-as-found'
+  /** The verification is for this flight and procedure only. */
+  | 'this-flight-only';
+
+const shop = 'whoever may';
+const mechanic: Agency = {
+  kind: 'mechanic',
+  name: shop,
+  certificate: shop,
+  ratings: ['airframe', 'powerplant', 'inspection-authorization'],
+};
+const station: Agency = {
+  kind: 'repair-station',
+  name: shop,
+  certificate: shop,
+  ratings: [
+    'radio-1',
+    'radio-2',
+    'radio-3',
+    'instrument-1',
+    'instrument-2',
+    'instrument-3',
+    'instrument-4',
+    'limited-for-test',
+    'station-airframe',
+  ],
+};
+const pilot: Agency = { kind: 'pilot', name: shop, certificate: shop, ratings: ['private-pilot'] };
+
+/** Who signs what: somebody who may, as `who-may` has it. Kinds that are not here are signed by a mechanic. */
+const signers: Partial<Record<RecordKind, Agency>> = {
+  'static-system-test': station,
+  'altimeter-test': station,
+  'altitude-reporting-test': station,
+  'transponder-test': station,
+  'altitude-correspondence-test': station,
+  'static-leak-test': station,
+  'vor-check': pilot,
+  'data-verification': pilot,
+  'pilot-flight-check': pilot,
+};
+const approvedKinds: readonly RecordKind[] = [
+  'annual-inspection',
+  'airworthiness-certificate-inspection',
+  'hundred-hour-inspection',
+  'progressive-complete',
+  'program-inspection',
+  'condition-inspection',
+  'release-entry',
+];
+/** An altitude test of a light aircraft is made to this unless the flight goes higher. Common practice. */
+const usualTestFt = 20_000;
+/** Years that an emergency transmitter's new battery is good for. Assumed; the battery's own date decides. */
+const batteryYears = 2;
+
+/** A VOR check counts by its bearings alone. */
+const goodVorCheck: RecordHead['readings'] = {
+  altimeter: null,
+  transponder: null,
+  staticLeak: null,
+  correspondence: null,
+  compass: null,
+  bonding: null,
+  vor: {
+    method: 'ground-checkpoint',
+    expectedDeg: 360,
+    indicatedDeg: 360,
+    otherIndicatedDeg: null,
+    stationEntryMade: null,
+    earlierMethodsUnavailable: null,
+    independentUnits: null,
+    sameStation: null,
+  },
+};
+
+export function performedAt(dossier: Dossier, at: Instant): Performed {
+  return { date: civilDateAt(at, dossier.configuration.aircraft.base.zone), at };
+}
+
+/** An entry that counts, made at `at` with the hours of the last readings. */
+export function entry(
+  dossier: Dossier,
+  at: Instant,
+  kind: RecordKind,
+  subjects: readonly string[],
+  topFt: number,
+): Change & { readonly kind: 'record.add' } {
+  const done = performedAt(dossier, at);
+  const record: RecordHead = {
+    id: `way-back-${kind}-${subjects.join('-')}-${at.replace(/[^0-9]/g, '')}`.slice(0, 80),
+    kind,
+    subjects: [...subjects],
+    done,
+    meters: Object.entries(dossier.meters.readings).map(([meter, { value }]) => ({ meter, value })),
+    outcome: approvedKinds.includes(kind) ? 'approved' : 'passed',
+    enRoute: null,
+    dueAt: null,
+    evidence: 'entry-seen',
+    entry: { book: shop, page: shop },
+    agency: signers[kind] ?? mechanic,
+    secondPerson: 'a second person',
+    instrument: null,
+    document: null,
+    testedToFt: kind === 'altimeter-test' || kind === 'altitude-reporting-test' ? Math.max(usualTestFt, topFt) : null,
+    place: dossier.configuration.aircraft.base.name,
+    expires: kind === 'elt-battery' ? addDays(done.date, batteryYears * 365) : null,
+    readings: kind === 'vor-check' ? goodVorCheck : null,
+    note: null,
+  };
+  return { kind: 'record.add', version: 1, record };
+}
+
+/** The cycle in force at `at`, as the provider would print it. */
+export function load(dossier: Dossier, at: Instant, unitId: string, database: DatabaseKind): Change {
+  return {
+    kind: 'database.load',
+    version: 1,
+    load: {
+      unitId,
+      database,
+      slot: 'this',
+      cycle: databaseCycleAt(at).id,
+      effective: null,
+      expires: null,
+      loaded: performedAt(dossier, at),
+      fromFlightDeck: true,
+    },
+  };
+}
+
+const guidance: Partial<Record<FunctionCode, readonly Grant[]>> = {
+  com: ['com'],
+  'vor-receiver': ['nav-vor', 'approach-vor'],
+  'loc-receiver': ['approach-loc'],
+  'gs-receiver': ['approach-ils'],
+  gnss: ['nav-gnss', 'approach-lnav', 'approach-lp', 'approach-lnav-vnav', 'approach-lpv'],
+  transponder: ['altitude-reporting'],
+  'altitude-reporting': ['altitude-reporting'],
+  'ads-b-out-1090': ['ads-b-out'],
+  'ads-b-out-uat': ['ads-b-out'],
+};
+const antennaFor: Partial<Record<FunctionCode, Antenna['kind']>> = {
+  com: 'com',
+  'vor-receiver': 'vor-loc',
+  'gs-receiver': 'glide-slope',
+  gnss: 'gnss-sbas',
+  transponder: 'transponder',
+};
+
+export function grantsOf(functions: readonly FunctionCode[]): readonly Grant[] {
+  return [...new Set(functions.flatMap((each) => guidance[each] ?? []))];
+}
+
+/**
+ * Takes out what stood there, fits the new unit in its place with an approval for all it can give, with antennas, supplement
+ * and data. Its ports are joined by a deed of their own, once it is in.
+ */
+export function fit(
+  dossier: Dossier,
+  at: Instant,
+  type: EquipmentType,
+  replaced: InstalledUnit | null,
+): readonly Change[] {
+  const performed = performedAt(dossier, at);
+  const unitId = `new-${type.functions.includes('gnss') ? 'navigator' : (type.functions[0] ?? 'unit')}`;
+  const grants = [...grantsOf(type.functions)];
+  const document = { title: `Approved data for ${type.name}`, revision: type.revision, date: performed.date };
+  const bands = type.functions.flatMap((each) => antennaFor[each] ?? []);
+  const kept = dossier.configuration.antennas.filter(
+    (each) => replaced !== null && each.units.includes(replaced.id) && bands.includes(each.kind),
+  );
+  const touched = [...new Set([...touchedBy(type.functions), 'behind-panel' as const])];
+  const unit: InstalledUnit = {
+    id: unitId,
+    name: `${type.maker} ${type.name}`,
+    typeId: type.id,
+    functions: [],
+    serial: shop,
+    openingId: replaced?.openingId ?? null,
+    place: replaced?.place ?? type.view?.approvedPlaces[0] ?? 'remote',
+    software: type.pairs.find((each) => each.software !== null)?.software ?? null,
+    offsetIn: replaced?.offsetIn ?? 0,
+    options: [],
+    approval: {
+      basis: 'stc-model-list',
+      document,
+      approvedOn: performed.date,
+      releasedOn: performed.date,
+      permission: true,
+      modelListed: true,
+      grants,
+      acceptedBy: null,
+    },
+    manufactured: performed.date,
+    fitted: performed,
+    deactivated: null,
+    massLb: type.massLb,
+    armIn: replaced?.armIn ?? null,
+    notes: null,
+  };
+  return [
+    ...(replaced === null ? [] : takeOut(dossier, performed, replaced, touched)),
+    { kind: 'unit.install', version: 1, unit, performed, touched, mass: null },
+    ...bands.map((kind): Change => {
+      const old = kept.find((each) => each.kind === kind);
+      const antenna = old
+        ? { ...old, units: [...old.units.filter((each) => each !== replaced?.id), unitId], approved: true }
+        : { id: `new-antenna-${kind}`, kind, units: [unitId], approved: true, xIn: null, yIn: null };
+      return { kind: 'antenna.fit', version: 1, antenna, performed, touched: [] };
+    }),
+    supplementFor(dossier, unitId, document, grants),
+    ...type.databases.map((each) => load(dossier, at, unitId, each.kind)),
+  ];
+}
+
+/** In the place of the unit's supplement of before, if it has one. */
+export function supplementFor(
+  dossier: Dossier,
+  unitId: string,
+  document: DocumentRef,
+  grants: readonly Grant[],
+): Change {
+  const old = dossier.configuration.supplements.find((each) => each.units.includes(unitId));
+  return {
+    kind: 'supplement.set',
+    version: 1,
+    supplement: {
+      id: old?.id ?? `supplement-${unitId}`,
+      units: [unitId],
+      document,
+      aboard: true,
+      currentDataRequired: true,
+      grants: [...grants],
+    },
+  };
+}
+
+function takeOut(
+  dossier: Dossier,
+  performed: Performed,
+  { id }: InstalledUnit,
+  touched: readonly ReturnType<typeof touchedBy>[number][],
+): readonly Change[] {
+  return [
+    { kind: 'unit.remove', version: 1, unitId: id, performed, reason: 'replaced', touched: [...touched], mass: null },
+    ...dossier.configuration.placards
+      .filter((each) => each.unitId === id)
+      .map((each): Change => ({ kind: 'placard.remove', version: 1, placardId: each.id, reason: 'its unit is out' })),
+  ];
+}

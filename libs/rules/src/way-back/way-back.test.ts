@@ -1,0 +1,292 @@
+import { describe, expect, it } from 'vitest';
+import { approvalOf } from '../../testing/builders.js';
+import { entries, goodDay, trainer, trainerCatalogue, trainerRecords, trainerTypes } from '../../testing/trainer.js';
+import { assess, widenMoment } from '../assess/assess.js';
+import { systemOf } from '../assess/system.js';
+import { admit, apply } from '../changes/changes.js';
+import type { Dossier } from '../dossier/dossier.js';
+import type { FlightConditions } from '../verdict/conditions.js';
+import { widenConditions } from '../verdict/conditions.js';
+import type { Action } from './actions.js';
+import { actionsFor } from './actions.js';
+import { cheapest } from './cheapest.js';
+import type { LabourTable } from './labour.js';
+import { defaultLabour } from './labour.js';
+import { problemOf, wayBack } from './way-back.js';
+
+const moment = { instant: goodDay, hours: 1 };
+const ifr: Partial<FlightConditions> = {
+  rules: 'ifr',
+  light: 'day',
+  purpose: 'private',
+  airspace: ['controlled'],
+  topFt: 10_000,
+  localTrainingNm: null,
+  overWaterBeyondGlide: false,
+  crewOnly: false,
+  approaches: [],
+};
+const vfr: Partial<FlightConditions> = { ...ifr, rules: 'vfr', topFt: 6_000 };
+const lpv: Partial<FlightConditions> = { ...ifr, approaches: ['lpv'] };
+const ils: Partial<FlightConditions> = { ...ifr, approaches: ['ils'] };
+/** Where a transponder with ADS-B Out is asked for, so that to deactivate it is no way. */
+const busy: Partial<FlightConditions> = { ...ils, airspace: ['controlled', 'class-b-c'] };
+
+const ask = (dossier: Dossier, flight: Partial<FlightConditions>, labour?: LabourTable) =>
+  wayBack(dossier, trainerCatalogue, moment, flight, labour);
+const steps = (dossier: Dossier, flight: Partial<FlightConditions>, at = 0) =>
+  ask(dossier, flight).ways[at]?.steps.map((each) => [each.job, ...each.subjects].join(' '));
+
+/** Each test of 2025 moved back a year, out of its 24 months. */
+const old = (name: 'transponder' | 'altimeter' | 'static' | 'reporting') => ({
+  ...trainerRecords[name],
+  id: `${name}-old`,
+  done: { date: '2023-12-05', at: null },
+});
+const base = trainer();
+const withUnits = (change: (unit: Dossier['configuration']['units'][number]) => object) => ({
+  configuration: { units: base.configuration.units.map((unit) => ({ ...unit, ...change(unit) })) },
+});
+const vfrOnly = trainer(
+  withUnits((unit) =>
+    unit.id === 'gps1'
+      ? { approval: approvalOf({ basis: 'stc-model-list', permission: true, modelListed: true, grants: ['vfr-only'] }) }
+      : {},
+  ),
+  { configuration: { supplements: [] } },
+);
+
+const cases: readonly (readonly [string, Dossier, Partial<FlightConditions>, readonly string[]])[] = [
+  [
+    'a lapsed transponder test',
+    trainer(entries({ without: ['transponder'], and: [old('transponder')] })),
+    busy,
+    ['transponder-test xpdr1'],
+  ],
+  [
+    'a lapsed VOR check, flight to the ILS: the check costs less than anything',
+    trainer(entries({ without: ['vor'] }), { status: { loads: [] } }),
+    ils,
+    ['vor-check nav1'],
+  ],
+  ['expired data, flight to LPV', trainer({ status: { loads: [] } }), lpv, ['load-database gps1 navigation']],
+  [
+    'every altitude test lapsed: one visit costs less than its parts',
+    trainer(
+      entries({
+        without: ['transponder', 'altimeter', 'static', 'reporting'],
+        and: [old('transponder'), old('altimeter'), old('static'), old('reporting')],
+      }),
+    ),
+    busy,
+    ['altitude-suite'],
+  ],
+  [
+    'held for a squawk that is done',
+    trainer({
+      status: {
+        holds: [{ id: 'h1', reason: 'panel open', by: 'J. Orrell', from: '2026-03-01T12:00Z', until: null }],
+      },
+    }),
+    vfr,
+    ['lift-hold h1'],
+  ],
+  ['a navigator limited to VFR, flight to LPV', vfrOnly, lpv, ['approve-installation gps1']],
+  [
+    'annual lapsed and emergency transmitter not inspected',
+    trainer(
+      entries({
+        without: ['annual', 'locator'],
+        and: [
+          { ...trainerRecords.annual, id: 'annual-old', done: { date: '2024-02-01', at: null } },
+          { ...trainerRecords.locator, id: 'locator-old', done: { date: '2024-02-01', at: null } },
+        ],
+      }),
+    ),
+    vfr,
+    ['elt-inspection elt1', 'annual-inspection'],
+  ],
+];
+
+describe.each(cases)('%s', (_, dossier, flight, expected) => {
+  const found = ask(dossier, flight);
+
+  it('is a no or a cannot-tell, and the cheapest way is the one a shop would name', () => {
+    expect(found.now).not.toBe('yes');
+    expect([...(steps(dossier, flight) ?? [])].sort()).toEqual([...expected].sort());
+    expect(found.complete).toBe(true);
+  });
+
+  it('ends in a yes by a full assessment of the changes recorded one by one, each of them admitted', () => {
+    for (const path of pathsOf(dossier, flight)) {
+      let after = dossier;
+      for (const change of path.flatMap((each) => each.changes)) {
+        expect(admit(after, trainerCatalogue, change, null)).toEqual([]);
+        after = apply(after, change);
+      }
+      if (path.every((each) => each.supposes.length === 0))
+        expect(assess(after, trainerCatalogue, moment, flight).operations['flight']?.ready).toBe('yes');
+    }
+  });
+
+  it('cannot be had for less by any choice of up to three of all actions that any failing result names', () => {
+    const best = found.ways[0]?.hours.typical ?? Number.POSITIVE_INFINITY;
+    for (const choice of choicesOf(poolOf(dossier, flight), 3)) {
+      const hours = choice.reduce((sum, each) => sum + defaultLabour.jobs[each.job].typical, 0);
+      if (hours >= best - 1e-9) continue;
+      const after = choice.flatMap((each) => each.changes).reduce(apply, dossier);
+      expect(assess(after, trainerCatalogue, moment, flight).operations['flight']?.ready).not.toBe('yes');
+    }
+  });
+});
+
+function pathsOf(dossier: Dossier, flight: Partial<FlightConditions>): readonly (readonly Action[])[] {
+  const problem = problemOf(dossier, trainerCatalogue, widenMoment(moment), widenConditions(flight));
+  return cheapest(problem, { states: 500, paths: 3 }).paths.map((each) => each.state.deeds);
+}
+
+/** What the remedies of every failing result name, whether or not the result bears on the flight. */
+function poolOf(dossier: Dossier, flight: Partial<FlightConditions>): readonly Action[] {
+  const { facts, statements } = systemOf(dossier, trainerCatalogue);
+  const failing = new Set(
+    assess(dossier, trainerCatalogue, moment, flight)
+      .results.filter((each) => each.outcome === 'not-met' || each.outcome === 'cannot-tell')
+      .map((each) => each.key),
+  );
+  const situation = { dossier, catalogue: trainerCatalogue, facts, at: goodDay, flight: widenConditions(flight) };
+  const actions = statements
+    .filter((each) => failing.has(each.key))
+    .flatMap((each) => (each.remedies ?? []).flatMap((remedy) => actionsFor(remedy, situation)));
+  return [...new Map(actions.map((each) => [each.id, each])).values()];
+}
+
+function choicesOf<T>(pool: readonly T[], most: number): readonly (readonly T[])[] {
+  if (most === 0 || pool.length === 0) return [[]];
+  const [first, ...rest] = pool as readonly [T, ...T[]];
+  return [...choicesOf(rest, most), ...choicesOf(rest, most - 1).map((each) => [first, ...each])];
+}
+
+it('has nothing to do where the answer is yes', () => {
+  expect(ask(base, lpv)).toEqual({ now: 'yes', ways: [], complete: true, looked: 1 });
+});
+
+it('finds no way where the certificate forbids it', () => {
+  const experimental = trainer({
+    configuration: {
+      aircraft: { certificate: 'experimental' },
+      authority: { ...base.configuration.authority, ifr: false, conditionInspectionMonths: 12 },
+    },
+  });
+  expect(ask(experimental, ifr)).toMatchObject({ now: 'no', ways: [], complete: true });
+});
+
+it('counts what an action opens: a navigator that is fitted must be checked, joined and released', () => {
+  const without = trainer({
+    configuration: {
+      units: base.configuration.units.filter((unit) => unit.id !== 'gps1'),
+      links: base.configuration.links.filter((link) => link.fromUnit !== 'gps1'),
+      supplements: [],
+      antennas: base.configuration.antennas.filter((each) => each.id !== 'a-gps'),
+    },
+    status: { loads: [] },
+  });
+  const found = steps(without, lpv);
+  expect(found?.[0]).toBe('fit-navigator nx5');
+  expect([...(found ?? [])].sort()).toEqual([
+    'controls-check',
+    'fit-navigator nx5',
+    'gnss-function-check new-navigator',
+    'join-ports new-navigator',
+    'release-entry new-navigator',
+    'vhf-interference-check new-navigator',
+  ]);
+});
+
+it('makes a test once, after the work that would undo it', () => {
+  const removed = trainer(
+    {
+      configuration: {
+        units: base.configuration.units.filter((unit) => unit.id !== 'xpdr1'),
+        links: base.configuration.links.filter((link) => link.toUnit !== 'xpdr1'),
+      },
+    },
+    entries({ without: ['reporting'], and: [old('reporting')] }),
+  );
+  const found = steps(removed, busy) ?? [];
+  const at = (job: string) => found.findIndex((each) => each.startsWith(job));
+  expect(at('fit-transponder')).toBeGreaterThanOrEqual(0);
+  expect(new Set(found).size).toBe(found.length);
+  expect(at('altitude-correspondence-test')).toBeGreaterThan(at('fit-transponder'));
+});
+
+it('says what a way costs elsewhere: a navigator that sends no position ends the use of ADS-B Out', () => {
+  const silent = {
+    ...trainerTypes.navigator,
+    id: 'nx6',
+    family: 'nx6',
+    ports: trainerTypes.navigator.ports.filter((port) => port.signal !== 'position'),
+  };
+  const catalogue = { version: 'test', types: { ...trainerCatalogue.types, nx6: silent } };
+  const dear = {
+    hourly: null,
+    jobs: {
+      ...defaultLabour.jobs,
+      'approve-installation': { ...defaultLabour.jobs['approve-installation'], typical: 90 },
+    },
+  };
+  const [way] = wayBack(vfrOnly, catalogue, moment, lpv, dear).ways;
+  expect(way?.steps[0]).toMatchObject({ job: 'replace-navigator', subjects: ['nx6', 'gps1'] });
+  expect(way?.loses).toEqual(['ads-b-out']);
+});
+
+it('asks for what is missing, and says that it takes it to turn out well', () => {
+  const unsigned = trainer(entries({ without: ['annual'], and: [{ ...trainerRecords.annual, agency: null }] }));
+  const way = ask(unsigned, vfr).ways[0];
+  expect(way?.steps).toEqual([
+    expect.objectContaining({
+      job: 'find-out',
+      change: null,
+      facts: [`status.records.${trainerRecords.annual.id}.agency`],
+      assumes: ['turns-out-well'],
+    }),
+  ]);
+  expect(way?.then.ready).toBe('yes');
+});
+
+it('says how long it lasts and what its hours rest on', () => {
+  const way = ask(trainer({ status: { loads: [] } }), lpv).ways[0];
+  // 2026-03-16 is in the cycle that ends on 2026-03-19 at 0901 UTC.
+  expect(way?.then.changesAt).toBe('2026-03-19T09:01Z');
+  expect(way).toMatchObject({
+    hours: { low: 0.2, typical: 0.4, high: 1 },
+    money: null,
+    hoursRestOn: 'common-practice',
+  });
+});
+
+it('goes by the price where the house has set one', () => {
+  const lapsed = trainer(
+    entries({
+      without: ['transponder', 'reporting'],
+      and: [old('transponder'), old('reporting')],
+    }),
+  );
+  const dear = {
+    hourly: 100,
+    jobs: { ...defaultLabour.jobs, 'transponder-test': { ...defaultLabour.jobs['transponder-test'], parts: 900 } },
+  };
+  expect([...(steps(lapsed, busy) ?? [])].sort()).toEqual(['altitude-reporting-test enc1', 'transponder-test xpdr1']);
+  expect(ask(lapsed, busy, dear).ways[0]).toMatchObject({
+    steps: [{ job: 'altitude-suite' }],
+    money: { low: 200, typical: 300, high: 400 },
+  });
+});
+
+it('gives other ways after the cheapest', () => {
+  const lapsed = trainer(entries({ without: ['transponder'], and: [old('transponder')] }));
+  const found = ask(lapsed, ils);
+  expect(found.ways.length).toBeGreaterThan(1);
+  expect(found.ways.map((each) => each.hours.typical)).toEqual(
+    found.ways.map((each) => each.hours.typical).sort((a, b) => a - b),
+  );
+});

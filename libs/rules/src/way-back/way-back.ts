@@ -1,0 +1,349 @@
+import type { AskedMoment } from '../assess/assess.js';
+import { viewOf, widenMoment } from '../assess/assess.js';
+import { verdictAt } from '../assess/assess.js';
+import type { Need } from '../assess/operations.js';
+import { needsOf } from '../assess/operations.js';
+import type { Snapshot } from '../assess/snapshot.js';
+import type { System } from '../assess/system.js';
+import { systemOf } from '../assess/system.js';
+import type { Catalogue } from '../catalogue/type.js';
+import { apply } from '../changes/changes.js';
+import type { Dossier } from '../dossier/dossier.js';
+import type { SourceStatus } from '../facts/source.js';
+import { weakerStatus } from '../facts/source.js';
+import type { Instant } from '../time/instant.js';
+import { instantOf, minutesOf } from '../time/instant.js';
+import type { Capability } from '../verdict/capability.js';
+import { capabilities, needsMeans } from '../verdict/capability.js';
+import type { Clause } from '../verdict/clause.js';
+import type { FlightConditions } from '../verdict/conditions.js';
+import { widenConditions } from '../verdict/conditions.js';
+import { collectEdges, noEdges } from '../verdict/regions.js';
+import type { Moment, Ready, Verdict } from '../verdict/result.js';
+import { missingPaths } from '../rules/gaps.js';
+import type { Action } from './actions.js';
+import { actionsFor, findOutAction, fittingsFor, readMeters } from './actions.js';
+import { cheapest } from './cheapest.js';
+import type { Move, Path, Problem } from './cheapest.js';
+import type { Assumption } from './deeds.js';
+import type { Job, LabourTable } from './labour.js';
+import { defaultLabour } from './labour.js';
+import { supposing } from './supposing.js';
+
+/** Low, typical and high: person-hours, or money in the house's currency. */
+export interface Span {
+  readonly low: number;
+  readonly typical: number;
+  readonly high: number;
+}
+
+export interface WayStep {
+  readonly job: Job;
+  readonly subjects: readonly string[];
+  /** Kind of change to record; null: facts to find out. */
+  readonly change: string | null;
+  readonly facts: readonly string[];
+  readonly hours: Span;
+  readonly assumes: readonly Assumption[];
+}
+
+/** One way to a yes: what to do, in this order. */
+export interface Way {
+  readonly steps: readonly WayStep[];
+  readonly hours: Span;
+  /** Null: no price of an hour is known. Parts without a price are not in it. */
+  readonly money: Span | null;
+  /** True where a unit or an antenna is fitted whose price nobody entered. */
+  readonly partsUnknown: boolean;
+  readonly assumes: readonly Assumption[];
+  /** Weakest of the figures behind the hours. */
+  readonly hoursRestOn: SourceStatus;
+  /** The full verdict as it would then stand: by which means, until when, how many hours. */
+  readonly then: Verdict;
+  /** What the aircraft could do before and then no longer can at that moment. */
+  readonly loses: readonly Capability[];
+}
+
+export interface WayBack {
+  readonly now: Ready;
+  /** Cheapest first; empty where the answer is yes already, or where no work known here leads to a yes. */
+  readonly ways: readonly Way[];
+  /** False: the search stopped at its limit before it had looked at every state. */
+  readonly complete: boolean;
+  readonly looked: number;
+}
+
+const usualLimits = { states: 1500, paths: 3 };
+
+/** What the search walks over: the aircraft as it would be, and what is taken to turn out well. */
+interface State {
+  readonly dossier: Dossier;
+  readonly supposed: ReadonlySet<string>;
+  /** In the order in which they are done. */
+  readonly deeds: readonly Action[];
+  /** Moves made, also those that only put a test later. */
+  readonly steps: number;
+}
+
+/**
+ * The cheapest work that brings a lost flight back, by search over states: an action may open new obligations, and these
+ * must be met as well. Every way is judged by the full rules at its end. It promises nothing: each step says what it assumes,
+ * and a person decides. Work is thought of as done at the moment asked, one step a minute, so that its order is known.
+ */
+export function wayBack(
+  dossier: Dossier,
+  catalogue: Catalogue,
+  asked: AskedMoment,
+  conditions?: Partial<FlightConditions>,
+  labour: LabourTable = defaultLabour,
+  limits: { readonly states: number; readonly paths: number } = usualLimits,
+): WayBack {
+  const moment = widenMoment(asked);
+  const flight = widenConditions(conditions);
+  const problem = problemOf(dossier, catalogue, moment, flight, labour);
+  const now = verdictOfState(problem.start, catalogue, moment, flight).ready;
+  if (now === 'yes') return { now, ways: [], complete: true, looked: 1 };
+  const found = cheapest(problem, limits);
+  return {
+    now,
+    ways: found.paths.map((path) => wayOf(problem.start, path, catalogue, moment, flight, labour)),
+    complete: found.complete,
+    looked: found.looked,
+  };
+}
+
+/** The search as such; apart, so that its optimum can be held against trying everything. */
+export function problemOf(
+  dossier: Dossier,
+  catalogue: Catalogue,
+  moment: Moment,
+  flight: FlightConditions,
+  labour: LabourTable = defaultLabour,
+): Problem<State, Action> {
+  const judged = new WeakMap<State, { readonly system: System; readonly stop: Snapshot | null }>();
+  const judge = (state: State) => {
+    const known = judged.get(state);
+    if (known) return known;
+    const system = systemOfState(state, catalogue);
+    const found = { system, stop: stopping(system, moment, flight) };
+    judged.set(state, found);
+    return found;
+  };
+  return {
+    start: { dossier, supposed: new Set(), deeds: [], steps: 0 },
+    solved: (state) => judge(state).stop === null,
+    moves: (state) => {
+      const { system, stop } = judge(state);
+      return stop === null ? [] : movesOf(system, stop, { state, catalogue, moment, flight, labour });
+    },
+    after: (state, action) => {
+      // A test that later work undid is made once, after that work.
+      const before = state.deeds.filter((each) => each.id !== action.id);
+      const moved = before.length < state.deeds.length;
+      const from = moved ? before.flatMap((each) => each.changes).reduce(apply, dossier) : state.dossier;
+      return {
+        dossier: action.changes.reduce(apply, from),
+        supposed: action.supposes.length === 0 ? state.supposed : new Set([...state.supposed, ...action.supposes]),
+        deeds: [...before, action],
+        steps: state.steps + 1,
+      };
+    },
+    // Deeds in another order are another state only where something else then fails.
+    key: (state) => {
+      const { system, stop } = judge(state);
+      const failing = stop === null ? [] : system.statements.filter((_, index) => fails(stop, index));
+      const done = state.deeds.map((each) => each.id).sort();
+      return [...done, '', ...failing.map((each) => each.key)].join('\n');
+    },
+  };
+}
+
+interface Around {
+  readonly state: State;
+  readonly catalogue: Catalogue;
+  readonly moment: Moment;
+  readonly flight: FlightConditions;
+  readonly labour: LabourTable;
+}
+
+/** Moves of which every solution takes at least one: those on one failing result, or, where there are several means, on one of each. */
+function movesOf(system: System, snapshot: Snapshot, around: Around): readonly Move<Action>[] {
+  const situation = {
+    dossier: around.state.dossier,
+    catalogue: around.catalogue,
+    facts: system.facts,
+    at: minuteOf(around.moment.instant, around.state.steps),
+    flight: around.flight,
+  };
+  const asking = new Set<Capability>();
+
+  function onNeed(need: Need): readonly Action[] {
+    return 'capability' in need ? onCapability(need.capability) : need.anyOf.flatMap(onNeed);
+  }
+
+  function onCapability(capability: Capability): readonly Action[] {
+    if (asking.has(capability)) return [];
+    asking.add(capability);
+    const found = alternatives(capability);
+    asking.delete(capability);
+    return found;
+  }
+
+  function alternatives(capability: Capability): readonly Action[] {
+    const bearing = system.byCapability.get(capability);
+    if (!bearing) return [];
+    const ofAircraft = bearing.aircraft.filter((index) => fails(snapshot, index));
+    if (ofAircraft.length > 0) return fewest(ofAircraft.map(onStatement));
+    if (!needsMeans(capability)) return [];
+    const ways = bearing.means.flatMap((means) => {
+      const failing = means.statements.filter((index) => fails(snapshot, index));
+      return failing.length > 0 ? fewest(failing.map(onStatement)) : [];
+    });
+    return [...ways, ...fittingsFor(capability, situation)];
+  }
+
+  function onStatement(index: number): readonly Action[] {
+    const statement = system.statements[index];
+    if (!statement) return [];
+    const unknown = snapshot.outcome(index) === 'cannot-tell' ? missingPaths(statement.clause) : [];
+    const open = unknown.filter((each) => !around.state.supposed.has(each));
+    return [
+      ...(statement.remedies ?? []).flatMap((each) => actionsFor(each, situation)),
+      ...(statement.remedies ?? [])
+        .filter((each) => each.change === 'unit.install' && each.subject === 'aircraft')
+        .flatMap(() => statement.effects)
+        .flatMap((effect) => (effect.stops === 'capability' ? fittingsFor(effect.capability, situation) : [])),
+      ...refsOf(statement.clause).flatMap(onCapability),
+      ...(open.length > 0 ? [findOutAction(statement.key, open)] : []),
+      ...(asksHours(statement.clause) ? [readMeters(situation)] : []),
+    ];
+  }
+
+  const need = needsOf(around.flight).find((each) => !holds(each, snapshot));
+  return need ? unique(onNeed(need)).flatMap((action) => moveOf(action, around)) : [];
+}
+
+/** The result with the fewest ways to mend it: any one would do, this one branches least. */
+function fewest(lists: readonly (readonly Action[])[]): readonly Action[] {
+  return lists.reduce((least, each) => (unique(each).length < unique(least).length ? each : least));
+}
+
+function unique(actions: readonly Action[]): readonly Action[] {
+  return [...new Map(actions.filter(does).map((each) => [each.id, each])).values()];
+}
+
+function does(action: Action): boolean {
+  return action.changes.length > 0 || action.supposes.length > 0;
+}
+
+/** What was done is not done again; an entry may be put later, which costs nothing more. */
+function moveOf(action: Action, { labour: { hourly, jobs }, state }: Around): readonly Move<Action>[] {
+  const done = state.deeds.some((each) => each.id === action.id);
+  if (done && action.change !== 'record.add') return [];
+  const { typical, parts } = jobs[action.job];
+  const cost = hourly === null ? typical : typical * hourly + (parts ?? 0);
+  return [{ id: action.id, action, cost: done ? 0 : cost }];
+}
+
+function fails(snapshot: Snapshot, index: number): boolean {
+  const outcome = snapshot.outcome(index);
+  return outcome === 'not-met' || outcome === 'cannot-tell';
+}
+
+function holds(need: Need, snapshot: Snapshot): boolean {
+  return 'capability' in need
+    ? snapshot.capability(need.capability) === 'met'
+    : need.anyOf.some((each) => holds(each, snapshot));
+}
+
+function refsOf(clause: Clause): readonly Capability[] {
+  if (clause.is === 'ref') return [clause.capability];
+  if (clause.is === 'leaf') return [];
+  return clause.is === 'implies' ? [...refsOf(clause.if), ...refsOf(clause.then)] : clause.of.flatMap(refsOf);
+}
+
+function asksHours(clause: Clause): boolean {
+  const edges = noEdges();
+  collectEdges(clause, edges);
+  return edges.meters.size > 0;
+}
+
+function systemOfState(state: State, catalogue: Catalogue): System {
+  return supposing(systemOf(state.dossier, catalogue), state.supposed);
+}
+
+/** The first look during the flight that is not a yes; null: it is yes throughout. */
+function stopping(system: System, moment: Moment, flight: FlightConditions): Snapshot | null {
+  const view = viewOf(system, moment);
+  for (const instant of [moment.instant, ...view.between(moment.instant, moment.to)]) {
+    const snapshot = view.at(instant, moment.hoursAhead, flight);
+    if (snapshot.ready(flight) !== 'yes') return snapshot;
+  }
+  return null;
+}
+
+function minuteOf(instant: Instant, steps: number): Instant {
+  return instantOf(minutesOf(instant) + steps);
+}
+
+function verdictOfState(state: State, catalogue: Catalogue, moment: Moment, flight: FlightConditions): Verdict {
+  return verdictAt(systemOfState(state, catalogue), moment, flight);
+}
+
+function wayOf(
+  start: State,
+  path: Path<State, Action>,
+  catalogue: Catalogue,
+  moment: Moment,
+  flight: FlightConditions,
+  { hourly, jobs }: LabourTable,
+): Way {
+  const actions = path.state.deeds;
+  const hours = sum(actions.map((each) => jobs[each.job]));
+  const parts = actions.reduce((total, each) => total + (jobs[each.job].parts ?? 0), 0);
+  const priced = (amount: number) => (hourly === null ? 0 : Math.round((amount * hourly + parts) * 100) / 100);
+  return {
+    steps: actions.map(({ job, subjects, change, supposes, assumes }) => ({
+      job,
+      subjects,
+      change,
+      facts: supposes,
+      hours: spanOf(jobs[job]),
+      assumes,
+    })),
+    hours,
+    money:
+      hourly === null ? null : { low: priced(hours.low), typical: priced(hours.typical), high: priced(hours.high) },
+    partsUnknown: actions.some((each) => needsParts(each.job) && jobs[each.job].parts === null),
+    assumes: [...new Set(actions.flatMap((each) => each.assumes))],
+    hoursRestOn: actions.map((each) => jobs[each.job].status).reduce(weakerStatus),
+    then: verdictOfState(path.state, catalogue, moment, flight),
+    loses: lost(start, path.state, catalogue, moment, flight),
+  };
+}
+
+function lost(
+  before: State,
+  after: State,
+  catalogue: Catalogue,
+  moment: Moment,
+  flight: FlightConditions,
+): readonly Capability[] {
+  const [was, is] = [before, after].map((state) =>
+    viewOf(systemOfState(state, catalogue), moment).at(moment.to, moment.hoursAhead, flight),
+  );
+  return capabilities.filter((each) => was?.capability(each) === 'met' && is?.capability(each) !== 'met');
+}
+
+function needsParts(job: Job): boolean {
+  return /^(fit|replace)-/.test(job) || job === 'elt-battery' || job === 'repair-defect';
+}
+
+function sum(spans: readonly Span[]): Span {
+  const total = (of: (span: Span) => number) => Math.round(spans.reduce((all, each) => all + of(each), 0) * 100) / 100;
+  return { low: total((each) => each.low), typical: total((each) => each.typical), high: total((each) => each.high) };
+}
+
+function spanOf({ low, typical, high }: Span): Span {
+  return { low, typical, high };
+}
