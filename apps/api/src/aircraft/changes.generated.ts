@@ -294,7 +294,7 @@ export const inputShapes: Readonly<Record<string, Readonly<Record<string, FieldS
     document: { type: 'DocumentRefInput', nullable: true },
     retireBy: { type: 'LifeLimitRetireByInput' },
   },
-  LifeLimitRetireByInput: { date: { nullable: true }, meter: { nullable: true }, at: { nullable: true } },
+  LifeLimitRetireByInput: { by: {}, date: { nullable: true }, meter: { nullable: true }, at: { nullable: true } },
   LifeLimitSetChangeInput: { limit: { type: 'LifeLimitInput' } },
   LinkConnectChangeInput: {
     link: { type: 'LinkInput' },
@@ -693,6 +693,7 @@ export const changeEnums: Readonly<Record<string, readonly string[]>> = {
   ],
   RecordOutcome: ['passed', 'failed', 'approved', 'disapproved'],
   RecurringOrigin: ['airworthiness-limitation', 'continued-airworthiness', 'own'],
+  RetireBy: ['date', 'meter', 'first'],
   TestSetKind: ['bench', 'portable'],
   ToleranceFor: ['none', 'en-route', 'any'],
   Touched: [

@@ -98,6 +98,7 @@ export function live(spec: Spec, days: Days): Lived {
     ...kept.entries.filter(({ change }) => change.kind !== 'record.add' || !without.has(change.record.kind)),
   );
   directives(history, spec);
+  limits(history, spec);
   if (!without.has('completeness')) complete(history);
   fly(history, spec, upkeep);
   spec.then?.(history, days);
@@ -370,6 +371,41 @@ function look(history: History, spec: Spec, upkeep: Upkeep): void {
         place: bases[spec.base].name,
         readings: vorBySignal(earlier === 28 ? -2 : 1),
       });
+}
+
+/** One life-limited part by its limitations section, and one item that the shop set for itself. */
+function limits(history: History, spec: Spec): void {
+  if (airframes[spec.airframe].certificate !== 'standard') return;
+  const { days } = history;
+  const document = { title: 'Airworthiness limitations of the type', revision: 'C', date: null };
+  history
+    .add({
+      kind: 'life-limit.set',
+      limit: {
+        id: 'fuel-hose',
+        name: 'Fuel hose ahead of the firewall',
+        serial: `FH-${spec.registration.slice(3)}`,
+        subject: 'fuel-hose',
+        mandatory: true,
+        document,
+        retireBy: { by: 'date', date: days.ago(-(spec.registration === 'TW-27K' ? 24 : 900)), meter: null, at: null },
+      },
+    })
+    .add({
+      kind: 'recurring.set',
+      item: {
+        id: 'contacts',
+        name: 'Clean rack contacts',
+        subject: 'contacts',
+        origin: 'own',
+        document: null,
+        parts: [{ kind: 'calendar-months', count: 24, meter: null, tolerance: null }],
+        combine: 'first',
+        countFrom: 'done',
+        toleranceFor: 'any',
+      },
+    })
+    .record('own-item', ['contacts'], days.monthsAgo(8, 17), { agency: mechanic });
 }
 
 function directives(history: History, spec: Spec): void {

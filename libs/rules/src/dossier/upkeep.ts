@@ -64,8 +64,13 @@ export const lifeLimit = z
     subject: id,
     mandatory: z.boolean().nullable(),
     document: documentRef.nullable(),
-    /** The earlier of both where both are given. */
-    retireBy: z.object({ date: civilDate.nullable(), meter: id.nullable(), at: centihours.nullable() }),
+    /** `by` says which parts are asked, `first` the earlier of both: a part asked and null is not recorded. */
+    retireBy: z.object({
+      by: z.enum(['date', 'meter', 'first']).meta({ id: 'RetireBy' }),
+      date: civilDate.nullable(),
+      meter: id.nullable(),
+      at: centihours.nullable(),
+    }),
   })
   .meta({ id: 'LifeLimit' });
 export type LifeLimit = Read<typeof lifeLimit>;

@@ -31,8 +31,11 @@ import { verticalIndicator } from './indication/vertical-indicator.js';
 import { vfrLimitedPlacard } from './indication/vfr-limited-placard.js';
 import { annualInspection } from './inspections/annual-inspection.js';
 import { conditionInspection } from './inspections/condition-inspection.js';
+import { continuedAirworthinessItems } from './inspections/continued-airworthiness-items.js';
 import { directives } from './inspections/directives.js';
 import { hundredHourInspection } from './inspections/hundred-hour-inspection.js';
+import { lifeLimits } from './inspections/life-limits.js';
+import { ownRecurringItems } from './inspections/own-recurring-items.js';
 import { programInspection } from './inspections/program-inspection.js';
 import { progressiveInspection } from './inspections/progressive-inspection.js';
 import { staticAltimeterTest } from './inspections/static-altimeter-test.js';
@@ -92,8 +95,11 @@ export const rules: readonly Rule[] = [
   vfrLimitedPlacard,
   annualInspection,
   conditionInspection,
+  continuedAirworthinessItems,
   directives,
   hundredHourInspection,
+  lifeLimits,
+  ownRecurringItems,
   programInspection,
   progressiveInspection,
   staticAltimeterTest,

@@ -81,7 +81,8 @@ export function unitName(id: string, dossier: Dossier): string {
 export function subjectName(id: string, dossier: Dossier): string {
   if (id === 'aircraft') return 'The aircraft';
   const system = dossier.configuration.staticSystems.find((each) => each.id === id);
-  return system?.name ?? unitName(id, dossier);
+  const item = dossier.status.recurring.find((each) => each.id === id);
+  return system?.name ?? item?.name ?? unitName(id, dossier);
 }
 
 function units(dossier: Dossier): Option[] {
@@ -90,10 +91,14 @@ function units(dossier: Dossier): Option[] {
 
 function subjects(dossier: Dossier): Option[] {
   const { staticSystems, equipment } = dossier.configuration;
+  const { recurring, directives, lifeLimits } = dossier.status;
   return [
     { value: 'aircraft', words: 'The aircraft' },
     ...units(dossier),
     ...staticSystems.map((each) => ({ value: each.id, words: each.name })),
+    ...recurring.map((each) => ({ value: each.id, words: `Recurring item: ${each.name}` })),
+    ...directives.map((each) => ({ value: each.id, words: `Directive ${each.number}` })),
+    ...lifeLimits.map((each) => ({ value: each.id, words: `Life-limited part: ${each.name}` })),
     ...equipment.map((each) => ({ value: each.item, words: `Required item: ${each.item.replace(/-/g, ' ')}` })),
   ];
 }
