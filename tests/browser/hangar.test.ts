@@ -227,3 +227,16 @@ test.each([
   }
   expect(someone.complaints).toEqual([]);
 });
+
+test('a dispatcher sees what would bring a lost flight back, and what that rests on', async () => {
+  const { page, complaints } = await arrive('/aircraft/tw-06q', accounts.dispatcher);
+  const profile = page
+    .getByRole('listitem')
+    .filter({ has: page.getByRole('heading', { name: /^VFR rental into class B/ }) });
+  await profile.getByText('What would bring it back').click();
+  const least = profile.getByRole('region', { name: 'Ways back' }).getByRole('listitem').first();
+  await least.waitFor();
+  expect(await least.textContent()).toMatch(/^Transponder test of OT 90/);
+  expect(await profile.textContent()).toMatch(/Assumes that each test passes and a person who may signs it/);
+  expect(complaints).toEqual([]);
+});

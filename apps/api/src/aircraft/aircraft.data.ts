@@ -136,6 +136,15 @@ export class AircraftData {
     return { version: catalogueVersion(wanted), types: Object.fromEntries(rows.map((row) => [row.id, row.body])) };
   }
 
+  /** What can be bought today, and the versions named, which may be superseded. */
+  async currentCatalogue(typeIds: readonly string[]): Promise<Catalogue> {
+    const rows = await this.connection.query<{ id: string }>(
+      'select id from equipment_types where organisation_id = $1 and superseded_by is null',
+      [this.organisationId],
+    );
+    return await this.catalogueFor([...typeIds, ...rows.map((row) => row.id)]);
+  }
+
   async profiles(): Promise<Profile[]> {
     return await this.connection.query<{ id: string; name: string; conditions: FlightConditions }>(
       'select id, name, conditions from flight_profiles where organisation_id = $1 and wanted order by sort, id',

@@ -109,6 +109,11 @@ export class AircraftResolver {
   }
 
   @ResolveField()
+  wayBack(@Parent() row: AircraftRow, @Args() ask: { profile: string } & Moment, @Context() { actor }: RequestContext) {
+    return this.aircraftService.wayBack(actor, row, ask.profile, ask.at, ask.hoursAhead);
+  }
+
+  @ResolveField()
   due(@Parent() row: AircraftRow, @Context() { actor }: RequestContext) {
     return this.aircraftService.due(actor, row);
   }
@@ -116,6 +121,12 @@ export class AircraftResolver {
   @ResolveField()
   databases(@Parent() row: AircraftRow, @Context() { actor }: RequestContext) {
     return this.aircraftService.databases(actor, row);
+  }
+
+  @ResolveField()
+  names(@Parent() row: AircraftRow) {
+    const { units, staticSystems } = dossierOf(row).configuration;
+    return Object.fromEntries([...units, ...staticSystems].map(({ id, name }) => [id, name]));
   }
 
   @ResolveField()

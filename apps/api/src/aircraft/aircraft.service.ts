@@ -1,5 +1,5 @@
 import { gunzipSync } from 'node:zlib';
-import { assess, explainResult, findOut, horizon, timeline } from '@tallywing/rules';
+import { assess, defaultLabour, explainResult, findOut, horizon, timeline, wayBack } from '@tallywing/rules';
 import type { Catalogue, Dossier } from '@tallywing/rules';
 import type { Clock } from '../common/clock.js';
 import { instantOf } from '../common/clock.js';
@@ -15,10 +15,13 @@ import { authorise, mayDo } from '../identity/access.js';
 import type { Actor } from '../identity/access.js';
 import { AircraftData, dossierOf, typeIdsOf } from './aircraft.data.js';
 import type { AircraftRow } from './aircraft.data.js';
+import { subjectName } from './judge.js';
 import { stampOf } from './stamp.js';
 import type { Profile } from './stamp.js';
 import { ruleOf, splitKey, wordsOf } from './words.js';
 
+/** So that one question does not hold up the others: a few hundred states take about a second. */
+const SEARCH = { states: 400, paths: 3 } as const;
 const EVERYTHING = { first: 10_000, after: null } as const;
 
 /** Questions about one aircraft. What lists need comes from the read tables, what one reader asks is computed from the dossier. */
@@ -137,6 +140,37 @@ export class AircraftService {
     const { dossier, catalogue, profiles } = await this.load(actor, row);
     const conditions = profileId ? named(profiles, profileId).conditions : profiles[0]?.conditions;
     return findOut(dossier, catalogue, { instant: instantOf(this.clock.now()) }, conditions);
+  }
+
+  /** Over the whole catalogue of the house, since a way may fit what the aircraft does not have. */
+  async wayBack(
+    actor: Actor | null,
+    row: AircraftRow,
+    profileId: string,
+    at?: string | null,
+    hoursAhead?: number | null,
+  ) {
+    authorise(actor, 'aircraft.read');
+    const dossier = dossierOf(row);
+    const { catalogue, profiles } = await this.read(actor, async (_, data) => ({
+      catalogue: await data.currentCatalogue(typeIdsOf(dossier)),
+      profiles: await data.profiles(),
+    }));
+    const { conditions } = named(profiles, profileId);
+    const asked = readMoment(this.clock, at, hoursAhead);
+    const moment = { instant: asked.from, to: asked.to, hoursAhead: asked.hours };
+    const { now, ways, complete } = wayBack(dossier, catalogue, moment, conditions, defaultLabour, SEARCH);
+    const nameOf = (id: string) => catalogue.types[id]?.name ?? subjectName(dossier, id);
+    return {
+      now,
+      complete,
+      ways: ways.map(({ steps, then, ...way }) => ({
+        ...way,
+        steps: steps.map((each) => ({ ...each, subjects: each.change === null ? [] : each.subjects.map(nameOf) })),
+        changesAt: then.changesAt ?? null,
+        hoursLeft: then.hoursLeft === undefined ? null : then.hoursLeft / 100,
+      })),
+    };
   }
 
   async due(actor: Actor | null, row: AircraftRow) {

@@ -89,7 +89,7 @@ export function judge(dossier: Dossier, catalogue: Catalogue, profiles: readonly
 }
 
 /** Things by their names, codes as they are: 'gps1:approach-lpv' to 'QN 52 navigator:approach-lpv', a chain to its source on what shows it. */
-function subjectName(dossier: Dossier, subject: string): string {
+export function subjectName(dossier: Dossier, subject: string): string {
   const { units, staticSystems } = dossier.configuration;
   const nameOf = (id: string) =>
     [...units, ...staticSystems].find((each) => each.id === id)?.name ??

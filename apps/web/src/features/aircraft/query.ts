@@ -92,6 +92,7 @@ export const AircraftQuery = graphql(`
         asOf
         timeInService
       }
+      names
       dossier
       catalogue
     }
@@ -143,6 +144,42 @@ export const ReasonQuery = graphql(`
   }
 `);
 
+export const WayBackQuery = graphql(`
+  query AircraftWayBack($id: ID!, $profile: ID!, $at: Instant, $hoursAhead: Float) {
+    aircraft(id: $id) {
+      id
+      wayBack(profile: $profile, at: $at, hoursAhead: $hoursAhead) {
+        now
+        complete
+        ways {
+          steps {
+            job
+            subjects
+            change
+            facts
+            hours {
+              low
+              typical
+              high
+            }
+          }
+          hours {
+            low
+            typical
+            high
+          }
+          assumes
+          hoursRestOn
+          partsUnknown
+          loses
+          changesAt
+          hoursLeft
+        }
+      }
+    }
+  }
+`);
+
 export const HistoryQuery = graphql(`
   query AircraftHistory($id: ID!, $after: String) {
     aircraft(id: $id) {
@@ -171,3 +208,4 @@ export const HistoryQuery = graphql(`
 export type AircraftAnswer = NonNullable<ResultOf<typeof AircraftQuery>['aircraft']>;
 export type LineAnswer = NonNullable<ResultOf<typeof LineQuery>['aircraft']>['line'];
 export type EntryAnswer = NonNullable<ResultOf<typeof HistoryQuery>['aircraft']>['history']['edges'][number]['node'];
+export type WayBackAnswer = NonNullable<ResultOf<typeof WayBackQuery>['aircraft']>['wayBack'];

@@ -57,7 +57,8 @@ function Shown({ aircraft, asked, chosen }: ShownProps) {
   const when = (instant: string) => whenWords(instant, aircraft.base.zone);
   const until = (instant: string) => untilWords(instant, aircraft.base.zone);
   const dossier = aircraft.dossier as Dossier | null;
-  const unitName = (id: string) => subjectName(id, dossier);
+  const names = aircraft.names as Readonly<Record<string, string>>;
+  const unitName = (id: string) => names[id] ?? codeWords(id);
   const meterName = (meterId: string) => aircraft.meters.find((meter) => meter.id === meterId)?.name ?? meterId;
   return (
     <div className="tw-stack-wide tw-aircraft">
@@ -102,12 +103,6 @@ function Shown({ aircraft, asked, chosen }: ShownProps) {
       )}
     </div>
   );
-}
-
-/** A unit, a static system, or the code of whatever else a rule speaks of. A dispatcher gets no record to name it from. */
-function subjectName(id: string, dossier: Dossier | null): string {
-  const { units = [], staticSystems = [] } = dossier?.configuration ?? {};
-  return [...units, ...staticSystems].find((each) => each.id === id)?.name ?? (dossier ? codeWords(id) : id);
 }
 
 function Head({

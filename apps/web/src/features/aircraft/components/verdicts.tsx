@@ -5,6 +5,7 @@ import { StatusMark } from '../../../ui/status-mark.js';
 import { listWords } from '../../../ui/words.js';
 import type { AircraftAnswer } from '../query.js';
 import { ReasonOf } from './reason-of.js';
+import { WayBack } from './way-back.js';
 
 export interface VerdictsProps {
   readonly aircraft: AircraftAnswer;
@@ -68,6 +69,9 @@ export function Verdicts({ aircraft, asked, chosen, until, unitName }: VerdictsP
                   ))}
                 </ul>
               </div>
+            )}
+            {(status === 'no' || status === 'cannot-tell' || status === 'held' || status === 'not-fitted') && (
+              <WayBack aircraftId={aircraft.id} profile={verdict.profile.id} asked={asked} until={until} />
             )}
           </li>
         );

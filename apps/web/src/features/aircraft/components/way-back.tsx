@@ -1,0 +1,98 @@
+import { useQuery } from '@apollo/client/react';
+import { useState } from 'react';
+import { problemOf } from '../../../app/problem.js';
+import { assumptionWords, spanWords, stepWords } from '../../../trade/way-back.js';
+import { capabilityWords } from '../../../trade/words.js';
+import { sourceStatusWords, type SourceStatusName } from '../../../ui/source.js';
+import { Loading, Trouble } from '../../../ui/states.js';
+import { listWords } from '../../../ui/words.js';
+import { WayBackQuery, type WayBackAnswer } from '../query.js';
+
+export interface WayBackProps {
+  readonly aircraftId: string;
+  readonly profile: string;
+  readonly asked: { readonly at: string | null; readonly hoursAhead: number | null };
+  readonly until: (instant: string) => string;
+}
+
+/** For a flight that is not ready: the cheapest work that would make it so. Asked when it is opened. */
+export function WayBack(props: WayBackProps) {
+  const [opened, setOpened] = useState(false);
+  return (
+    <details className="tw-reason-of" onToggle={(event) => setOpened(event.currentTarget.open)}>
+      <summary>What would bring it back</summary>
+      {opened && <Opened {...props} />}
+    </details>
+  );
+}
+
+function Opened({ aircraftId, profile, asked, until }: WayBackProps) {
+  const { data, error, refetch } = useQuery(WayBackQuery, {
+    variables: { id: aircraftId, profile, ...asked },
+    fetchPolicy: 'cache-and-network',
+  });
+  if (error && !data) {
+    const problem = problemOf(error);
+    return <Trouble title={problem.title} wayOut={problem.wayOut} onRetry={() => void refetch()} />;
+  }
+  const found = data?.aircraft?.wayBack;
+  if (!found) return <Loading what="the ways back" />;
+  return (
+    <section aria-label="Ways back" className="tw-stack tw-reason-opened">
+      {found.ways.length === 0 && (
+        <p>
+          {found.now === 'YES'
+            ? 'It is ready at this moment.'
+            : found.complete
+              ? 'No work known here leads to a yes: what stops it is not for a shop to change, or too little is recorded.'
+              : 'No way was found in the time given to the search.'}
+        </p>
+      )}
+      {found.ways.map((way, at) => (
+        <OneWay
+          key={way.steps.map(stepWords).join()}
+          way={way}
+          title={at === 0 ? 'Least work' : `Another way, ${at + 1}`}
+          until={until}
+        />
+      ))}
+    </section>
+  );
+}
+
+function OneWay({
+  way,
+  title,
+  until,
+}: {
+  way: WayBackAnswer['ways'][number];
+  title: string;
+  until: (instant: string) => string;
+}) {
+  const rests = way.hoursRestOn.toLowerCase().replace(/_/g, '-');
+  const lasts = [
+    ...(way.changesAt ? [until(way.changesAt)] : []),
+    ...(way.hoursLeft == null ? [] : [`${way.hoursLeft} flight hours`]),
+  ];
+  return (
+    <div className="tw-way">
+      <h4>
+        {title}: {spanWords(way.hours)}
+      </h4>
+      <ol>
+        {way.steps.map((step) => (
+          <li key={stepWords(step)}>
+            {stepWords(step)} <span className="tw-soft">{step.hours.typical} h</span>
+          </li>
+        ))}
+      </ol>
+      <p className="tw-small tw-soft">
+        {lasts.length > 0 && `Then yes ${lasts.join(', ')}. `}
+        {way.loses.length > 0 && `Gives up: ${listWords(way.loses.map(capabilityWords))}. `}
+        Assumes that {listWords(way.assumes.map(assumptionWords))}. Hours rest on:{' '}
+        {sourceStatusWords[rests as SourceStatusName] ?? rests}
+        {way.partsUnknown && '; prices of units and parts are not in it'}.
+      </p>
+    </div>
+  );
+}
