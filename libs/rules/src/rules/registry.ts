@@ -7,11 +7,14 @@ import { hirePermitted } from './authority/hire-permitted.js';
 import { kindOfOperation } from './authority/kind-of-operation.js';
 import { navigationDataCurrent } from './databases/navigation-data-current.js';
 import { nextCycleLoaded } from './databases/next-cycle-loaded.js';
+import { otherDataCurrent } from './databases/other-data-current.js';
 import { deferralDue } from './defects/deferral-due.js';
 import { openDefects } from './defects/open-defects.js';
 import { breakerMatchesWire } from './electrical/breaker-matches-wire.js';
 import { continuousLoad } from './electrical/continuous-load.js';
+import { adsBIdentity } from './equipment/ads-b-identity.js';
 import { adsBOutFitted } from './equipment/ads-b-out-fitted.js';
+import { adsBPerformance } from './equipment/ads-b-performance.js';
 import { altitudeSameSource } from './equipment/altitude-same-source.js';
 import { dayEquipment } from './equipment/day-equipment.js';
 import { elt } from './equipment/elt.js';
@@ -33,6 +36,7 @@ import { annualInspection } from './inspections/annual-inspection.js';
 import { conditionInspection } from './inspections/condition-inspection.js';
 import { continuedAirworthinessItems } from './inspections/continued-airworthiness-items.js';
 import { directives } from './inspections/directives.js';
+import { documentsInForce } from './inspections/documents-in-force.js';
 import { hundredHourInspection } from './inspections/hundred-hour-inspection.js';
 import { lifeLimits } from './inspections/life-limits.js';
 import { ownRecurringItems } from './inspections/own-recurring-items.js';
@@ -54,6 +58,7 @@ import { emptyWeightRecord } from './mass/empty-weight-record.js';
 import { equipmentListCurrent } from './mass/equipment-list-current.js';
 import { altimeterReadings } from './readings/altimeter-readings.js';
 import { altitudeCorrespondence } from './readings/altitude-correspondence.js';
+import { bondingReading } from './readings/bonding-reading.js';
 import { compassDeviation } from './readings/compass-deviation.js';
 import { ifrAltitudeLimit } from './readings/ifr-altitude-limit.js';
 import { staticLeakReading } from './readings/static-leak-reading.js';
@@ -71,11 +76,14 @@ export const rules: readonly Rule[] = [
   kindOfOperation,
   navigationDataCurrent,
   nextCycleLoaded,
+  otherDataCurrent,
   deferralDue,
   openDefects,
   breakerMatchesWire,
   continuousLoad,
+  adsBIdentity,
   adsBOutFitted,
+  adsBPerformance,
   altitudeSameSource,
   dayEquipment,
   elt,
@@ -97,6 +105,7 @@ export const rules: readonly Rule[] = [
   conditionInspection,
   continuedAirworthinessItems,
   directives,
+  documentsInForce,
   hundredHourInspection,
   lifeLimits,
   ownRecurringItems,
@@ -118,6 +127,7 @@ export const rules: readonly Rule[] = [
   equipmentListCurrent,
   altimeterReadings,
   altitudeCorrespondence,
+  bondingReading,
   compassDeviation,
   ifrAltitudeLimit,
   staticLeakReading,

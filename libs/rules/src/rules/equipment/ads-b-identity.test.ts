@@ -1,0 +1,129 @@
+import { typeOf, unitOf } from '../../../testing/builders.js';
+import { dossierOf } from '../../../testing/dossiers.js';
+import { testRule } from '../../../testing/rule-tester.js';
+import type { Identity } from '../../dossier/upkeep.js';
+import { adsBIdentity } from './ads-b-identity.js';
+
+const types = [typeOf({ id: 'ms4', functions: ['transponder', 'ads-b-out-1090'] })];
+const seen = { asOf: '2026-01-10', by: 'R. Tamsin' };
+const identity = (part: Partial<Identity> = {}): Identity => ({
+  id: 'xpdr1',
+  address: 'A1B2C3',
+  flightId: 'TW01Q',
+  emitterCategory: 'light',
+  positionUnit: null,
+  pairing: null,
+  seen,
+  ...part,
+});
+const of = (
+  identities: readonly Identity[],
+  aircraft: { kind?: 'airplane' | 'helicopter' | 'glider' | 'balloon'; maxWeightLb?: number | null } = {
+    maxWeightLb: 2300,
+  },
+  deactivated = false,
+) =>
+  dossierOf({
+    configuration: {
+      aircraft,
+      units: [
+        unitOf({
+          id: 'xpdr1',
+          typeId: 'ms4',
+          deactivated: deactivated
+            ? { since: { date: '2026-01-01', at: null }, placarded: true, recorded: true }
+            : null,
+        }),
+      ],
+      identities,
+    },
+  });
+const at = '2026-03-01T12:00Z';
+const second = identity({ id: 'uat1', address: 'A1B2C4' });
+
+// 91.227(d): address, category, identification. Weights of the categories from memory.
+testRule(adsBIdentity, [
+  { name: 'all right', dossier: of([identity()]), types, at, expect: 'met', message: 'agrees' },
+  { name: 'just below 15,500 lb', dossier: of([identity()], { maxWeightLb: 15_499 }), types, at, expect: 'met' },
+  {
+    name: '15,500 lb is small',
+    dossier: of([identity()], { maxWeightLb: 15_500 }),
+    types,
+    at,
+    expect: 'not-met',
+    message: 'wrong',
+    data: { address: 'A1B2C3', category: 'light' },
+  },
+  {
+    name: '75,000 lb is small',
+    dossier: of([identity({ emitterCategory: 'small' })], { maxWeightLb: 75_000 }),
+    types,
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'above it is large',
+    dossier: of([identity({ emitterCategory: 'small' })], { maxWeightLb: 75_001 }),
+    types,
+    at,
+    expect: 'not-met',
+  },
+  {
+    name: 'a light airplane that says small',
+    dossier: of([identity({ emitterCategory: 'small' })]),
+    types,
+    at,
+    expect: 'not-met',
+  },
+  {
+    name: 'a helicopter',
+    dossier: of([identity({ emitterCategory: 'rotorcraft' })], { kind: 'helicopter' }),
+    types,
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'a glider',
+    dossier: of([identity({ emitterCategory: 'glider' })], { kind: 'glider' }),
+    types,
+    at,
+    expect: 'met',
+  },
+  { name: 'a balloon that says light', dossier: of([identity()], { kind: 'balloon' }), types, at, expect: 'not-met' },
+  { name: 'all zeros', dossier: of([identity({ address: '000000' })]), types, at, expect: 'not-met' },
+  { name: 'all ones', dossier: of([identity({ address: 'FFFFFF' })]), types, at, expect: 'not-met' },
+  { name: 'two transmitters, two addresses', dossier: of([identity(), second]), types, at, expect: 'not-met' },
+  {
+    name: 'the address of another transmitter not recorded',
+    dossier: of([identity(), { ...second, address: null }]),
+    types,
+    at,
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'address not recorded',
+    dossier: of([identity({ address: null })]),
+    types,
+    at,
+    expect: 'cannot-tell',
+    message: 'unclear',
+  },
+  {
+    name: 'flight identification not recorded',
+    dossier: of([identity({ flightId: null })]),
+    types,
+    at,
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'category not recorded',
+    dossier: of([identity({ emitterCategory: null })]),
+    types,
+    at,
+    expect: 'cannot-tell',
+  },
+  { name: 'weight not recorded', dossier: of([identity()], { maxWeightLb: null }), types, at, expect: 'cannot-tell' },
+  { name: 'seen by nobody', dossier: of([identity({ seen: null })]), types, at, expect: 'cannot-tell' },
+  { name: 'nothing recorded', dossier: of([]), types, at, expect: 'cannot-tell' },
+  { name: 'deactivated', dossier: of([identity()], { maxWeightLb: 2300 }, true), types, at, expect: 'none' },
+]);

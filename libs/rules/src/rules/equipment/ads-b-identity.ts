@@ -1,0 +1,97 @@
+import type { Aircraft } from '../../dossier/aircraft.js';
+import type { Identity } from '../../dossier/upkeep.js';
+import type { Facts } from '../../graph/facts.js';
+import type { UnitFacts } from '../../graph/units.js';
+import { allOf, fact, unknown } from '../../verdict/build.js';
+import type { Clause } from '../../verdict/clause.js';
+import type { Draft } from '../../verdict/result.js';
+import { cfr, practice } from '../cite.js';
+import { lostThrough } from '../effects.js';
+import { findOut } from '../gaps.js';
+import { defineRule } from '../rule.js';
+
+const elements = cfr('91.227(d)');
+const usual = practice('wrong address, flight identification or emitter category are the usual faults of ADS-B Out');
+/** Pounds, both included in the lower class but the first: light is less than 15,500, small up to 75,000. From memory. */
+const lightBelowLb = 15_500;
+const smallToLb = 75_000;
+
+/** An identity that somebody recorded is judged; one that nobody recorded is asked for at the release of work. */
+export const adsBIdentity = defineRule(
+  {
+    id: 'ads-b-identity',
+    topic: 'equipment',
+    asks: 'Each ADS-B Out transmitter sends the address of this aircraft, a flight identification and the emitter category of its weight, and all send the same address.',
+    binds: 'ADS-B Out transmitters in use; where nothing is recorded of what they send, only the release of work.',
+    sources: [elements, usual],
+    messages: {
+      agrees: '{unit} sends {address} as {category}, as it should.',
+      wrong: '{unit} sends {address} as {category}; the address, or the category for this weight, is wrong.',
+      unclear: '{unit}: what it sends of itself is not recorded in full.',
+    },
+    establishes: [],
+  },
+  (facts) =>
+    [...facts.units.values()]
+      .filter(({ active, functions }) => active && (functions.has('ads-b-out-1090') || functions.has('ads-b-out-uat')))
+      .map((each) => statement(facts, each)),
+);
+
+function statement(facts: Facts, { id, unit }: UnitFacts): Draft {
+  const { identities } = facts.dossier.configuration;
+  const identity = identities.find((each) => each.id === id) ?? null;
+  const path = `configuration.identities.${id}`;
+  const clause =
+    identity === null
+      ? unknown('identity-recorded', [path], { source: elements })
+      : allOf('identity', clausesOf(facts, identity, path), 'cannot-tell');
+  return {
+    subject: id,
+    clause,
+    messages: { met: 'agrees', 'not-met': 'wrong', 'cannot-tell': 'unclear', 'not-applicable': 'agrees' },
+    data: {
+      unit: unit.name,
+      address: identity?.address ?? 'no recorded address',
+      category: identity?.emitterCategory ?? 'no recorded category',
+    },
+    effects:
+      identity === null
+        ? [{ stops: 'release' }, { stops: 'nothing', kind: 'record' }]
+        : [{ stops: 'release' }, ...lostThrough(id, ['ads-b-out'])],
+    remedies: [{ kind: 'do', change: 'identity.set', subject: id, facts: [] }, ...findOut(clause, 'identity.set', id)],
+  };
+}
+
+function clausesOf(facts: Facts, identity: Identity, path: string): readonly Clause[] {
+  const { identities, aircraft } = facts.dossier.configuration;
+  const { address, flightId, emitterCategory } = identity;
+  const sent = identities.map((each) => each.address);
+  const differs = sent.some((each) => each !== null && each !== address);
+  const oneAddress = address !== null && differs ? false : sent.includes(null) ? null : true;
+  const right = categoryOf(aircraft);
+  return [
+    fact(
+      address === null ? null : address !== '000000' && address !== 'FFFFFF',
+      'address-of-an-aircraft',
+      `${path}.address`,
+      { source: elements },
+    ),
+    fact(oneAddress, 'one-address', 'configuration.identities', { source: usual }),
+    fact(flightId === null ? null : true, 'flight-identification', `${path}.flightId`, { source: elements }),
+    right === null
+      ? unknown('category-of-the-aircraft', ['configuration.aircraft.maxWeightLb'], { source: elements })
+      : fact(emitterCategory === null ? null : emitterCategory === right, 'category', `${path}.emitterCategory`, {
+          source: elements,
+        }),
+    fact(identity.seen === null ? null : true, 'seen-by-a-person', `${path}.seen`, { source: usual }),
+  ];
+}
+
+function categoryOf({ kind, maxWeightLb }: Aircraft): Identity['emitterCategory'] {
+  if (kind === 'helicopter') return 'rotorcraft';
+  if (kind === 'glider') return 'glider';
+  if (kind !== 'airplane') return 'other';
+  if (maxWeightLb === null) return null;
+  if (maxWeightLb < lightBelowLb) return 'light';
+  return maxWeightLb <= smallToLb ? 'small' : 'large';
+}
