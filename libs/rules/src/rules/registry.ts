@@ -1,5 +1,7 @@
 import { authorisedPerson } from './after-work/authorised-person.js';
 import { controlsFreeAndSecured } from './after-work/controls-free-and-secured.js';
+import { documentPack } from './after-work/document-pack.js';
+import { majorAlterationDecision } from './after-work/major-alteration-decision.js';
 import { testEquipmentCalibrated } from './after-work/test-equipment-calibrated.js';
 import { testsAfterChange } from './after-work/tests-after-change.js';
 import { held } from './authority/held.js';
@@ -69,6 +71,8 @@ import type { Rule } from './rule.js';
 export const rules: readonly Rule[] = [
   authorisedPerson,
   controlsFreeAndSecured,
+  documentPack,
+  majorAlterationDecision,
   testEquipmentCalibrated,
   testsAfterChange,
   held,
