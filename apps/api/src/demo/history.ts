@@ -57,7 +57,7 @@ export class History {
       place: null,
       expires: null,
       readings: null,
-      note: null,
+      note: kind === 'release-entry' ? 'Fitted, joined and checked by the approved data named on the form.' : null,
       ...more,
     };
     return this.add({ kind: 'record.add', record }, date);

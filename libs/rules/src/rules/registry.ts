@@ -1,7 +1,9 @@
 import { authorisedPerson } from './after-work/authorised-person.js';
 import { controlsFreeAndSecured } from './after-work/controls-free-and-secured.js';
 import { documentPack } from './after-work/document-pack.js';
+import { inspectionEntry } from './after-work/inspection-entry.js';
 import { majorAlterationDecision } from './after-work/major-alteration-decision.js';
+import { releaseEntry } from './after-work/release-entry.js';
 import { testEquipmentCalibrated } from './after-work/test-equipment-calibrated.js';
 import { testsAfterChange } from './after-work/tests-after-change.js';
 import { held } from './authority/held.js';
@@ -72,7 +74,9 @@ export const rules: readonly Rule[] = [
   authorisedPerson,
   controlsFreeAndSecured,
   documentPack,
+  inspectionEntry,
   majorAlterationDecision,
+  releaseEntry,
   testEquipmentCalibrated,
   testsAfterChange,
   held,
