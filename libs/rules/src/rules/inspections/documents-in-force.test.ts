@@ -44,12 +44,13 @@ testRule(documentsInForce, [
   },
   { name: 'the kind of certificate and its end not recorded', dossier: of(paper(card)), at, expect: 'cannot-tell' },
   {
-    name: 'flight manual not recorded',
+    name: 'two of three not recorded',
     dossier: of(paper()),
     at,
-    subject: 'flight-manual',
+    subject: 'papers',
     expect: 'cannot-tell',
     message: 'unclear',
+    data: { paper: 'airworthiness certificate, flight manual' },
   },
   {
     name: 'radio licence out of force',
@@ -59,17 +60,23 @@ testRule(documentsInForce, [
     expect: 'not-met',
   },
   {
-    name: 'an experimental aircraft has operating limitations',
+    name: 'an experimental aircraft has operating limitations in place of a manual',
     dossier: dossierOf({ configuration: { aircraft: { certificate: 'experimental' } } }),
     at,
-    subject: 'operating-limitations',
+    subject: 'papers',
     expect: 'cannot-tell',
+    data: { paper: 'registration, airworthiness certificate, operating limitations' },
   },
   {
-    name: 'and no flight manual is asked of it',
-    dossier: dossierOf({ configuration: { aircraft: { certificate: 'experimental' } } }),
+    name: 'all recorded',
+    dossier: dossierOf({
+      configuration: {
+        aircraft: { certificate: 'standard' },
+        papers: [paper(card), paper({ id: 'fm', kind: 'flight-manual', expires: null }), paper()],
+      },
+    }),
     at,
-    subject: 'flight-manual',
+    subject: 'papers',
     expect: 'none',
   },
 ]);

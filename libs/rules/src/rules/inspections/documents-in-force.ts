@@ -6,7 +6,7 @@ import type { Clause } from '../../verdict/clause.js';
 import type { Draft, Effect } from '../../verdict/result.js';
 import { cfr } from '../cite.js';
 import { advice } from '../effects.js';
-import { findOut } from '../gaps.js';
+import { findOut, joined } from '../gaps.js';
 import { dueOn, endOfDay } from '../periodic.js';
 import { defineRule } from '../rule.js';
 
@@ -49,10 +49,8 @@ export const documentsInForce = defineRule(
       'airworthiness-certificate',
       limited ? 'operating-limitations' : 'flight-manual',
     ];
-    return [
-      ...papers.map((each) => recorded(facts, each)),
-      ...asked.filter((kind) => !papers.some((each) => each.kind === kind)).map(unrecorded),
-    ];
+    const without = asked.filter((kind) => !papers.some((each) => each.kind === kind));
+    return [...papers.map((each) => recorded(facts, each)), ...(without.length > 0 ? [unrecorded(without)] : [])];
   },
 );
 
@@ -70,7 +68,7 @@ function recorded(facts: Facts, paper: Paper): Draft {
     subject: paper.id,
     clause,
     messages: { met: 'in-force', 'not-met': 'missing', 'cannot-tell': 'unclear', 'not-applicable': 'in-force' },
-    data: { paper: paper.kind, expires: paper.expires },
+    data: { paper: joined([paper.kind]), expires: paper.expires },
     effects,
     due: dueOn(facts, paper.kind, paper.expires),
     remedies: [
@@ -94,14 +92,19 @@ function force(facts: Facts, { kind, expires }: Paper, path: string): Clause {
     : within('in-force', { before: endOfDay(facts, expires) }, { source });
 }
 
-function unrecorded(kind: Paper['kind']): Draft {
-  const clause = unknown('recorded', ['configuration.papers'], { source: sources[kind] });
+/** One statement for all of them: they are looked for in one visit. */
+function unrecorded(kinds: readonly Paper['kind'][]): Draft {
+  const clause = allOf(
+    'recorded',
+    kinds.map((kind) => unknown(kind, ['configuration.papers'], { source: sources[kind] })),
+    'met',
+  );
   return {
-    subject: kind,
+    subject: 'papers',
     clause,
     messages: { met: 'in-force', 'not-met': 'missing', 'cannot-tell': 'unclear', 'not-applicable': 'in-force' },
-    data: { paper: kind, expires: null },
+    data: { paper: joined(kinds), expires: null },
     effects: [{ stops: 'nothing', kind: 'record' }],
-    remedies: findOut(clause, 'paper.set', kind),
+    remedies: findOut(clause, 'paper.set', 'papers'),
   };
 }
