@@ -21,7 +21,7 @@ import type { Profile } from './stamp.js';
 import { ruleOf, splitKey, wordsOf } from './words.js';
 
 /** So that one question does not hold up the others: a few hundred states take about a second. */
-const SEARCH = { states: 400, paths: 3 } as const;
+const SEARCH = { states: 800, paths: 3 } as const;
 const EVERYTHING = { first: 10_000, after: null } as const;
 
 /** Questions about one aircraft. What lists need comes from the read tables, what one reader asks is computed from the dossier. */

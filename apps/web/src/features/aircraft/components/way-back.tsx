@@ -45,7 +45,7 @@ function Opened({ aircraftId, profile, asked, until }: WayBackProps) {
             ? 'It is ready at this moment.'
             : found.complete
               ? 'No work known here leads to a yes: what stops it is not for a shop to change, or too little is recorded.'
-              : 'No way was found in the time given to the search.'}
+              : 'The search ended before it found a way. Find out what is missing first: see the list below the findings.'}
         </p>
       )}
       {found.ways.map((way, at) => (
