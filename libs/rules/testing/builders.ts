@@ -1,6 +1,6 @@
-import type { EquipmentType } from '../src/catalogue/type.js';
+import type { EquipmentType, Limitation } from '../src/catalogue/type.js';
 import type { Agency } from '../src/dossier/common.js';
-import type { InstallationApproval, InstalledUnit, Link } from '../src/dossier/installation.js';
+import type { Circuit, InstallationApproval, InstalledUnit, Link } from '../src/dossier/installation.js';
 import type { RecordHead } from '../src/dossier/status.js';
 
 /** Nouns for tests with everything unstated unrecorded (null) or empty. */
@@ -21,6 +21,7 @@ export function unitOf(part: Partial<InstalledUnit> & Pick<InstalledUnit, 'id'>)
     deactivated: null,
     massLb: null,
     armIn: null,
+    asBuilt: null,
     notes: null,
     ...part,
   };
@@ -118,11 +119,44 @@ export function typeOf(part: Partial<EquipmentType> & Pick<EquipmentType, 'id' |
     bezel: null,
     massLb: null,
     drawA: null,
+    cooling: null,
     ports: [],
     databases: [],
     view: null,
     pairs: [],
     limitations: [],
+    ...part,
+  };
+}
+
+export function limitationOf(part: Partial<Limitation> & Pick<Limitation, 'kind'>): Limitation {
+  return {
+    functions: [],
+    beyond: [],
+    places: [],
+    elsewhere: false,
+    document: 'Installation manual',
+    paragraph: '2.3',
+    ...part,
+  };
+}
+
+export function circuitOf(part: Partial<Circuit> & Pick<Circuit, 'id'>): Circuit {
+  return {
+    name: part.id,
+    protector: 'breaker',
+    ratingA: null,
+    wireAwg: null,
+    wireLengthFt: null,
+    wireRating: null,
+    ampacity: null,
+    loadA: null,
+    intermittent: null,
+    usedIn: null,
+    singleWireInOpenAir: null,
+    units: [],
+    essential: null,
+    circuitsGuarded: null,
     ...part,
   };
 }

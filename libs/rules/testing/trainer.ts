@@ -4,9 +4,21 @@ import type { Catalogue } from '../src/catalogue/type.js';
 import type { EquipmentItem } from '../src/dossier/aircraft.js';
 import { equipmentItem } from '../src/dossier/aircraft.js';
 import type { Dossier } from '../src/dossier/dossier.js';
+import { loadCondition } from '../src/dossier/installation.js';
 import { listName } from '../src/dossier/status.js';
 import type { RecordHead } from '../src/dossier/status.js';
-import { approvalOf, inspector, linkOf, mechanic, pilot, radioStation, recordOf, typeOf, unitOf } from './builders.js';
+import {
+  approvalOf,
+  circuitOf,
+  inspector,
+  linkOf,
+  mechanic,
+  pilot,
+  radioStation,
+  recordOf,
+  typeOf,
+  unitOf,
+} from './builders.js';
 import { catalogueOf } from './changes.js';
 import type { Part } from './dossiers.js';
 import { dossierOf } from './dossiers.js';
@@ -309,8 +321,8 @@ export const trainerParts: Part<Dossier> = {
       linkOf('gps1', 'P2-POS', 'xpdr1', 'POS'),
     ],
     antennas: [
-      { id: 'a-com', kind: 'com', units: ['nav1'], approved: true, xIn: null, yIn: null },
-      { id: 'a-gps', kind: 'gnss-sbas', units: ['gps1'], approved: true, xIn: null, yIn: null },
+      { id: 'a-com', kind: 'com', units: ['nav1'], approved: true, xIn: 96, yIn: 0 },
+      { id: 'a-gps', kind: 'gnss-sbas', units: ['gps1'], approved: true, xIn: 52, yIn: 0 },
       { id: 'a-gs', kind: 'glide-slope', units: ['nav1'], approved: true, xIn: null, yIn: null },
       { id: 'a-nav', kind: 'vor-loc', units: ['nav1'], approved: true, xIn: null, yIn: null },
       { id: 'a-xpdr', kind: 'transponder', units: ['xpdr1'], approved: true, xIn: null, yIn: null },
@@ -331,18 +343,25 @@ export const trainerParts: Part<Dossier> = {
       busV: 14,
       alternatorA: 60,
       batteryAh: 25,
+      batteryShare: 0.75,
+      loadWatch: 'none',
       circuits: [
-        {
+        circuitOf({
           id: 'c-nav1',
           name: 'NAV/COM',
-          protector: 'breaker',
           ratingA: 7.5,
           wireAwg: 20,
           wireLengthFt: 8,
+          wireRating: 'c150',
+          ampacity: { by: 'table', freeAirA: null, bundleFactor: null, altitudeFactor: null },
+          loadA: 3.4,
+          intermittent: false,
+          usedIn: [...loadCondition.options],
           singleWireInOpenAir: false,
           units: ['nav1'],
           essential: true,
-        },
+          circuitsGuarded: 1,
+        }),
       ],
     },
     mass: {
@@ -351,6 +370,22 @@ export const trainerParts: Part<Dossier> = {
       revisedOn: '2024-02-01',
       weighed: true,
       macIn: 58,
+      envelope: {
+        points: [
+          { weightLb: 1500, forwardIn: 35, aftIn: 47.3 },
+          { weightLb: 1950, forwardIn: 35, aftIn: 47.3 },
+          { weightLb: 2300, forwardIn: 38, aftIn: 47.3 },
+        ],
+        stations: [
+          { name: 'Oil', armIn: -14, leastLb: 15, mostLb: 15 },
+          { name: 'Front seats', armIn: 37, leastLb: 170, mostLb: 340 },
+          { name: 'Fuel', armIn: 48, leastLb: 75, mostLb: 240 },
+          { name: 'Rear seats', armIn: 73, leastLb: 0, mostLb: 340 },
+          { name: 'Baggage', armIn: 95, leastLb: 0, mostLb: 100 },
+        ],
+        leadingEdgeIn: 25.9,
+        document: { title: 'Flight manual, section 6', revision: '4', date: null },
+      },
       equipmentListRevisedOn: '2024-02-01',
       changesSince: [],
     },

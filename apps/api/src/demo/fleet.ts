@@ -457,6 +457,7 @@ function portable(history: History, day: string): void {
           deactivated: null,
           massLb: 0.9,
           armIn: 60,
+          asBuilt: null,
           notes: 'On a suction mount; the cable is the owner’s own.',
         },
         performed: at(day, '15:00'),

@@ -1,5 +1,6 @@
 import { touchedBy } from '@tallywing/rules';
 import type { Change, ChangeOf } from '@tallywing/rules';
+import { asBuiltOf, placeOfAntenna } from './build.js';
 import { demoTypes } from './catalogue.js';
 import type { Days } from './days.js';
 import type { Fitted, Panel } from './panels.js';
@@ -101,6 +102,7 @@ export class History {
           deactivated: null,
           massLb: type.massLb,
           armIn: fitted.place === 'remote' ? 112 : 62,
+          asBuilt: asBuiltOf(type, fitted, date),
           notes: null,
           ...more,
         },
@@ -145,7 +147,7 @@ export class History {
     return this.add(
       {
         kind: 'antenna.fit',
-        antenna: { id, kind, units: [...units], approved: true, xIn: null, yIn: null },
+        antenna: { id, kind, units: [...units], approved: true, ...placeOfAntenna[kind] },
         performed: { date, at: `${date}T15:40Z` },
         touched: [],
       },

@@ -1,6 +1,7 @@
 import type { ChangeOf } from '@tallywing/rules';
 import type { AirframeKey, Aircraft, BaseKey } from './airframes.js';
 import { airframes, bases } from './airframes.js';
+import { electricalOf, envelopeOf } from './build.js';
 import { demoTypes } from './catalogue.js';
 import type { Days } from './days.js';
 import type { Dated } from './history.js';
@@ -238,6 +239,7 @@ function fit(history: History, spec: Spec, noSupplement: boolean): void {
         revisedOn: after,
         weighed: false,
         macIn: 58.2,
+        envelope: envelopeOf(spec.airframe),
         equipmentListRevisedOn: after,
         changesSince: [],
       },
@@ -247,29 +249,7 @@ function fit(history: History, spec: Spec, noSupplement: boolean): void {
 }
 
 function wire(history: History, spec: Spec): void {
-  const powered = panels[spec.panel].units.filter(({ type }) => demoTypes[type].drawA !== null);
-  history.add({
-    kind: 'electrical.set',
-    electrical: {
-      busV: 14,
-      alternatorA: 60,
-      batteryAh: 30,
-      circuits: powered.map(({ id, type }) => {
-        const heavy = (demoTypes[type].drawA?.at14V ?? 1) > 3;
-        return {
-          id: `cb-${id}`,
-          name: demoTypes[type].name,
-          protector: 'breaker' as const,
-          ratingA: heavy ? 7.5 : 5,
-          wireAwg: heavy ? 18 : 20,
-          wireLengthFt: 9,
-          singleWireInOpenAir: false,
-          units: [id],
-          essential: type === 'com' || type.startsWith('nav'),
-        };
-      }),
-    },
-  });
+  history.add({ kind: 'electrical.set', electrical: electricalOf(panels[spec.panel]) });
 }
 
 const fittedItems = [

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import type { Read } from './read.js';
-import { shortText } from './words.js';
+import { place, shortText } from './words.js';
 
 /**
  * An equipment type as its installation manual describes it. Types are immutable versions: a revision is a new id.
@@ -97,10 +97,17 @@ export const approvedPair = z
 export const limitation = z
   .object({
     kind: z.enum(['no-link', 'no-chain', 'not-both', 'not-a-substitute', 'requires']).meta({ id: 'LimitationKind' }),
-    /** `no-link`: functions of the other unit that must not be joined. `no-chain`: first neighbour's functions. */
+    /**
+     * `no-link`: functions of the other unit that must not be joined. `no-chain`: first neighbour's functions. `not-a-substitute`: functions
+     * that the unit has and that replace no required instrument. `not-both`, `requires`: the option or function that binds.
+     */
     functions: z.array(functionCode),
-    /** `no-chain`: functions further along. `not-both`, `requires`: the option or function meant. */
+    /** `no-chain`: functions further along. `not-both`: what must be off meanwhile. `requires`: what a unit joined to it must do. */
     beyond: z.array(functionCode),
+    /** `requires`: where that unit sits; empty: anywhere. */
+    places: z.array(place),
+    /** `not-both`: true where what must be off is meant of other units. */
+    elsewhere: z.boolean(),
     document: shortText,
     paragraph: shortText,
   })
@@ -110,14 +117,21 @@ export type Limitation = Read<typeof limitation>;
 /** What the manual says about where the unit must be seen. Angles from the pilot's normal line of sight, inches at the panel. */
 export const viewLimit = z
   .object({
-    approvedPlaces: z.array(
-      z.enum(['pilot-panel', 'centre-stack', 'copilot-panel', 'glareshield', 'pedestal', 'remote']),
-    ),
+    approvedPlaces: z.array(place),
     maxHorizontalDeg: z.number().min(0).max(90).nullable(),
     maxOffsetIn: z.number().min(0).max(60).nullable(),
     document: shortText,
   })
   .meta({ id: 'ViewLimit' });
+
+/** How the unit sheds its heat, and how many inches the manual keeps free around its intakes and exhaust. */
+export const cooling = z
+  .object({
+    by: z.enum(['still-air', 'own-fan', 'outside-air']).meta({ id: 'CoolingKind' }),
+    clearanceIn: z.number().positive().nullable(),
+    document: shortText,
+  })
+  .meta({ id: 'Cooling' });
 
 export const databaseKind = z
   .enum(['navigation', 'terrain', 'obstacle', 'chart', 'other'])
@@ -147,6 +161,7 @@ export const equipmentType = z
       .nullable(),
     massLb: z.number().positive().nullable(),
     drawA: z.object({ at14V: z.number().positive().nullable(), at28V: z.number().positive().nullable() }).nullable(),
+    cooling: cooling.nullable(),
     ports: z.array(port),
     databases: z.array(z.object({ kind: databaseKind, holdsNext: z.boolean() })),
     view: viewLimit.nullable(),

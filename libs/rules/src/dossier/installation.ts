@@ -1,13 +1,8 @@
 import { z } from 'zod';
 import type { Read } from '../catalogue/read.js';
 import { functionCode } from '../catalogue/type.js';
-import { id, note, shortText } from '../catalogue/words.js';
+import { id, note, place, shortText } from '../catalogue/words.js';
 import { civilDate, documentRef, performed, statement } from './common.js';
-
-export const place = z
-  .enum(['pilot-panel', 'centre-stack', 'copilot-panel', 'glareshield', 'pedestal', 'remote'])
-  .meta({ id: 'Place' });
-export type Place = Read<typeof place>;
 
 /** A hole in the panel, seen from the pilot's eye. Inches; right and below are positive. */
 export const opening = z
@@ -65,6 +60,39 @@ export const installationApproval = z
   .meta({ id: 'InstallationApproval' });
 export type InstallationApproval = Read<typeof installationApproval>;
 
+/** Pounds that a mount with its unit bears in each direction, by test or by calculation. */
+export const mountStrength = z
+  .object({
+    forwardLb: z.number().positive().nullable(),
+    upLb: z.number().positive().nullable(),
+    sideLb: z.number().positive().nullable(),
+    downLb: z.number().positive().nullable(),
+    document: documentRef,
+  })
+  .meta({ id: 'MountStrength' });
+
+/** Colour of a light of the unit and what it says. */
+export const light = z
+  .object({
+    use: z.enum(['warning', 'caution', 'safe-operation', 'other']).meta({ id: 'LightUse' }),
+    colour: z.enum(['red', 'amber', 'green', 'white', 'blue', 'other']).meta({ id: 'LightColour' }),
+  })
+  .meta({ id: 'AnnunciatorLight' });
+
+/** How a unit is built in, as somebody saw it. */
+export const asBuilt = z
+  .object({
+    /** Air led to it: none, from outside, or from a fan on the ground too. */
+    air: z.enum(['none', 'ram-air', 'blower']).nullable().meta({ id: 'CoolingAir' }),
+    airwaysClear: z.boolean().nullable(),
+    /** Torn loose in a sudden stop it could strike an occupant. */
+    couldStrike: z.boolean().nullable(),
+    bears: mountStrength.nullable(),
+    lights: z.array(light).nullable(),
+  })
+  .meta({ id: 'AsBuilt' });
+export type AsBuilt = Read<typeof asBuilt>;
+
 export const unit = z
   .object({
     id,
@@ -87,6 +115,7 @@ export const unit = z
       .nullable(),
     massLb: z.number().positive().nullable(),
     armIn: z.number().nullable(),
+    asBuilt: asBuilt.nullable(),
     notes: note.nullable(),
   })
   .meta({ id: 'InstalledUnit' });
@@ -130,7 +159,7 @@ export const placard = z
   .object({
     id,
     kind: z
-      .enum(['gnss-vfr-only', 'elt-removed', 'inoperative', 'kinds-of-operation', 'compass', 'other'])
+      .enum(['gnss-vfr-only', 'elt-removed', 'inoperative', 'kinds-of-operation', 'compass', 'loading', 'other'])
       .meta({ id: 'PlacardKind' }),
     unitId: id.nullable(),
     inView: z.boolean().nullable(),
@@ -153,6 +182,22 @@ export const supplement = z
   .meta({ id: 'Supplement' });
 export type Supplement = Read<typeof supplement>;
 
+/** Conditions of a load analysis. */
+export const loadCondition = z
+  .enum(['ground', 'taxi', 'take-off', 'cruise', 'landing', 'battery-only'])
+  .meta({ id: 'LoadCondition' });
+export type LoadCondition = Read<typeof loadCondition>;
+
+/** How the current that a wire may carry is known: by table 11-9 because its note 1 fits, or by the factors read off the curves. */
+export const ampacity = z
+  .object({
+    by: z.enum(['table', 'curves']).meta({ id: 'AmpacityBasis' }),
+    freeAirA: z.number().positive().max(1000).nullable(),
+    bundleFactor: z.number().positive().max(1).nullable(),
+    altitudeFactor: z.number().positive().max(1).nullable(),
+  })
+  .meta({ id: 'Ampacity' });
+
 export const circuit = z
   .object({
     id,
@@ -160,10 +205,20 @@ export const circuit = z
     protector: z.enum(['breaker', 'fuse', 'none']).meta({ id: 'ProtectorKind' }),
     ratingA: z.number().positive().nullable(),
     wireAwg: z.int().min(0).max(24).nullable(),
+    /** With the ground wire if one is run. */
     wireLengthFt: z.number().positive().nullable(),
+    /** Temperature rating of the wire, C. */
+    wireRating: z.enum(['c105', 'c150', 'c200']).nullable().meta({ id: 'WireRating' }),
+    ampacity: ampacity.nullable(),
+    loadA: z.number().positive().max(1000).nullable(),
+    intermittent: z.boolean().nullable(),
+    /** Conditions in which it is switched on; null: nobody analysed it. */
+    usedIn: z.array(loadCondition).nullable(),
     singleWireInOpenAir: z.boolean().nullable(),
     units: z.array(id),
     essential: z.boolean().nullable(),
+    /** Circuits behind this protector. */
+    circuitsGuarded: z.int().min(1).max(20).nullable(),
   })
   .meta({ id: 'Circuit' });
 export type Circuit = Read<typeof circuit>;
@@ -173,6 +228,10 @@ export const electrical = z
     busV: z.number().positive().nullable(),
     alternatorA: z.number().positive().nullable(),
     batteryAh: z.number().positive().nullable(),
+    /** Share of its rated capacity that the analysis counts on. */
+    batteryShare: z.number().positive().max(1).nullable(),
+    /** What keeps the continuous load in bounds beside the rule of thumb. */
+    loadWatch: z.enum(['none', 'placard', 'monitoring']).nullable().meta({ id: 'LoadWatch' }),
     circuits: z.array(circuit),
   })
   .meta({ id: 'ElectricalSystem' });
@@ -189,6 +248,26 @@ export const massChange = z
   })
   .meta({ id: 'MassChange' });
 export type MassChange = Read<typeof massChange>;
+/** Limits of the loaded centre at one weight; between two weights they run straight. */
+export const envelopePoint = z
+  .object({ weightLb: z.number().positive(), forwardIn: z.number(), aftIn: z.number() })
+  .meta({ id: 'EnvelopePoint' });
+/** A seat, tank, compartment or the oil: what is always in it, and the most that may be. */
+export const station = z
+  .object({ name: shortText, armIn: z.number(), leastLb: z.number().min(0), mostLb: z.number().min(0) })
+  .meta({ id: 'LoadingStation' });
+export type Station = Read<typeof station>;
+export const envelope = z
+  .object({
+    points: z.array(envelopePoint).min(1).max(12),
+    stations: z.array(station).max(20),
+    /** Leading edge of the mean chord aft of the datum. */
+    leadingEdgeIn: z.number().nullable(),
+    document: documentRef,
+  })
+  .meta({ id: 'LoadingEnvelope' });
+export type Envelope = Read<typeof envelope>;
+
 export const mass = z
   .object({
     emptyWeightLb: z.number().positive(),
@@ -196,6 +275,7 @@ export const mass = z
     revisedOn: civilDate,
     weighed: z.boolean(),
     macIn: z.number().positive().nullable(),
+    envelope: envelope.nullable(),
     equipmentListRevisedOn: civilDate.nullable(),
     changesSince: z.array(massChange),
   })

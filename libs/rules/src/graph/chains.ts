@@ -42,7 +42,7 @@ export function chainsFrom(
       members: [...new Set([id, source.id, end, ...antennas, ...passed(lateralPath), ...passed(verticalPath)])],
     };
   });
-  if (source.functions.has('lateral-deviation')) {
+  if (source.functions.has('lateral-deviation') && !source.functions.has('portable-display')) {
     const id = `${source.id}>${source.id}`;
     chains.push({
       id,
@@ -58,7 +58,7 @@ export function chainsFrom(
     : [{ id: source.id, source, indicator: null, lateral: null, vertical: null, members: [source.id, ...antennas] }];
 }
 
-/** Indicators that the signal reaches, each with the links on the way; only a source selector passes it on. */
+/** Indicators that the signal reaches, each with the links on the way; only a source selector passes it on. A portable display is none. */
 function reach(
   source: UnitFacts,
   signal: SignalCode,
@@ -76,8 +76,8 @@ function reach(
       if (!unit || !unit.active || visited.has(unit.id)) continue;
       visited.add(unit.id);
       const path = [...next.path, link];
-      if (unit.functions.has(signal === 'vertical-deviation' ? 'vertical-deviation' : 'lateral-deviation'))
-        found.set(unit.id, path);
+      const shows = signal === 'vertical-deviation' ? 'vertical-deviation' : 'lateral-deviation';
+      if (unit.functions.has(shows) && !unit.functions.has('portable-display')) found.set(unit.id, path);
       if (unit.functions.has('source-selector')) queue.push({ at: unit.id, path });
     }
   }

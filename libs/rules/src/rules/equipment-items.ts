@@ -4,12 +4,14 @@ import { equipmentItem } from '../dossier/aircraft.js';
 import type { EquipmentCondition, EquipmentNeed } from '../facts/equipment.js';
 import type { SourceRef } from '../facts/source.js';
 import type { Facts } from '../graph/facts.js';
+import type { UnitFacts } from '../graph/units.js';
 import { allOf, fact, flight, implies, met, not, notApplicable, notMet, unknown } from '../verdict/build.js';
 import type { Clause, Leaf } from '../verdict/clause.js';
 import type { Capability } from '../verdict/capability.js';
 import type { Draft } from '../verdict/result.js';
 import { cfr, reading } from './cite.js';
 import { asked, findOut, joined, missingNames } from './gaps.js';
+import { noSubstitute } from './no-substitute.js';
 import { forHire } from './purposes.js';
 
 /** Words that every list of 91.205 uses; each rule adds its own `fitted`. */
@@ -122,11 +124,26 @@ export function itemFitted(facts: Facts, item: EquipmentItem, source: SourceRef)
       : unknown(`${item}-recorded-as-not-required`, [path], { source });
   const functions = servedBy[item] ?? [];
   const units = [...facts.units.values()];
-  const serving = units.filter((unit) => functions.some((each) => unit.functions.has(each)));
+  const having = units.filter((unit) => functions.some((each) => unit.functions.has(each)));
+  const serving = having.filter((unit) => !standsForNothing(unit, functions));
+  if (serving.length === 0 && having.length > 0) {
+    if (having.some((unit) => unit.id === state.unitId)) return notMet(`${item}-fitted`, { source });
+    if (state.unitId === null) return unknown(`${item}-made-up-by-a-unit`, [`${path}.unitId`], { source });
+  }
   if (serving.some((unit) => unit.active)) return met(`${item}-fitted`, { source });
   if (serving.length > 0) return notMet(`${item}-deactivated`, { source });
-  const vague = functions.length > 0 && units.some((unit) => !unit.active && unit.functions.size === 0);
-  return vague ? unknown(`${item}-may-be-deactivated`, [path], { source }) : met(`${item}-fitted`, { source });
+  // A unit of which nothing is known may be the item, and then deactivated or no substitute for it.
+  const vague = units.some(
+    ({ id, active, functions: known }) => known.size === 0 && (!active || state.unitId === null || state.unitId === id),
+  );
+  return functions.length > 0 && vague
+    ? unknown(`${item}-made-up-by-a-unit`, [path], { source })
+    : met(`${item}-fitted`, { source });
+}
+
+/** A portable device, or a display that its manual lets stand in for no required instrument. */
+function standsForNothing(unit: UnitFacts, functions: readonly FunctionCode[]): boolean {
+  return unit.functions.has('portable-display') || functions.some((each) => noSubstitute(unit, each) !== null);
 }
 
 /** Oil pressure "for each engine using a pressure system", fuses "if protected by fuses": the dossier has no fact of its own for these. */

@@ -34,6 +34,7 @@ import { indicatorInView } from './indication/indicator-in-view.js';
 import { integrityAnnunciation } from './indication/integrity-annunciation.js';
 import { lateralIndicator } from './indication/lateral-indicator.js';
 import { sourceAnnunciation } from './indication/source-annunciation.js';
+import { sourceSelector } from './indication/source-selector.js';
 import { verticalIndicator } from './indication/vertical-indicator.js';
 import { vfrLimitedPlacard } from './indication/vfr-limited-placard.js';
 import { annualInspection } from './inspections/annual-inspection.js';
@@ -50,12 +51,16 @@ import { staticAltimeterTest } from './inspections/static-altimeter-test.js';
 import { transponderTest } from './inspections/transponder-test.js';
 import { vorCheck } from './inspections/vor-check.js';
 import { antennaFitted } from './installation/antenna-fitted.js';
+import { antennaSeparation } from './installation/antenna-separation.js';
 import { depthBehindPanel } from './installation/depth-behind-panel.js';
 import { fitsTheOpening } from './installation/fits-the-opening.js';
 import { installationApproval } from './installation/installation-approval.js';
+import { reachAndView } from './installation/reach-and-view.js';
 import { linkApproved } from './interfaces/link-approved.js';
 import { linkNotProhibited } from './interfaces/link-not-prohibited.js';
 import { optionsNotExclusive } from './interfaces/options-not-exclusive.js';
+import { portableLinkNotPrimary } from './interfaces/portable-link-not-primary.js';
+import { requiredCompanions } from './interfaces/required-companions.js';
 import { requiredPortsJoined } from './interfaces/required-ports-joined.js';
 import { signalsCompatible } from './interfaces/signals-compatible.js';
 import { emptyWeightRecord } from './mass/empty-weight-record.js';
@@ -107,6 +112,7 @@ export const rules: readonly Rule[] = [
   integrityAnnunciation,
   lateralIndicator,
   sourceAnnunciation,
+  sourceSelector,
   verticalIndicator,
   vfrLimitedPlacard,
   annualInspection,
@@ -123,12 +129,16 @@ export const rules: readonly Rule[] = [
   transponderTest,
   vorCheck,
   antennaFitted,
+  antennaSeparation,
   depthBehindPanel,
   fitsTheOpening,
   installationApproval,
+  reachAndView,
   linkApproved,
   linkNotProhibited,
   optionsNotExclusive,
+  portableLinkNotPrimary,
+  requiredCompanions,
   requiredPortsJoined,
   signalsCompatible,
   emptyWeightRecord,

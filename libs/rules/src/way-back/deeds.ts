@@ -224,6 +224,7 @@ export function fit(
     deactivated: null,
     massLb: type.massLb,
     armIn: replaced?.armIn ?? null,
+    asBuilt: null,
     notes: null,
   };
   return [

@@ -186,6 +186,7 @@ function mass(row: Row, { dossier }: PlanContext): Draft[] {
         revisedOn: row.mass_revised_on,
         weighed: row.weighed ?? false,
         macIn: row.mac_in,
+        envelope: stored?.envelope ?? null,
         equipmentListRevisedOn: row.equipment_list_on,
         changesSince: [],
       },

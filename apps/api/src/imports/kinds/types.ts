@@ -28,7 +28,7 @@ const columns = {
   width_in: optional(form.decimalNumber, 'Width of what passes the opening, inches.'),
   height_in: optional(form.decimalNumber, 'Height of it.'),
   depth_in: optional(form.decimalNumber, 'Depth behind the panel with connectors.'),
-  details: optional(form.json, 'Ports, pairs, limitations, databases and view as JSON, in the form of the catalogue.'),
+  details: optional(form.json, 'Ports, pairs, limitations, databases, cooling and view as JSON, in the form of the catalogue.'),
 } as const;
 export type TypeRow = RowOf<typeof columns>;
 
@@ -63,6 +63,7 @@ export function typeOf(row: TypeRow): EquipmentType {
         : { widthIn: row.width_in, heightIn: row.height_in, depthIn: row.depth_in },
     massLb: row.mass_lb,
     drawA: row.draw_14v_a === null && row.draw_28v_a === null ? null : { at14V: row.draw_14v_a, at28V: row.draw_28v_a },
+    cooling: null,
     ports: [],
     databases: [],
     view: null,

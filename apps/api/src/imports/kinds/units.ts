@@ -148,6 +148,7 @@ function blankUnit(id: string): Unit {
     deactivated: null,
     massLb: null,
     armIn: null,
+    asBuilt: null,
     notes: null,
   };
 }

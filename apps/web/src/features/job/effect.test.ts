@@ -60,6 +60,7 @@ test('a change of weight is summed, and an arm that is not recorded leaves the m
       revisedOn: '2026-01-01',
       weighed: true,
       macIn: null,
+      envelope: null,
       equipmentListRevisedOn: null,
       changesSince: [],
     },

@@ -1,3 +1,4 @@
+import { circuitOf } from '../../../testing/builders.js';
 import { dossierOf } from '../../../testing/dossiers.js';
 import { testRule } from '../../../testing/rule-tester.js';
 import type { Circuit } from '../../dossier/installation.js';
@@ -11,20 +12,9 @@ const circuit = (part: Partial<Circuit>) =>
         busV: 14,
         alternatorA: 60,
         batteryAh: 25,
-        circuits: [
-          {
-            id: 'c1',
-            name: 'NAV',
-            protector: 'breaker',
-            ratingA: 7.5,
-            wireAwg: 20,
-            wireLengthFt: 8,
-            singleWireInOpenAir: false,
-            units: [],
-            essential: null,
-            ...part,
-          },
-        ],
+        batteryShare: null,
+        loadWatch: null,
+        circuits: [circuitOf({ id: 'c1', ratingA: 7.5, wireAwg: 20, singleWireInOpenAir: false, ...part })],
       },
     },
   });

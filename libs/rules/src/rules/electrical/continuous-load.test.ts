@@ -1,4 +1,4 @@
-import { typeOf, unitOf } from '../../../testing/builders.js';
+import { circuitOf, typeOf, unitOf } from '../../../testing/builders.js';
 import { dossierOf } from '../../../testing/dossiers.js';
 import { testRule } from '../../../testing/rule-tester.js';
 import type { Electrical } from '../../dossier/installation.js';
@@ -22,21 +22,19 @@ const aircraft = (typeIds: string[], part: Partial<Electrical> = {}) =>
   dossierOf({
     configuration: {
       units: typeIds.map((typeId, index) => unitOf({ id: `u${index}`, typeId })),
-      electrical: { busV: 14, alternatorA: 60, batteryAh: null, circuits: [], ...part },
+      electrical: {
+        busV: 14,
+        alternatorA: 60,
+        batteryAh: null,
+        batteryShare: null,
+        loadWatch: null,
+        circuits: [],
+        ...part,
+      },
     },
   });
 const stated = (typeIds: string[], part: Partial<Electrical> = {}) => dossierOf(aircraft(typeIds, part), complete);
-const lamp = {
-  id: 'c',
-  name: 'Landing light',
-  protector: 'breaker' as const,
-  ratingA: 10,
-  wireAwg: 18,
-  wireLengthFt: null,
-  singleWireInOpenAir: null,
-  units: [],
-  essential: null,
-};
+const lamp = circuitOf({ id: 'c', name: 'Landing light', ratingA: 10, wireAwg: 18 });
 
 // AC 43.13-1B 11-35a: 80 % of 60 A is 48 A, unless a placard or monitoring watches it.
 testRule(continuousLoad, [

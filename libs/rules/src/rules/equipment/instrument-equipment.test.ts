@@ -1,4 +1,4 @@
-import { unitOf } from '../../../testing/builders.js';
+import { limitationOf, typeOf, unitOf } from '../../../testing/builders.js';
 import { dossierOf } from '../../../testing/dossiers.js';
 import { instrumentItemsFitted, itemsOf } from '../../../testing/equipment.js';
 import { testRule } from '../../../testing/rule-tester.js';
@@ -15,6 +15,21 @@ const aircraft = (
 const but = (...items: readonly EquipmentItem[]) =>
   itemsOf(instrumentItemsFitted.filter((each) => !items.includes(each)));
 const off = { since: { date: '2026-02-01', at: null }, placarded: true, recorded: true };
+
+/** A moving-map display that draws an attitude, which its manual lets replace no instrument. */
+const noInstrument = typeOf({
+  id: 'md1',
+  functions: ['attitude'],
+  limitations: [limitationOf({ kind: 'not-a-substitute', functions: ['attitude'] })],
+});
+const attitude = (unitId: string | null, unit?: InstalledUnit) =>
+  aircraft(
+    [...but('pitch-and-bank'), ...itemsOf(['pitch-and-bank'], { unitId })],
+    'standard',
+    [unitOf({ id: 'efd1', typeId: 'md1' }), ...(unit ? [unit] : [])].filter(
+      (each, _, all) => all.findLast(({ id }) => id === each.id) === each,
+    ),
+  );
 
 // 14 CFR 91.205(d)(3) to (9)
 testRule(instrumentEquipment, [
@@ -68,4 +83,40 @@ testRule(instrumentEquipment, [
     expect: 'met',
   },
   { name: 'certificate not recorded, nothing recorded', dossier: aircraft([], null), at, expect: 'cannot-tell' },
+  {
+    name: 'the display that is named as attitude instrument may stand in for none',
+    dossier: attitude('efd1'),
+    types: [noInstrument],
+    at,
+    expect: 'not-met',
+    data: { absent: 'pitch and bank' },
+  },
+  {
+    name: 'such a display, and nobody recorded which unit the item is',
+    dossier: attitude(null),
+    types: [noInstrument],
+    at,
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'such a display beside the instrument that is named',
+    dossier: attitude('gyro', unitOf({ id: 'gyro', functions: ['attitude'] })),
+    types: [noInstrument],
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'a portable device named as attitude instrument',
+    dossier: attitude('efd1', unitOf({ id: 'efd1', functions: ['attitude', 'portable-display'] })),
+    types: [noInstrument],
+    at,
+    expect: 'not-met',
+  },
+  {
+    name: 'of the unit that is named nothing is known',
+    dossier: attitude('x', unitOf({ id: 'x' })),
+    types: [noInstrument],
+    at,
+    expect: 'cannot-tell',
+  },
 ]);

@@ -1,12 +1,9 @@
-import type { FunctionCode } from '../../catalogue/type.js';
-import type { Facts } from '../../graph/facts.js';
-import type { UnitFacts } from '../../graph/units.js';
 import { lineOfSightBelowDeg, maximumView, optimumView } from '../../facts/view.js';
 import { planAndRelease } from '../effects.js';
-import type { Cone } from '../in-view.js';
 import { inView } from '../in-view.js';
 import { findOut } from '../remedies.js';
 import { defineRule } from '../rule.js';
+import { seenUnits } from '../seen-units.js';
 
 /**
  * One statement an indicator or annunciator. Where it sits stops a plan or a release, never an instrument that has served for years.
@@ -43,24 +40,3 @@ export const indicatorInView = defineRule(
       ],
     })),
 );
-
-const annunciations: readonly FunctionCode[] = ['approach-annunciation', 'source-annunciation'];
-
-function seenUnits(facts: Facts): readonly (readonly [UnitFacts, Cone])[] {
-  return [...facts.units.values()].flatMap((each): (readonly [UnitFacts, Cone])[] => {
-    if (showsDeviation(facts, each)) return [[each, 'optimum']];
-    // A source annunciates on its own screen besides: that is asked of the chain, where it counts.
-    if (!each.active || facts.chains.some((chain) => chain.source === each)) return [];
-    if (each.functions.has('integrity-annunciation')) return [[each, 'optimum']];
-    return annunciations.some((code) => each.functions.has(code)) ? [[each, 'maximum']] : [];
-  });
-}
-
-/** A source's own display counts only while it is joined to no other indicator. */
-function showsDeviation(facts: Facts, each: UnitFacts): boolean {
-  return facts.chains.some(
-    (chain) =>
-      chain.indicator === each &&
-      (chain.source !== each || facts.chains.every((other) => other.source !== each || other.indicator === each)),
-  );
-}

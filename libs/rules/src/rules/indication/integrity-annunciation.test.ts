@@ -1,7 +1,7 @@
-import { linkOf, typeOf, unitOf } from '../../../testing/builders.js';
+import { limitationOf, linkOf, typeOf, unitOf } from '../../../testing/builders.js';
 import { dossierOf } from '../../../testing/dossiers.js';
 import { testRule } from '../../../testing/rule-tester.js';
-import type { Place } from '../../dossier/installation.js';
+import type { Place } from '../../catalogue/words.js';
 import { integrityAnnunciation } from './integrity-annunciation.js';
 
 const at = '2026-03-02T14:00Z';
@@ -37,6 +37,25 @@ testRule(integrityAnnunciation, [
     at,
     expect: 'met',
     message: 'shown',
+  },
+  {
+    name: 'on its own screen, which its manual lets stand in for no annunciator',
+    dossier: panel('centre-stack'),
+    types: [
+      typeOf({
+        ...own,
+        limitations: [limitationOf({ kind: 'not-a-substitute', functions: ['integrity-annunciation'] })],
+      }),
+    ],
+    at,
+    expect: 'not-met',
+  },
+  {
+    name: 'on a portable device joined to it',
+    dossier: panel('copilot-panel', [light(['integrity-annunciation', 'portable-display'])], 'FLAG'),
+    types: [own],
+    at,
+    expect: 'not-met',
   },
   {
     name: 'on its own screen out of view',

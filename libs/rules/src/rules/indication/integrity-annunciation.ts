@@ -6,6 +6,7 @@ import type { Clause } from '../../verdict/clause.js';
 import { ac } from '../cite.js';
 import { gnssCapabilities, lostThrough } from '../effects.js';
 import { inView } from '../in-view.js';
+import { noSubstitute } from '../no-substitute.js';
 import { defineRule } from '../rule.js';
 
 const source = ac('20-138D', 'loss of integrity in view (from memory)', 'change 2, 7 Apr 2016', 'from-memory');
@@ -40,6 +41,8 @@ export const integrityAnnunciation = defineRule(
 
 function onItself(facts: Facts, { source: own }: Chain): Clause {
   if (!own.functions.has('integrity-annunciation')) return notMet('annunciates-itself', { source });
+  const limit = noSubstitute(own, 'integrity-annunciation');
+  if (limit !== null) return notMet('own-annunciation-may-stand-in', { source: limit });
   // A warning: eye rotation alone, where the manual does not say otherwise.
   return allOf(
     'own-annunciation-in-view',
@@ -60,7 +63,8 @@ function told(facts: Facts, own: UnitFacts): readonly UnitFacts[] {
     return link.fromUnit === own.id &&
       carries.has(facts.signalOf(link) ?? '') &&
       unit?.active &&
-      unit.functions.has('integrity-annunciation')
+      unit.functions.has('integrity-annunciation') &&
+      !unit.functions.has('portable-display')
       ? [unit]
       : [];
   });

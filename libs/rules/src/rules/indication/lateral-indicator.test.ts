@@ -1,4 +1,4 @@
-import { linkOf, typeOf, unitOf } from '../../../testing/builders.js';
+import { limitationOf, linkOf, typeOf, unitOf } from '../../../testing/builders.js';
 import { dossierOf } from '../../../testing/dossiers.js';
 import { testRule } from '../../../testing/rule-tester.js';
 import { lateralIndicator } from './lateral-indicator.js';
@@ -10,15 +10,7 @@ const joined = linkOf('nav1', 'lateral-deviation', 'cdi1', 'lateral-deviation');
 const selfShowing = typeOf({ id: 'nx', functions: ['gnss', 'lateral-deviation'] });
 const forbidden = typeOf({
   ...selfShowing,
-  limitations: [
-    {
-      kind: 'not-a-substitute',
-      functions: ['lateral-deviation'],
-      beyond: [],
-      document: 'Installation manual nx',
-      paragraph: '2.3',
-    },
-  ],
+  limitations: [limitationOf({ kind: 'not-a-substitute', functions: ['lateral-deviation'] })],
 });
 const navigator = { configuration: { units: [unitOf({ id: 'nav2', typeId: 'nx' })] } };
 
@@ -106,5 +98,17 @@ testRule(lateralIndicator, [
     dossier: dossierOf({ configuration: { units: [indicator] } }),
     at: '2026-03-02T14:00Z',
     expect: 'none',
+  },
+  {
+    name: 'a portable device is no indicator',
+    dossier: dossierOf({
+      configuration: {
+        units: [receiver, unitOf({ id: 'cdi1', functions: ['lateral-deviation', 'portable-display'] })],
+        links: [joined],
+      },
+    }),
+    at: '2026-03-02T14:00Z',
+    expect: 'not-met',
+    message: 'missing',
   },
 ]);

@@ -3,6 +3,7 @@ import type { Clause } from '../../verdict/clause.js';
 import type { Chain } from '../../graph/chains.js';
 import { guidanceOf } from '../../graph/means.js';
 import { ac, cfr } from '../cite.js';
+import { noSubstitute } from '../no-substitute.js';
 import { defineRule } from '../rule.js';
 
 const source = ac('20-138D', 'deviation display (from memory)', 'change 2, 7 Apr 2016', 'from-memory');
@@ -42,10 +43,8 @@ function judge(chain: Chain): Clause {
   if (chain.indicator !== chain.source)
     return met('lateral-deviation-shown', { source, evidence: chain.lateral.map((link) => link.id) });
   const { type } = chain.source;
-  if (
-    type?.limitations.some((each) => each.kind === 'not-a-substitute' && each.functions.includes('lateral-deviation'))
-  )
-    return notMet('own-display-may-stand-in', { source });
+  const limit = noSubstitute(chain.source, 'lateral-deviation');
+  if (limit !== null) return notMet('own-display-may-stand-in', { source: limit });
   // A manual that approves places for the unit's own display approves the display; silence approves nothing.
   return fact(
     type !== null && type.view !== null ? true : null,

@@ -1,5 +1,6 @@
 import type { Chain } from '../../graph/chains.js';
 import type { Facts } from '../../graph/facts.js';
+import { feeding } from '../../graph/feeding.js';
 import { guidanceOf } from '../../graph/means.js';
 import type { UnitFacts } from '../../graph/units.js';
 import { met, notMet } from '../../verdict/build.js';
@@ -54,34 +55,6 @@ function isTwoSources({ functions }: UnitFacts): boolean {
   return functions.has('gnss') && (functions.has('vor-receiver') || functions.has('loc-receiver'));
 }
 
-/** Units that send deviation to the indicator, through selectors if need be; also one of which nothing is known but that it sends. */
-function feeding(facts: Facts, indicator: UnitFacts): ReadonlySet<string> {
-  const found = new Set<string>(
-    facts.chains.some((chain) => chain.source === indicator && chain.indicator === indicator) ? [indicator.id] : [],
-  );
-  const seen = new Set<string>();
-  const queue = [indicator.id];
-  for (let at = queue.shift(); at !== undefined; at = queue.shift()) {
-    if (seen.has(at)) continue;
-    seen.add(at);
-    for (const unit of sendersTo(facts, at)) {
-      if (unit.functions.has('source-selector')) queue.push(unit.id);
-      else found.add(unit.id);
-    }
-  }
-  return found;
-}
-
-function sendersTo(facts: Facts, unitId: string): readonly UnitFacts[] {
-  return facts.links.flatMap((link) => {
-    const signal = facts.signalOf(link);
-    const unit = facts.units.get(link.fromUnit);
-    return link.toUnit === unitId && (signal === 'lateral-deviation' || signal === 'vertical-deviation') && unit?.active
-      ? [unit]
-      : [];
-  });
-}
-
 function labelled(facts: Facts, chain: Chain, indicator: UnitFacts): Clause {
   const onPath = [...(chain.lateral ?? []), ...(chain.vertical ?? [])].map((link) => link.toUnit);
   const joined = facts.links
@@ -91,7 +64,9 @@ function labelled(facts: Facts, chain: Chain, indicator: UnitFacts): Clause {
   const alone = feeding(facts, indicator).size <= 1 ? [chain.source.id] : [];
   const label = [indicator.id, ...onPath, ...joined, ...alone].find((id) => {
     const unit = facts.units.get(id);
-    return unit?.active === true && unit.functions.has('source-annunciation');
+    return (
+      unit?.active === true && unit.functions.has('source-annunciation') && !unit.functions.has('portable-display')
+    );
   });
   return label === undefined
     ? notMet('source-annunciated', { source })

@@ -1,4 +1,4 @@
-import { linkOf, typeOf, unitOf } from '../../../testing/builders.js';
+import { limitationOf, linkOf, typeOf, unitOf } from '../../../testing/builders.js';
 import { dossierOf } from '../../../testing/dossiers.js';
 import { testRule } from '../../../testing/rule-tester.js';
 import type { EquipmentType } from '../../catalogue/type.js';
@@ -89,9 +89,7 @@ testRule(verticalIndicator, [
     types: [
       own({
         view,
-        limitations: [
-          { kind: 'not-a-substitute', functions: ['vertical-deviation'], beyond: [], document: 'nx', paragraph: '2.3' },
-        ],
+        limitations: [limitationOf({ kind: 'not-a-substitute', functions: ['vertical-deviation'] })],
       }),
     ],
     at,

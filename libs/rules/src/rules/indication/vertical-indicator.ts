@@ -4,6 +4,7 @@ import type { Capability } from '../../verdict/capability.js';
 import type { Clause } from '../../verdict/clause.js';
 import { ac } from '../cite.js';
 import { lostThrough } from '../effects.js';
+import { noSubstitute } from '../no-substitute.js';
 import { defineRule } from '../rule.js';
 
 const source = ac('20-138D', 'vertical deviation display (from memory)', 'change 2, 7 Apr 2016', 'from-memory');
@@ -53,10 +54,8 @@ function judge(chain: Chain): Clause {
   if (chain.indicator !== chain.source)
     return met('vertical-deviation-shown', { source, evidence: chain.vertical.map((link) => link.id) });
   const { type } = chain.source;
-  const forbidden = type?.limitations.some(
-    (each) => each.kind === 'not-a-substitute' && each.functions.includes('vertical-deviation'),
-  );
-  if (forbidden) return notMet('own-display-may-stand-in', { source });
+  const limit = noSubstitute(chain.source, 'vertical-deviation');
+  if (limit !== null) return notMet('own-display-may-stand-in', { source: limit });
   // As for lateral deviation: a manual that approves places for the unit's own display approves the display.
   const approved = type !== null && type.view !== null ? true : null;
   return fact(approved, 'own-display-may-stand-in', `catalogue.${chain.source.id}.view`, { source });

@@ -1,18 +1,11 @@
-import { linkOf, typeOf, unitOf } from '../../../testing/builders.js';
+import { limitationOf, linkOf, typeOf, unitOf } from '../../../testing/builders.js';
 import { dossierOf } from '../../../testing/dossiers.js';
 import { testRule } from '../../../testing/rule-tester.js';
 import type { Limitation } from '../../catalogue/type.js';
 import { linkNotProhibited } from './link-not-prohibited.js';
 
 const at = '2026-03-02T14:00Z';
-const limit = (part: Partial<Limitation>): Limitation => ({
-  kind: 'no-link',
-  functions: [],
-  beyond: [],
-  document: 'Installation manual nx',
-  paragraph: '3.7',
-  ...part,
-});
+const limit = (part: Partial<Limitation>): Limitation => limitationOf({ kind: 'no-link', paragraph: '3.7', ...part });
 const noPortable = limit({ functions: ['portable-display'] });
 // A traffic source may not feed a display while that display also takes traffic from a second source.
 const noSecondTraffic = limit({

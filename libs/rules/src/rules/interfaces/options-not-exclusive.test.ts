@@ -1,4 +1,4 @@
-import { typeOf, unitOf } from '../../../testing/builders.js';
+import { limitationOf, typeOf, unitOf } from '../../../testing/builders.js';
 import { dossierOf } from '../../../testing/dossiers.js';
 import { testRule } from '../../../testing/rule-tester.js';
 import { optionsNotExclusive } from './options-not-exclusive.js';
@@ -8,19 +8,50 @@ const excluded = typeOf({
   id: 'mx',
   functions: ['gnss', 'active-traffic', 'correlated-traffic'],
   limitations: [
-    {
+    limitationOf({
       kind: 'not-both',
       functions: ['active-traffic'],
       beyond: ['correlated-traffic'],
       document: 'Installation manual mx',
-      paragraph: '5.1',
-    },
+    }),
   ],
 });
 const unit = (...options: { name: string; value: string }[]) =>
   dossierOf({ configuration: { units: [unitOf({ id: 'm', typeId: 'mx', options })] } });
 const active = (value: string) => ({ name: 'active-traffic', value });
 const correlated = (value: string) => ({ name: 'correlated-traffic', value });
+
+// Set up as a traffic display, this unit excludes correlated traffic on another.
+const across = [
+  typeOf({
+    id: 'dx',
+    functions: ['traffic-display'],
+    limitations: [
+      limitationOf({
+        kind: 'not-both',
+        functions: ['traffic-display'],
+        beyond: ['correlated-traffic'],
+        elsewhere: true,
+      }),
+    ],
+  }),
+  typeOf({ id: 'cx', functions: ['correlated-traffic'] }),
+];
+const shown = (value: string) => ({ name: 'traffic-display', value });
+const two = (
+  own: { name: string; value: string },
+  other?: { name: string; value: string },
+  ...more: ReturnType<typeof unitOf>[]
+) =>
+  dossierOf({
+    configuration: {
+      units: [
+        unitOf({ id: 'm', typeId: 'dx', options: [own] }),
+        unitOf({ id: 'n', typeId: 'cx', options: other ? [other] : [] }),
+        ...more,
+      ],
+    },
+  });
 
 testRule(optionsNotExclusive, [
   {
@@ -63,5 +94,52 @@ testRule(optionsNotExclusive, [
     types: [typeOf({ ...excluded, limitations: [] })],
     at,
     expect: 'none',
+  },
+  {
+    name: 'another unit shows what must be off while this one is set up so',
+    dossier: two(shown('on'), correlated('on')),
+    types: across,
+    at,
+    subject: 'm',
+    expect: 'not-met',
+  },
+  {
+    name: 'off in the other unit',
+    dossier: two(shown('on'), correlated('off')),
+    types: across,
+    at,
+    subject: 'm',
+    expect: 'met',
+  },
+  {
+    name: 'this one not set up so',
+    dossier: two(shown('off'), correlated('on')),
+    types: across,
+    at,
+    subject: 'm',
+    expect: 'met',
+  },
+  {
+    name: 'not recorded of the other unit',
+    dossier: two(shown('on')),
+    types: across,
+    at,
+    subject: 'm',
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'of the other unit nothing is known',
+    dossier: two(shown('on'), correlated('off'), unitOf({ id: 'x' })),
+    types: across,
+    at,
+    subject: 'm',
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'no other unit has it',
+    dossier: dossierOf({ configuration: { units: [unitOf({ id: 'm', typeId: 'dx', options: [shown('on')] })] } }),
+    types: across,
+    at,
+    expect: 'met',
   },
 ]);

@@ -1,7 +1,7 @@
-import type { Limitation } from '../../catalogue/type.js';
+import type { FunctionCode, Limitation } from '../../catalogue/type.js';
 import type { Facts } from '../../graph/facts.js';
 import type { UnitFacts } from '../../graph/units.js';
-import { allOf, anyOf, fact, not, notMet } from '../../verdict/build.js';
+import { allOf, anyOf, fact, not, notMet, unknown } from '../../verdict/build.js';
 import type { Clause, Leaf } from '../../verdict/clause.js';
 import { maker, practice } from '../cite.js';
 import { lostThrough, planAndRelease } from '../effects.js';
@@ -16,7 +16,7 @@ export const optionsNotExclusive = defineRule(
   {
     id: 'options-not-exclusive',
     topic: 'interfaces',
-    asks: 'Options that the manual excludes from each other are not both switched on.',
+    asks: 'Options that the manual excludes from each other are not both switched on, in the unit or, where the manual says so, in two units.',
     binds: 'Units whose manual states such a limitation.',
     sources: [general],
     messages: {
@@ -38,8 +38,9 @@ function draft(facts: Facts, each: UnitFacts, limits: readonly Limitation[]) {
     subject: each.id,
     clause: allOf(
       'options-apart',
-      limits.flatMap((limit) => pairsApart(each, limit)),
-      'cannot-tell',
+      limits.flatMap((limit) => pairsApart(facts, each, limit)),
+      // No other unit has what must be off.
+      limits.every(({ elsewhere }) => elsewhere) ? 'met' : 'cannot-tell',
     ),
     messages: { met: 'kept', 'not-met': 'both', 'cannot-tell': 'unclear', 'not-applicable': 'kept' },
     data: { unit: each.unit.name, document: limits[0]?.document ?? null },
@@ -48,20 +49,30 @@ function draft(facts: Facts, each: UnitFacts, limits: readonly Limitation[]) {
   };
 }
 
-/** Of each forbidden pair one is off. */
-function pairsApart(each: UnitFacts, limit: Limitation): readonly Clause[] {
+/** Of each forbidden pair one is off; where the manual means other units, on each of those that have the function. */
+function pairsApart(facts: Facts, each: UnitFacts, limit: Limitation): readonly Clause[] {
   return limit.functions.flatMap((one) =>
-    limit.beyond.map((other) =>
-      anyOf('one-is-off', [not(switchedOn(each, one, limit)), not(switchedOn(each, other, limit))], 'cannot-tell'),
+    limit.beyond.flatMap((other) =>
+      holders(facts, each, limit, other).map((holder) =>
+        anyOf('one-is-off', [not(switchedOn(each, one, limit)), not(switchedOn(holder, other, limit))], 'cannot-tell'),
+      ),
     ),
   );
 }
 
-function switchedOn(each: UnitFacts, name: string, limit: Limitation): Leaf {
+function holders(facts: Facts, each: UnitFacts, limit: Limitation, code: FunctionCode): readonly UnitFacts[] {
+  if (!limit.elsewhere) return [each];
+  const others = [...facts.units.values()].filter((other) => other !== each && other.active);
+  return others.filter(({ functions }) => functions.has(code) || functions.size === 0);
+}
+
+function switchedOn(each: UnitFacts, name: FunctionCode, limit: Limitation): Leaf {
   const source = maker(limit.document, limit.paragraph);
+  const path = `configuration.units.${each.id}`;
+  if (each.functions.size === 0) return unknown(`option-${name}`, [`${path}.typeId`], { source });
   // A function that the unit does not have cannot be on.
-  if (![...each.functions].some((code) => code === name)) return notMet(`option-${name}`, { source });
+  if (!each.functions.has(name)) return notMet(`option-${name}`, { source });
   const option = each.unit.options.find((candidate) => candidate.name === name);
   const on = option ? !off.has(option.value.trim().toLowerCase()) : null;
-  return fact(on, `option-${name}`, `configuration.units.${each.id}.options.${name}`, { source });
+  return fact(on, `option-${name}`, `${path}.options.${name}`, { source });
 }

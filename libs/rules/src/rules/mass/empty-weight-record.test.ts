@@ -18,6 +18,7 @@ const record = (part: Partial<Mass>): Mass => ({
   revisedOn: '2024-02-01',
   weighed: true,
   macIn: 60,
+  envelope: null,
   equipmentListRevisedOn: '2024-02-01',
   changesSince: [],
   ...part,

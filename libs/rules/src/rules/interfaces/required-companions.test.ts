@@ -1,0 +1,128 @@
+import { limitationOf, linkOf, typeOf, unitOf } from '../../../testing/builders.js';
+import { dossierOf } from '../../../testing/dossiers.js';
+import { testRule } from '../../../testing/rule-tester.js';
+import type { Limitation } from '../../catalogue/type.js';
+import { requiredCompanions } from './required-companions.js';
+
+const at = '2026-03-02T14:00Z';
+const navigator = (part: Partial<Limitation> = {}) =>
+  typeOf({
+    id: 'nx',
+    functions: ['gnss', 'com'],
+    limitations: [
+      limitationOf({
+        kind: 'requires',
+        functions: ['gnss'],
+        beyond: ['integrity-annunciation'],
+        document: 'Manual nx',
+        ...part,
+      }),
+    ],
+  });
+const inView = navigator({ places: ['pilot-panel', 'glareshield'] });
+const own = unitOf({ id: 'gps1', typeId: 'nx' });
+const lamp = (part: Partial<ReturnType<typeof unitOf>> = {}) =>
+  unitOf({ id: 'ann1', functions: ['integrity-annunciation'], place: 'pilot-panel', ...part });
+const stated = {
+  status: { completeness: [{ list: 'links', stated: { asOf: '2025-01-01', by: 'J. Orrell' } }] },
+} as const;
+const aircraft = (...units: ReturnType<typeof unitOf>[]) =>
+  dossierOf({
+    configuration: { units: [own, ...units], links: units.map(({ id }) => linkOf('gps1', 'data', id, 'data')) },
+  });
+
+testRule(requiredCompanions, [
+  {
+    name: 'joined, no place named',
+    dossier: aircraft(lamp({ place: 'pedestal' })),
+    types: [navigator()],
+    at,
+    subject: 'gps1:gnss',
+    expect: 'met',
+    message: 'beside',
+    data: { wanted: 'integrity annunciation', document: 'Manual nx' },
+  },
+  { name: 'at a place that is named', dossier: aircraft(lamp()), types: [inView], at, expect: 'met' },
+  {
+    name: 'at the other place that is named',
+    dossier: aircraft(lamp({ place: 'glareshield' })),
+    types: [inView],
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'somewhere else, list of joints stated complete',
+    dossier: dossierOf(aircraft(lamp({ place: 'centre-stack' })), stated),
+    types: [inView],
+    at,
+    expect: 'not-met',
+    message: 'missing',
+  },
+  {
+    name: 'place not recorded',
+    dossier: dossierOf(aircraft(lamp({ place: null })), stated),
+    types: [inView],
+    at,
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'none joined, list stated complete',
+    dossier: dossierOf(aircraft(), stated),
+    types: [navigator()],
+    at,
+    expect: 'not-met',
+  },
+  {
+    name: 'none joined, list open',
+    dossier: aircraft(),
+    types: [navigator()],
+    at,
+    expect: 'cannot-tell',
+    message: 'unclear',
+  },
+  {
+    name: 'a neighbour of which nothing is known',
+    dossier: dossierOf(aircraft(unitOf({ id: 'x' })), stated),
+    types: [navigator()],
+    at,
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'joined, but deactivated',
+    dossier: dossierOf(
+      aircraft(lamp({ deactivated: { since: { date: '2026-01-05', at: null }, placarded: true, recorded: true } })),
+      stated,
+    ),
+    types: [navigator()],
+    at,
+    expect: 'not-met',
+  },
+  {
+    name: 'a portable device is no companion',
+    dossier: dossierOf(aircraft(lamp({ functions: ['integrity-annunciation', 'portable-display'] })), stated),
+    types: [navigator()],
+    at,
+    expect: 'not-met',
+  },
+  {
+    name: 'fitted, but joined to nothing',
+    dossier: dossierOf(stated, { configuration: { units: [own, lamp()], links: [] } }),
+    types: [navigator()],
+    at,
+    expect: 'not-met',
+  },
+  {
+    name: 'a function that it does not have',
+    dossier: aircraft(lamp()),
+    types: [navigator({ functions: ['dme'] })],
+    at,
+    expect: 'none',
+  },
+  {
+    name: 'a limitation of another kind',
+    dossier: aircraft(lamp()),
+    types: [navigator({ kind: 'no-link' })],
+    at,
+    expect: 'none',
+  },
+]);
