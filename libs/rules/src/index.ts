@@ -89,6 +89,7 @@ export {
   wireVoltageDrop,
 } from './calculations/wire.js';
 export { emptyWeightAfter, loadedCentre } from './calculations/mass.js';
+export { antennaDragLb } from './calculations/antenna.js';
 export { viewAngle } from './calculations/view.js';
 export { vhfChannel, vhfHarmonic } from './calculations/vhf.js';
 export { CalculationError } from './calculations/errors.js';

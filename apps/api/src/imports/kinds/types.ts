@@ -28,7 +28,10 @@ const columns = {
   width_in: optional(form.decimalNumber, 'Width of what passes the opening, inches.'),
   height_in: optional(form.decimalNumber, 'Height of it.'),
   depth_in: optional(form.decimalNumber, 'Depth behind the panel with connectors.'),
-  details: optional(form.json, 'Ports, pairs, limitations, databases, cooling and view as JSON, in the form of the catalogue.'),
+  details: optional(
+    form.json,
+    'Ports, pairs, limitations, databases, cooling and view as JSON, in the form of the catalogue.',
+  ),
 } as const;
 export type TypeRow = RowOf<typeof columns>;
 
