@@ -4,6 +4,7 @@ import type { Catalogue } from '../src/catalogue/type.js';
 import type { EquipmentItem } from '../src/dossier/aircraft.js';
 import { equipmentItem } from '../src/dossier/aircraft.js';
 import type { Dossier } from '../src/dossier/dossier.js';
+import type { InstalledUnit } from '../src/dossier/installation.js';
 import { loadCondition } from '../src/dossier/installation.js';
 import { listName } from '../src/dossier/status.js';
 import type { RecordHead } from '../src/dossier/status.js';
@@ -48,6 +49,8 @@ export const trainerTypes = {
     authorisations: [{ tso: 'C146d', class: 'Gamma-3' }],
     bezel: { widthIn: 6.25, heightIn: 2, depthIn: 10 },
     massLb: 5.2,
+    drawA: { at14V: 2.2, at28V: 1.2 },
+    cooling: { by: 'own-fan', clearanceIn: 0.25, document: 'Installation manual nx5' },
     databases: [{ kind: 'navigation', holdsNext: true }],
     view,
     ports: [
@@ -65,6 +68,7 @@ export const trainerTypes = {
     functions: ['com', 'vor-receiver', 'loc-receiver', 'gs-receiver'],
     bezel: { widthIn: 6.25, heightIn: 1.6, depthIn: 10.5 },
     massLb: 4.1,
+    cooling: { by: 'still-air', clearanceIn: 0.2, document: 'Installation manual vc1' },
     view,
     ports: [analog('LAT', 'lateral-deviation', 'out'), analog('VERT', 'vertical-deviation', 'out')],
     pairs: [{ family: 'di1', signals: ['lateral-deviation', 'vertical-deviation'], software: null, ...manual('vc1') }],
@@ -90,6 +94,7 @@ export const trainerTypes = {
     ],
     bezel: { widthIn: 6.25, heightIn: 1.6, depthIn: 10 },
     massLb: 3,
+    cooling: { by: 'still-air', clearanceIn: 0.2, document: 'Installation manual ms4' },
     view,
     ports: [
       {
@@ -135,6 +140,21 @@ const approvedGnss = approvalOf({
   permission: true,
   modelListed: true,
   grants: ['nav-gnss', 'approach-lnav', 'approach-lp', 'approach-lnav-vnav', 'approach-lpv'],
+});
+
+/** Mount, air and lights as somebody saw them; strong enough for any factor that an added unit of this mass may be asked for. */
+const builtIn = (massLb: number): NonNullable<InstalledUnit['asBuilt']> => ({
+  air: 'none',
+  airwaysClear: true,
+  couldStrike: false,
+  bears: {
+    forwardLb: massLb * 20,
+    upLb: massLb * 5,
+    sideLb: massLb * 5,
+    downLb: massLb * 10,
+    document: { title: 'Static test of mounts', revision: 'A', date: '2024-01-10' },
+  },
+  lights: [],
 });
 
 const notFitted: readonly EquipmentItem[] = [
@@ -295,12 +315,46 @@ export const trainerParts: Part<Dossier> = {
         place: 'pilot-panel',
         serial: 'A1',
         approval: approved,
+        massLb: 1.5,
+        asBuilt: builtIn(1.5),
         fitted: { date: '2019-01-01', at: null },
       }),
-      unitOf({ id: 'cdi1', typeId: 'di2', place: 'pilot-panel', serial: 'C1', approval: approved }),
-      unitOf({ id: 'cdi2', typeId: 'di1', place: 'pilot-panel', serial: 'C2', approval: approved }),
-      unitOf({ id: 'elt1', typeId: 'el4', place: 'remote', serial: 'E1', approval: approved }),
-      unitOf({ id: 'enc1', typeId: 'en1', place: 'remote', serial: 'N1', approval: approved }),
+      unitOf({
+        id: 'cdi1',
+        typeId: 'di2',
+        place: 'pilot-panel',
+        serial: 'C1',
+        approval: approved,
+        massLb: 1.4,
+        asBuilt: builtIn(1.4),
+      }),
+      unitOf({
+        id: 'cdi2',
+        typeId: 'di1',
+        place: 'pilot-panel',
+        serial: 'C2',
+        approval: approved,
+        massLb: 1.2,
+        asBuilt: builtIn(1.2),
+      }),
+      unitOf({
+        id: 'elt1',
+        typeId: 'el4',
+        place: 'remote',
+        serial: 'E1',
+        approval: approved,
+        massLb: 2.1,
+        asBuilt: builtIn(2.1),
+      }),
+      unitOf({
+        id: 'enc1',
+        typeId: 'en1',
+        place: 'remote',
+        serial: 'N1',
+        approval: approved,
+        massLb: 0.5,
+        asBuilt: builtIn(0.5),
+      }),
       unitOf({
         id: 'gps1',
         typeId: 'nx5',
@@ -308,9 +362,27 @@ export const trainerParts: Part<Dossier> = {
         serial: 'G1',
         software: '3.1',
         approval: approvedGnss,
+        massLb: 5.2,
+        asBuilt: builtIn(5.2),
       }),
-      unitOf({ id: 'nav1', typeId: 'vc1', place: 'centre-stack', serial: 'V1', approval: approved }),
-      unitOf({ id: 'xpdr1', typeId: 'ms4', place: 'centre-stack', serial: 'X1', approval: approved }),
+      unitOf({
+        id: 'nav1',
+        typeId: 'vc1',
+        place: 'centre-stack',
+        serial: 'V1',
+        approval: approved,
+        massLb: 4.1,
+        asBuilt: builtIn(4.1),
+      }),
+      unitOf({
+        id: 'xpdr1',
+        typeId: 'ms4',
+        place: 'centre-stack',
+        serial: 'X1',
+        approval: approved,
+        massLb: 3,
+        asBuilt: builtIn(3),
+      }),
     ],
     links: [
       feed('P1-LAT', 'LAT'),
@@ -346,6 +418,22 @@ export const trainerParts: Part<Dossier> = {
       batteryShare: 0.75,
       loadWatch: 'none',
       circuits: [
+        circuitOf({
+          id: 'c-gps1',
+          name: 'GPS',
+          ratingA: 5,
+          wireAwg: 20,
+          wireLengthFt: 8,
+          wireRating: 'c150',
+          ampacity: { by: 'table', freeAirA: null, bundleFactor: null, altitudeFactor: null },
+          loadA: 2.2,
+          intermittent: false,
+          usedIn: [...loadCondition.options],
+          singleWireInOpenAir: false,
+          units: ['gps1'],
+          essential: true,
+          circuitsGuarded: 1,
+        }),
         circuitOf({
           id: 'c-nav1',
           name: 'NAV/COM',

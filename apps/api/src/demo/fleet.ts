@@ -1,3 +1,4 @@
+import type { ChangeOf } from '@tallywing/rules';
 import type { History } from './history.js';
 import type { Spec } from './life.js';
 import { nextDay } from './life.js';
@@ -74,7 +75,16 @@ const flightSchool: readonly Spec[] = [
     panel: 'allInOne',
     hours: 321_100,
     upkeep: { staticMonths: 25 },
-    about: 'Static system and altimeter tests lapsed: visual flying only.',
+    then: (history, days) => {
+      amend(
+        history,
+        days.ago(11),
+        'gps1',
+        { airwaysClear: false },
+        'A chart pocket was found over the intakes of the fan.',
+      );
+    },
+    about: 'Static system and altimeter tests lapsed: visual flying only; the intakes of the navigator are covered.',
   },
   {
     ...school,
@@ -147,7 +157,20 @@ const flyingClub: readonly Spec[] = [
     made: '1999-05-14',
     panel: 'lnav',
     hours: 511_800,
-    about: 'Older approved navigator: LNAV, with VOR as the other means.',
+    then: (history, days) => {
+      const lights = [
+        { use: 'warning', colour: 'red' },
+        { use: 'safe-operation', colour: 'amber' },
+      ] as const;
+      amend(
+        history,
+        days.ago(18),
+        'ann1',
+        { lights: [...lights] },
+        'Lens of the approach light replaced by an amber one.',
+      );
+    },
+    about: 'Older approved navigator: LNAV, with VOR as the other means; a light in the wrong colour.',
   },
   {
     ...club,
@@ -164,8 +187,9 @@ const flyingClub: readonly Spec[] = [
         entry: null,
         note: 'The club says that it was done; the entry has not been seen.',
       });
+      load(history, days.ago(40), 'Baggage', 200);
     },
-    about: 'Annual reported as done, entry not seen.',
+    about: 'Annual reported as done, entry not seen; with a full baggage compartment it loads beyond its aft limit.',
   },
   {
     ...club,
@@ -175,8 +199,9 @@ const flyingClub: readonly Spec[] = [
     hours: 602_450,
     then: (history, days) => {
       raise(history, days.ago(5), 'defect-beacon', 'anticollision-lights', 'Beacon does not flash', true);
+      rewire(history, days.ago(5), 'cb-landing-light', { wireAwg: 18 });
     },
-    about: 'Inoperative item, nothing done about it yet.',
+    about: 'Inoperative item, nothing done about it yet; a thin wire to the landing light.',
   },
   {
     ...club,
@@ -290,8 +315,19 @@ const owners: readonly Spec[] = [
           testedToFt: 20_000,
         })
         .test('altimeter-test', ['alt1'], nextDay(day), altimeterRun(), { testedToFt: 20_000 });
+      rewire(history, days.ago(30), 'cb-gps1', { circuitsGuarded: 2 });
+      history.add(
+        {
+          kind: 'antenna.fit',
+          antenna: { id: 'ant-com2', kind: 'com', units: ['com2'], approved: true, xIn: 74, yIn: -4 },
+          performed: at(days.ago(30), '15:00'),
+          touched: [],
+        },
+        days.ago(30),
+      );
     },
-    about: 'Twin in the islands: next data cycle loaded, an altimeter that failed once and then passed.',
+    about:
+      'Twin in the islands: next data cycle loaded, an altimeter that failed once and then passed; navigator and cabin lights on one breaker, second radio antenna near the satellite antenna.',
   },
   {
     ...owner,
@@ -467,4 +503,44 @@ function portable(history: History, day: string): void {
       day,
     )
     .record('release-entry', ['tab1'], nextDay(day), { outcome: 'approved', agency: mechanic });
+}
+
+/** What somebody saw of how a unit is built in; the rest stays as it was. */
+function amend(
+  history: History,
+  day: string,
+  unitId: string,
+  part: Partial<NonNullable<ChangeOf<'unit.amend'>['unit']['asBuilt']>>,
+  reason: string,
+): void {
+  for (const { change } of [...history.entries]) {
+    if (change.kind !== 'unit.install' || change.unit.id !== unitId || change.unit.asBuilt === null) continue;
+    const unit = { ...change.unit, fitted: change.performed, asBuilt: { ...change.unit.asBuilt, ...part } };
+    history.add({ kind: 'unit.amend', unit, reason }, day);
+  }
+}
+
+function rewire(
+  history: History,
+  day: string,
+  circuitId: string,
+  part: Partial<ChangeOf<'electrical.set'>['electrical']['circuits'][number]>,
+): void {
+  for (const { change } of [...history.entries]) {
+    if (change.kind !== 'electrical.set') continue;
+    const circuits = change.electrical.circuits.map((each) => (each.id === circuitId ? { ...each, ...part } : each));
+    history.add({ kind: 'electrical.set', electrical: { ...change.electrical, circuits } }, day);
+  }
+}
+
+/** The empty-weight record again, with more allowed at one station. */
+function load(history: History, day: string, station: string, mostLb: number): void {
+  for (const { change } of [...history.entries]) {
+    if (change.kind !== 'mass.revise' || change.mass.envelope === null) continue;
+    const stations = change.mass.envelope.stations.map((each) => (each.name === station ? { ...each, mostLb } : each));
+    history.add(
+      { kind: 'mass.revise', mass: { ...change.mass, envelope: { ...change.mass.envelope, stations } } },
+      day,
+    );
+  }
 }

@@ -1,3 +1,4 @@
+import { oldPart23 } from './old-part-23.js';
 import type { Sourced } from './source.js';
 
 export type AnnunciatorUse = 'warning' | 'caution' | 'safe-operation';
@@ -5,10 +6,5 @@ export type AnnunciatorUse = 'warning' | 'caution' | 'safe-operation';
 /** Colours of lights; any other colour may stand for the rest if clearly different. */
 export const annunciatorColours: Sourced<Readonly<Record<AnnunciatorUse, 'red' | 'amber' | 'green'>>> = {
   value: { warning: 'red', caution: 'amber', 'safe-operation': 'green' },
-  source: {
-    document: '14 CFR 23.1322',
-    paragraph: '(a) to (d)',
-    edition: 'before amendment 23-64',
-    status: 'verified',
-  },
+  source: oldPart23('23.1322', '(a) to (d)'),
 };

@@ -1,8 +1,5 @@
-import type { Sourced, SourceRef } from './source.js';
-
-function oldPart23(section: string, paragraph: string): SourceRef {
-  return { document: `14 CFR ${section}`, paragraph, edition: 'before amendment 23-64', status: 'verified' };
-}
+import { oldPart23 } from './old-part-23.js';
+import type { Sourced } from './source.js';
 
 /** Limit manoeuvring factor; the normal category's is 2.1 + 24,000 / (W + 10,000), W in pounds, and need not exceed the figure here. */
 export const limitManoeuvre: Sourced<{
@@ -52,5 +49,16 @@ export const equipmentTestFactors: Sourced<
     paragraph: 'chapter 1, static test factors',
     edition: '2008',
     status: 'from-memory',
+  },
+};
+
+/** Enough forward where the unit, torn loose, could strike no occupant: mounted outside, ahead of them or to one side. */
+export const forwardWhereNobodyIsStruck: Sourced<number> = {
+  value: 2,
+  source: {
+    document: 'AC 43.13-2A',
+    paragraph: 'chapter 1, note on forward loads',
+    edition: '1977',
+    status: 'secondary',
   },
 };

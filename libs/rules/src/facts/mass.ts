@@ -30,3 +30,9 @@ export const minimumFuelLbPerHorsepower: Sourced<number> = {
   source: { ...paragraph102c, paragraph: '10-2p' },
 };
 export const oilLbPerGallon: Sourced<number> = { value: 7.5, source: { ...paragraph102c, paragraph: '10-2q' } };
+
+/** Where the adverse loadings are worked out. */
+export const adverseLoading: Readonly<Record<'forward' | 'aft', SourceRef>> = {
+  forward: { ...paragraph102c, paragraph: 'figure 10-10' },
+  aft: { ...paragraph102c, paragraph: 'figure 10-11' },
+};

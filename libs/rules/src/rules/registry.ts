@@ -14,9 +14,14 @@ import { nextCycleLoaded } from './databases/next-cycle-loaded.js';
 import { otherDataCurrent } from './databases/other-data-current.js';
 import { deferralDue } from './defects/deferral-due.js';
 import { openDefects } from './defects/open-defects.js';
+import { batteryEndurance } from './electrical/battery-endurance.js';
 import { breakerMatchesWire } from './electrical/breaker-matches-wire.js';
 import { continuousLoad } from './electrical/continuous-load.js';
 import { adsBIdentity } from './equipment/ads-b-identity.js';
+import { loadByCondition } from './electrical/load-by-condition.js';
+import { oneCircuitPerEssentialBreaker } from './electrical/one-circuit-per-essential-breaker.js';
+import { voltageDrop } from './electrical/voltage-drop.js';
+import { wireCurrent } from './electrical/wire-current.js';
 import { adsBOutFitted } from './equipment/ads-b-out-fitted.js';
 import { adsBPerformance } from './equipment/ads-b-performance.js';
 import { altitudeSameSource } from './equipment/altitude-same-source.js';
@@ -27,6 +32,7 @@ import { instrumentEquipment } from './equipment/instrument-equipment.js';
 import { nightEquipment } from './equipment/night-equipment.js';
 import { radioAndNavigation } from './equipment/radio-and-navigation.js';
 import { transponderFitted } from './equipment/transponder-fitted.js';
+import { annunciatorColours } from './indication/annunciator-colours.js';
 import { flightManualSupplement } from './indication/flight-manual-supplement.js';
 import { gnssAlternateMeans } from './indication/gnss-alternate-means.js';
 import { gnssClass } from './indication/gnss-class.js';
@@ -52,9 +58,11 @@ import { transponderTest } from './inspections/transponder-test.js';
 import { vorCheck } from './inspections/vor-check.js';
 import { antennaFitted } from './installation/antenna-fitted.js';
 import { antennaSeparation } from './installation/antenna-separation.js';
+import { coolingPath } from './installation/cooling-path.js';
 import { depthBehindPanel } from './installation/depth-behind-panel.js';
 import { fitsTheOpening } from './installation/fits-the-opening.js';
 import { installationApproval } from './installation/installation-approval.js';
+import { mountStrength } from './installation/mount-strength.js';
 import { reachAndView } from './installation/reach-and-view.js';
 import { linkApproved } from './interfaces/link-approved.js';
 import { linkNotProhibited } from './interfaces/link-not-prohibited.js';
@@ -65,6 +73,7 @@ import { requiredPortsJoined } from './interfaces/required-ports-joined.js';
 import { signalsCompatible } from './interfaces/signals-compatible.js';
 import { emptyWeightRecord } from './mass/empty-weight-record.js';
 import { equipmentListCurrent } from './mass/equipment-list-current.js';
+import { loadedExtremes } from './mass/loaded-extremes.js';
 import { altimeterReadings } from './readings/altimeter-readings.js';
 import { altitudeCorrespondence } from './readings/altitude-correspondence.js';
 import { bondingReading } from './readings/bonding-reading.js';
@@ -92,9 +101,14 @@ export const rules: readonly Rule[] = [
   otherDataCurrent,
   deferralDue,
   openDefects,
+  batteryEndurance,
   breakerMatchesWire,
   continuousLoad,
   adsBIdentity,
+  loadByCondition,
+  oneCircuitPerEssentialBreaker,
+  voltageDrop,
+  wireCurrent,
   adsBOutFitted,
   adsBPerformance,
   altitudeSameSource,
@@ -105,6 +119,7 @@ export const rules: readonly Rule[] = [
   nightEquipment,
   radioAndNavigation,
   transponderFitted,
+  annunciatorColours,
   flightManualSupplement,
   gnssAlternateMeans,
   gnssClass,
@@ -130,9 +145,11 @@ export const rules: readonly Rule[] = [
   vorCheck,
   antennaFitted,
   antennaSeparation,
+  coolingPath,
   depthBehindPanel,
   fitsTheOpening,
   installationApproval,
+  mountStrength,
   reachAndView,
   linkApproved,
   linkNotProhibited,
@@ -143,6 +160,7 @@ export const rules: readonly Rule[] = [
   signalsCompatible,
   emptyWeightRecord,
   equipmentListCurrent,
+  loadedExtremes,
   altimeterReadings,
   altitudeCorrespondence,
   bondingReading,

@@ -4,12 +4,13 @@ import type { Electrical } from '../../dossier/installation.js';
 import type { Facts } from '../../graph/facts.js';
 import type { UnitFacts } from '../../graph/units.js';
 import { allOf, fact, met, notMet, unknown } from '../../verdict/build.js';
-import type { Clause } from '../../verdict/clause.js';
+import type { Clause, Leaf } from '../../verdict/clause.js';
+import { loadLimitOf, missingOf } from '../circuits.js';
 import { advice } from '../effects.js';
 import { findOut } from '../remedies.js';
 import { defineRule } from '../rule.js';
 
-/** A rule of thumb and no load analysis: advice alone. Placard or monitoring lift the 80 %, and nobody records them. */
+/** A rule of thumb and no load analysis: advice alone. A placard or monitoring lifts the 80 %; the output itself stays the limit. */
 export const continuousLoad = defineRule(
   {
     id: 'continuous-load',
@@ -19,9 +20,9 @@ export const continuousLoad = defineRule(
     sources: [continuousLoadShare.source],
     messages: {
       within: 'Known loads add up to {loadA} A of {alternatorA} A.',
-      over: 'Known loads add up to {loadA} A, more than the {alternatorA} A that there are.',
+      over: 'Known loads add up to {loadA} A, more than {limitA} A of {alternatorA} A.',
       unclear:
-        'Known loads add up to {loadA} A; whether the total stays within 80 % of {alternatorA} A cannot be told.',
+        'Known loads add up to {loadA} A; whether the total stays within {limitA} A of {alternatorA} A cannot be told.',
     },
     establishes: [],
   },
@@ -33,7 +34,7 @@ export const continuousLoad = defineRule(
         subject: 'aircraft',
         clause: judge(facts, electrical),
         messages: { met: 'within', 'not-met': 'over', 'cannot-tell': 'unclear', 'not-applicable': 'within' },
-        data: { loadA: known(facts, electrical), alternatorA: electrical.alternatorA },
+        data: { loadA: known(facts, electrical), alternatorA: electrical.alternatorA, limitA: loadLimitOf(electrical) },
         effects: advice,
         remedies: [findOut('electrical.set', 'aircraft', ...unknownLoads(facts, electrical))],
       },
@@ -46,14 +47,14 @@ function judge(facts: Facts, electrical: Electrical): Clause {
   const { alternatorA } = electrical;
   if (alternatorA === null) return unknown('within-80-percent', ['configuration.electrical.alternatorA'], { source });
   const load = known(facts, electrical);
-  const limit = roundTo(alternatorA * continuousLoadShare.value, 2);
+  const limit = loadLimitOf(electrical) ?? alternatorA;
   const extra = { source, value: { amount: load, unit: 'A' }, limit: { amount: limit, unit: 'A' } };
   if (load > alternatorA) return notMet('within-output', extra);
   const missing = unknownLoads(facts, electrical);
   return allOf(
     'load-within-share',
     [
-      load <= limit ? met('within-80-percent', extra) : unknown('placard-or-monitoring-above-80-percent', [], extra),
+      load <= limit ? met('within-80-percent', extra) : aboveShare(electrical, extra),
       missing.length === 0 ? met('every-load-known', { source }) : unknown('every-load-known', missing, { source }),
       fact(
         facts.complete('equipment') === null ? null : true,
@@ -68,6 +69,13 @@ function judge(facts: Facts, electrical: Electrical): Clause {
   );
 }
 
+/** Between the share and the output itself. */
+function aboveShare({ loadWatch }: Electrical, extra: Parameters<typeof notMet>[1]): Leaf {
+  return loadWatch === null
+    ? unknown('placard-or-monitoring-above-80-percent', ['configuration.electrical.loadWatch'], extra)
+    : notMet('within-80-percent', extra);
+}
+
 /** Active units; a unit switched off for good draws nothing. */
 function drawing(facts: Facts): readonly UnitFacts[] {
   return [...facts.units.values()].filter(({ active, functions }) => active && !functions.has('portable-display'));
@@ -80,19 +88,22 @@ function draw({ type }: UnitFacts, busV: number | null): number | null {
   return busV >= 24 && busV <= 29 ? type.drawA.at28V : null;
 }
 
-function known(facts: Facts, { busV }: Electrical): number {
+/** Units by their manuals, and circuits that feed something else by their recorded load. */
+function known(facts: Facts, { busV, circuits }: Electrical): number {
+  const lamps = circuits.filter(({ units, intermittent }) => units.length === 0 && intermittent === false);
   return roundTo(
-    drawing(facts).reduce((sum, each) => sum + (draw(each, busV) ?? 0), 0),
+    drawing(facts).reduce((sum, each) => sum + (draw(each, busV) ?? 0), 0) +
+      lamps.reduce((sum, each) => sum + (each.loadA ?? 0), 0),
     2,
   );
 }
 
-/** Units without a draw, and circuits that feed something which is no unit. */
+/** Units without a draw, and circuits that feed something else without a recorded load; an intermittent one does not count. */
 function unknownLoads(facts: Facts, { busV, circuits }: Electrical): readonly string[] {
   return [
     ...drawing(facts).flatMap((each) => (draw(each, busV) === null ? [`catalogue.${each.id}.drawA`] : [])),
     ...circuits.flatMap((each) =>
-      each.units.length === 0 ? [`configuration.electrical.circuits.${each.id}.units`] : [],
+      each.units.length === 0 && each.intermittent !== true ? missingOf(each, 'loadA', 'intermittent') : [],
     ),
   ];
 }

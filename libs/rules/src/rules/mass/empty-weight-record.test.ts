@@ -28,6 +28,15 @@ const aircraft = (
   units: ReturnType<typeof unitOf>[] = [],
   kind: 'airplane' | 'helicopter' = 'airplane',
 ) => dossierOf({ configuration: { aircraft: { kind }, mass: record(part), units } });
+const range: Mass['envelope'] = {
+  points: [
+    { weightLb: 1800, forwardIn: 96, aftIn: 105 },
+    { weightLb: 2000, forwardIn: 95, aftIn: 105 },
+  ],
+  stations: [],
+  leadingEdgeIn: null,
+  document: { title: 'Flight manual', revision: null, date: null },
+};
 const fitted = (on: string | null, part: Partial<Parameters<typeof unitOf>[0]> = {}) =>
   unitOf({ id: 'gps1', functions: ['gnss'], fitted: on === null ? null : { date: on, at: null }, ...part });
 
@@ -118,6 +127,21 @@ testRule(emptyWeightRecord, [
     dossier: aircraft({ changesSince: [change(0.5)] }, [], 'helicopter'),
     at,
     expect: 'cannot-tell',
+  },
+  // 0.2 % of a range of 10 in: 0.02 in. 0.5 lb at 97 in moves 1,500 lb at 40 in by 28.5/1500.5 = 0.019 in, at 100 in by 0.020 in.
+  {
+    name: 'helicopter: shift below 0.2 % of its range',
+    dossier: aircraft({ envelope: range, changesSince: [change(0.5, 97)] }, [], 'helicopter'),
+    at,
+    expect: 'met',
+    data: { shiftIn: 0.019 },
+  },
+  {
+    name: 'helicopter: shift of 0.2 % is not less than that',
+    dossier: aircraft({ envelope: range, changesSince: [change(0.5, 100)] }, [], 'helicopter'),
+    at,
+    expect: 'not-met',
+    data: { shiftIn: 0.02 },
   },
   { name: 'unit fitted on the day of the revision', dossier: aircraft({}, [fitted('2024-02-01')]), at, expect: 'met' },
   {

@@ -84,18 +84,34 @@ function judge(facts: Facts, mass: Mass): Clause {
 
 function shiftClause(facts: Facts, mass: Mass): Clause {
   const { kind } = facts.dossier.configuration.aircraft;
-  const source = negligibleShiftOfChord.source;
-  // A rotorcraft is judged by the range of its centre of gravity, which no dossier holds.
-  if (kind !== 'airplane' && kind !== 'glider')
-    return unknown('shift-of-centre', ['configuration.mass'], { source: negligibleShiftOfRange.source });
+  const rotorcraft = kind === 'helicopter';
+  const fixedWing = kind === 'airplane' || kind === 'glider';
+  // A rotorcraft is judged by the range of its centre of gravity; for what is neither the circular has no figure.
+  const { source } = fixedWing ? negligibleShiftOfChord : negligibleShiftOfRange;
   const moved = shift(mass);
-  if (moved === null || mass.macIn === null) return unknown('shift-of-centre', missing(mass), { source });
-  const limit = roundTo(mass.macIn * negligibleShiftOfChord.value, 4);
+  const limit = fixedWing
+    ? share(mass.macIn, negligibleShiftOfChord.value)
+    : share(rotorcraft ? rangeOf(mass) : null, negligibleShiftOfRange.value);
+  if (moved === null || limit === null)
+    return unknown(
+      'shift-of-centre',
+      [...missing(mass), ...(fixedWing || mass.envelope !== null ? [] : ['configuration.mass.envelope'])],
+      { source },
+    );
   return fact(Math.abs(moved) < limit, 'shift-of-centre', '', {
     source,
     value: { amount: Math.abs(moved), unit: 'in' },
     limit: { amount: limit, unit: 'in' },
   });
+}
+
+function share(ofIn: number | null, part: number): number | null {
+  return ofIn === null ? null : roundTo(ofIn * part, 4);
+}
+
+/** The greatest range that the limits leave at any weight. */
+function rangeOf({ envelope }: Mass): number | null {
+  return envelope === null ? null : Math.max(...envelope.points.map(({ forwardIn, aftIn }) => aftIn - forwardIn));
 }
 
 /** A unit fitted after the revision must have its weight among the changes of that day. */

@@ -1,0 +1,99 @@
+import type { Envelope, Station } from '../dossier/installation.js';
+import { numberWithin, positive } from './errors.js';
+import type { MassItem, MassResult } from './mass.js';
+import { loadedCentre } from './mass.js';
+import { roundTo } from './rounding.js';
+
+/** A loading with the limits at its weight; null beyond the heaviest weight of the envelope. */
+export interface Loading extends MassResult {
+  readonly limits: { readonly forwardIn: number; readonly aftIn: number } | null;
+}
+
+/**
+ * Limits at a weight, to 0.001 in: straight between two points, below the lightest those of the lightest; null above the heaviest.
+ * Points may come in any order.
+ */
+export function limitsAt(weightLb: number, points: Envelope['points']): Loading['limits'] {
+  const sorted = [...points].sort((a, b) => a.weightLb - b.weightLb);
+  const above = sorted.find((point) => point.weightLb >= weightLb);
+  const below = sorted.findLast((point) => point.weightLb <= weightLb) ?? above;
+  if (!above || !below) return null;
+  const share = above === below ? 0 : (weightLb - below.weightLb) / (above.weightLb - below.weightLb);
+  const between = (from: number, to: number) => roundTo(from + share * (to - from), 3);
+  return { forwardIn: between(below.forwardIn, above.forwardIn), aftIn: between(below.aftIn, above.aftIn) };
+}
+
+/**
+ * The adverse loadings of AC 43.13-1B figures 10-10 and 10-11: what is always aboard, then the stations filled one after the other from the
+ * front (for the forward check) and from the rear (for the aft check), up to the greatest weight. The worst of each, by its margin to the limit.
+ * Throws `CalculationError` for numbers that no aircraft has.
+ */
+export function adverseLoadings(
+  empty: MassItem,
+  stations: readonly Station[],
+  points: Envelope['points'],
+): { readonly forward: Loading; readonly aft: Loading } {
+  const mostLb = Math.max(...points.map((point) => point.weightLb));
+  const byArm = [...stations].sort((a, b) => a.armIn - b.armIn);
+  const always = [empty, ...stations.map(({ leastLb, armIn }) => ({ weightLb: leastLb, armIn }))];
+  const worst = (order: readonly Station[], margin: (loading: Loading) => number) =>
+    filled(always, order, mostLb)
+      .map((items): Loading => {
+        const centre = loadedCentre(items);
+        return { ...centre, limits: limitsAt(centre.weightLb, points) };
+      })
+      .reduce((least, each) => (margin(each) < margin(least) ? each : least));
+  return {
+    forward: worst(byArm, ({ armIn, limits }) => (limits ? armIn - limits.forwardIn : -Infinity)),
+    aft: worst(byArm.toReversed(), ({ armIn, limits }) => (limits ? limits.aftIn - armIn : -Infinity)),
+  };
+}
+
+/** Lists of items: what is always aboard, then with the first station full, with the first two ... ; the last one only as far as the weight allows. */
+function filled(
+  always: readonly MassItem[],
+  order: readonly Station[],
+  mostLb: number,
+): readonly (readonly MassItem[])[] {
+  const loadings: (readonly MassItem[])[] = [always];
+  let items = always;
+  for (const { armIn, leastLb, mostLb: full } of order) {
+    const room = mostLb - items.reduce((sum, each) => sum + each.weightLb, 0);
+    const added = Math.min(full - leastLb, room);
+    if (added <= 0) continue;
+    items = [...items, { weightLb: added, armIn }];
+    loadings.push(items);
+  }
+  return loadings;
+}
+
+/**
+ * A centre as percent of the mean chord behind its leading edge, to 0.01. Throws `CalculationError` for impossible numbers.
+ */
+export function percentOfChord(input: {
+  readonly armIn: number;
+  readonly leadingEdgeIn: number;
+  readonly chordIn: number;
+}): number {
+  const behind =
+    numberWithin('armIn', input.armIn, -10_000, 10_000) -
+    numberWithin('leadingEdgeIn', input.leadingEdgeIn, -10_000, 10_000);
+  return roundTo((behind / positive('chordIn', input.chordIn, 10_000)) * 100, 2);
+}
+
+/**
+ * Ballast in pounds, to 0.01, that moves the centre of an aircraft from where it is to where it should be.
+ * Throws `CalculationError` for impossible numbers or ballast that would move the centre the other way. Source: FAA-H-8083-1, from memory.
+ */
+export function ballastLb(input: {
+  readonly aircraftLb: number;
+  readonly centreIn: number;
+  readonly wantedIn: number;
+  readonly ballastArmIn: number;
+}): number {
+  const aircraft = positive('aircraftLb', input.aircraftLb, 1_000_000);
+  const wanted = numberWithin('wantedIn', input.wantedIn, -10_000, 10_000);
+  const moved = wanted - numberWithin('centreIn', input.centreIn, -10_000, 10_000);
+  const lever = numberWithin('ballastArmIn', input.ballastArmIn, -10_000, 10_000) - wanted;
+  return roundTo(positive('ballastArmIn', (aircraft * moved) / lever, 1_000_000), 2);
+}

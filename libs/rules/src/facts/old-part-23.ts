@@ -1,0 +1,30 @@
+import type { Sourced, SourceRef } from './source.js';
+
+/** A paragraph of part 23 as it stood before amendment 23-64 rewrote the part. */
+export function oldPart23(section: string, paragraph: string): SourceRef {
+  return { document: `14 CFR ${section}`, paragraph, edition: 'before amendment 23-64', status: 'verified' };
+}
+
+/** First amendment that has the paragraph. The text read is that of the last edition; when each paragraph came in is known from memory. */
+function since(amendment: number, section: string, paragraph: string): Sourced<number> {
+  return {
+    value: amendment,
+    source: { ...oldPart23(section, `${paragraph}, first amendment with it`), status: 'from-memory' },
+  };
+}
+
+/** The amendment that replaced the paragraphs by other words. */
+export const rewrittenByAmendment: Sourced<number> = {
+  value: 64,
+  source: { document: '14 CFR part 23', paragraph: 'amendment 23-64', edition: '2017', status: 'verified' },
+};
+export const colouredLightsSince = since(14, '23.1322', 'whole section');
+export const cabinMassItemsSince = since(36, '23.561', '(b)(3)');
+export const batteryHalfHourSince = since(49, '23.1353', '(h)');
+export const batteryByAltitudeSince: Sourced<number> = {
+  value: 62,
+  source: { document: '14 CFR 23.1353', paragraph: '(h)', edition: 'amendment 23-62 (2011)', status: 'verified' },
+};
+/** Since the part began. */
+export const partItself = since(0, 'part 23', 'the part');
+export const ownProtectorSince = since(0, '23.1357', '(b)');

@@ -1,0 +1,37 @@
+import { roundTo } from '../calculations/rounding.js';
+import type { Circuit, Electrical } from '../dossier/installation.js';
+import { continuousLoadShare, wireTable } from '../facts/wire.js';
+import type { WireRow } from '../facts/wire.js';
+import type { Effect } from '../verdict/result.js';
+import { advice } from './effects.js';
+
+const mostFt = 1_000_000;
+
+/** Paths of what nobody recorded of a circuit, of the facts asked about. */
+export function missingOf(circuit: Circuit, ...facts: readonly (keyof Circuit)[]): readonly string[] {
+  return facts.flatMap((each) =>
+    circuit[each] === null ? [`configuration.electrical.circuits.${circuit.id}.${each}`] : [],
+  );
+}
+
+/** A circuit whose load somebody looked at stops the release; one that has been there for years is advice. */
+export function effectsOf({ loadA, usedIn, ampacity }: Circuit): readonly Effect[] {
+  return loadA === null && usedIn === null && ampacity === null ? advice : [{ stops: 'plan' }, { stops: 'release' }];
+}
+
+/** The row of table 11-9; null: gauge not recorded, or in no row. */
+export function rowOf({ wireAwg }: Circuit): WireRow | null {
+  return wireTable.value.find(({ awg }) => awg === wireAwg) ?? null;
+}
+
+/** Null: not recorded, or a length that no aircraft has. */
+export function lengthOf({ wireLengthFt }: Circuit): number | null {
+  return wireLengthFt !== null && wireLengthFt <= mostFt ? wireLengthFt : null;
+}
+
+/** The most that the continuous load may be: all of the output where a placard or monitoring watches it, else a share. Null: output not recorded. */
+export function loadLimitOf({ alternatorA, loadWatch }: Electrical): number | null {
+  if (alternatorA === null) return null;
+  const watched = loadWatch === 'placard' || loadWatch === 'monitoring';
+  return watched ? alternatorA : roundTo(alternatorA * continuousLoadShare.value, 2);
+}

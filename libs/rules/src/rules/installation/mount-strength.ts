@@ -1,0 +1,131 @@
+import type { MountFactors } from '../../calculations/mount.js';
+import { mountFactors, mountLoadsLb } from '../../calculations/mount.js';
+import {
+  cabinMassItems,
+  emergencyLanding,
+  equipmentTestFactors,
+  forwardWhereNobodyIsStruck,
+} from '../../facts/load-factors.js';
+import { cabinMassItemsSince, partItself } from '../../facts/old-part-23.js';
+import type { SourceRef } from '../../facts/source.js';
+import type { Facts } from '../../graph/facts.js';
+import type { UnitFacts } from '../../graph/units.js';
+import { allOf, anyOf, met, notMet, unknown } from '../../verdict/build.js';
+import type { Leaf } from '../../verdict/clause.js';
+import { unitAcceptedAsFound } from '../as-found.js';
+import type { Binding } from '../certification-basis.js';
+import { basisKnown, effectsBy, oldPart23Binds } from '../certification-basis.js';
+import { planAndRelease } from '../effects.js';
+import { findOut } from '../remedies.js';
+import { defineRule } from '../rule.js';
+
+const mostLb = 10_000;
+const directions = ['forward', 'up', 'side', 'down'] as const;
+
+/** One statement a unit that was added to the type design. Several factors may be asked where a fact is open: met by the greatest, not met below the least. */
+export const mountStrength = defineRule(
+  {
+    id: 'mount-strength',
+    topic: 'installation',
+    asks: 'The mount of an added unit bears its mass times the factors of the certification basis in each direction.',
+    binds:
+      'Units added to an aircraft under CAR 3 or part 23; not units of the type design, and as advice where the basis is not known.',
+    sources: [
+      equipmentTestFactors.source,
+      emergencyLanding.source,
+      cabinMassItems.source,
+      cabinMassItemsSince.source,
+      forwardWhereNobodyIsStruck.source,
+    ],
+    messages: {
+      strong: 'The mount of {unit} ({massLb} lb) bears what it must; forward {forwardLb} lb.',
+      weak: 'The mount of {unit} ({massLb} lb) does not bear what it must; forward {forwardLb} lb.',
+      unclear: 'Whether the mount of {unit} bears what it must cannot be told.',
+    },
+    establishes: [],
+  },
+  (facts) => {
+    const binding = bindingOf(facts);
+    if (binding === 'does-not') return [];
+    return [...facts.units.values()].filter(wasAdded).map((each) => {
+      const bears = each.unit.asBuilt?.bears ?? null;
+      return {
+        subject: each.id,
+        clause: anyOf(
+          'holds',
+          [
+            unitAcceptedAsFound(each),
+            allOf(
+              'bears-its-factors',
+              [
+                basisKnown(facts, binding, equipmentTestFactors.source),
+                ...directions.map((direction) => bearing(facts, each, direction)),
+              ],
+              'cannot-tell',
+            ),
+          ],
+          'cannot-tell',
+        ),
+        messages: { met: 'strong', 'not-met': 'weak', 'cannot-tell': 'unclear', 'not-applicable': 'strong' },
+        data: { unit: each.unit.name, massLb: massOf(each), forwardLb: bears?.forwardLb ?? null },
+        effects: effectsBy(binding, planAndRelease),
+        remedies: [findOut('unit.amend', each.id, `configuration.units.${each.id}.asBuilt`)],
+      };
+    });
+  },
+);
+
+/** CAR 3 and every amendment ask for a mount that holds; only how much differs. */
+function bindingOf(facts: Facts): Binding {
+  const isCar3 = facts.dossier.configuration.aircraft.basis?.code === 'car-3';
+  return isCar3 ? 'binds' : oldPart23Binds(facts, partItself, 'unknown');
+}
+
+function wasAdded({ unit, functions }: UnitFacts): boolean {
+  return unit.approval?.basis !== 'type-certificate' && !functions.has('portable-display');
+}
+
+function massOf({ unit, type }: UnitFacts): number | null {
+  return unit.massLb ?? type?.massLb ?? null;
+}
+
+function bearing(facts: Facts, each: UnitFacts, direction: (typeof directions)[number]): Leaf {
+  const massLb = massOf(each);
+  const path = `configuration.units.${each.id}`;
+  const source = sourceOf(facts, direction);
+  const label = `bears-${direction}`;
+  if (massLb === null || massLb > mostLb) return unknown(label, [`${path}.massLb`], { source });
+  const needed = possible(facts, each).map((factors) => mountLoadsLb(massLb, factors)[direction]);
+  const bornLb = each.unit.asBuilt?.bears?.[`${direction}Lb`] ?? null;
+  if (bornLb === null) return unknown(label, [`${path}.asBuilt.bears.${direction}Lb`], { source });
+  const limit = Math.max(...needed);
+  const extra = { source, value: { amount: bornLb, unit: 'lb' }, limit: { amount: limit, unit: 'lb' } };
+  if (bornLb >= limit) return met(label, extra);
+  return bornLb < Math.min(...needed) ? notMet(label, extra) : unknown(label, openFacts(facts, each), extra);
+}
+
+/** Every set of factors that the recorded facts leave possible. */
+function possible(facts: Facts, { unit }: UnitFacts): readonly MountFactors[] {
+  const { category, basis } = facts.dossier.configuration.aircraft;
+  const acrobatic = category === null ? [false, true] : [category === 'acrobatic'];
+  const couldStrike = unit.asBuilt?.couldStrike == null ? [false, true] : [unit.asBuilt.couldStrike];
+  const massItems =
+    basis?.code === 'part-23' && (basis.amendment ?? cabinMassItemsSince.value) >= cabinMassItemsSince.value;
+  return acrobatic.flatMap((one) =>
+    couldStrike.map((other) => mountFactors({ acrobatic: one, couldStrike: other, massItems })),
+  );
+}
+
+function openFacts(facts: Facts, { id, unit }: UnitFacts): readonly string[] {
+  return [
+    ...(facts.dossier.configuration.aircraft.category === null ? ['configuration.aircraft.category'] : []),
+    ...(unit.asBuilt?.couldStrike == null ? [`configuration.units.${id}.asBuilt.couldStrike`] : []),
+  ];
+}
+
+function sourceOf(facts: Facts, direction: (typeof directions)[number]): SourceRef {
+  if (direction === 'down') return equipmentTestFactors.source;
+  const { basis } = facts.dossier.configuration.aircraft;
+  if (basis?.code !== 'part-23') return equipmentTestFactors.source;
+  return (basis.amendment ?? 0) >= cabinMassItemsSince.value ? cabinMassItems.source : emergencyLanding.source;
+}

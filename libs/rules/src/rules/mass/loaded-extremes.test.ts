@@ -1,0 +1,155 @@
+import { dossierOf } from '../../../testing/dossiers.js';
+import { testRule } from '../../../testing/rule-tester.js';
+import type { Envelope, Mass, Placard, Station } from '../../dossier/installation.js';
+import { loadedExtremes } from './loaded-extremes.js';
+
+const at = '2026-03-02T14:00Z';
+const station = (name: string, armIn: number, leastLb: number, mostLb = leastLb): Station => ({
+  name,
+  armIn,
+  leastLb,
+  mostLb,
+});
+/** The aircraft of AC 43.13-1B chapter 10: 1169 lb at +10.6 in, 2100 lb at most, +8.5 to +21.9 in. */
+const stations = [
+  station('Oil', -49, 17),
+  station('Front seats', 16, 170, 340),
+  station('Fuel', 22, 83, 240),
+  station('Rear seats', 48, 0, 340),
+  station('Baggage', 75.5, 0, 100),
+];
+const limits = (forwardIn: number, aftIn: number): Envelope['points'] => [
+  { weightLb: 1200, forwardIn, aftIn },
+  { weightLb: 2100, forwardIn, aftIn },
+];
+const envelope = (part: Partial<Envelope> = {}): Envelope => ({
+  points: limits(8.5, 21.9),
+  stations,
+  leadingEdgeIn: 0,
+  document: { title: 'Flight manual', revision: null, date: null },
+  ...part,
+});
+const aircraft = (part: Partial<Mass>, placards: readonly Placard[] = []) =>
+  dossierOf({
+    configuration: {
+      placards,
+      mass: {
+        emptyWeightLb: 1169,
+        emptyArmIn: 10.6,
+        revisedOn: '2024-02-01',
+        weighed: true,
+        macIn: 50,
+        envelope: envelope(),
+        equipmentListRevisedOn: null,
+        changesSince: [],
+        ...part,
+      },
+    },
+  });
+const within = (points: Envelope['points']) => aircraft({ envelope: envelope({ points }) });
+const placard = (inView: boolean | null): Placard => ({
+  id: 'p1',
+  kind: 'loading',
+  unitId: null,
+  inView,
+  text: 'Baggage 40 lb',
+});
+const radio = (armIn: number | null, weightLb = 20) => ({
+  what: 'Radio',
+  weightLb,
+  armIn,
+  on: '2025-05-05',
+  listed: true,
+});
+
+// Figures 10-10 and 10-11: 1439 lb at 11.191 in and 2036 lb at 21.330 in.
+testRule(loadedExtremes, [
+  {
+    name: 'the aircraft of the circular',
+    dossier: aircraft({}),
+    at,
+    expect: 'met',
+    message: 'within',
+    data: { forwardIn: 11.191, aftIn: 21.33, forwardPercent: 22.38, aftPercent: 42.66 },
+  },
+  { name: 'forward limit at the extreme', dossier: within(limits(11.191, 21.9)), at, expect: 'met' },
+  {
+    name: 'forward limit just behind it',
+    dossier: within(limits(11.192, 21.9)),
+    at,
+    expect: 'not-met',
+    message: 'beyond',
+  },
+  { name: 'aft limit at the extreme', dossier: within(limits(8.5, 21.33)), at, expect: 'met' },
+  { name: 'aft limit just ahead of it', dossier: within(limits(8.5, 21.329)), at, expect: 'not-met' },
+  {
+    name: 'a forward limit that moves aft with weight',
+    dossier: within([
+      { weightLb: 1439, forwardIn: 11, aftIn: 21.9 },
+      { weightLb: 1609, forwardIn: 11.699, aftIn: 21.9 },
+      { weightLb: 2100, forwardIn: 11.699, aftIn: 21.9 },
+    ]),
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'one that moves aft sooner: beyond it with both front seats taken',
+    dossier: within([
+      { weightLb: 1439, forwardIn: 11, aftIn: 21.9 },
+      { weightLb: 1609, forwardIn: 11.7, aftIn: 21.9 },
+      { weightLb: 2100, forwardIn: 11.7, aftIn: 21.9 },
+    ]),
+    at,
+    expect: 'not-met',
+  },
+  {
+    name: 'too heavy with what is always aboard',
+    dossier: within([{ weightLb: 1400, forwardIn: 8.5, aftIn: 21.9 }]),
+    at,
+    expect: 'not-met',
+  },
+  {
+    name: 'beyond the limit, with a loading placard in view',
+    dossier: aircraft({ envelope: envelope({ points: limits(8.5, 20) }) }, [placard(true)]),
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'beyond the limit, its placard out of view',
+    dossier: aircraft({ envelope: envelope({ points: limits(8.5, 20) }) }, [placard(false)]),
+    at,
+    expect: 'not-met',
+  },
+  {
+    name: 'beyond the limit, placard not looked for',
+    dossier: aircraft({ envelope: envelope({ points: limits(8.5, 20) }) }, [placard(null)]),
+    at,
+    expect: 'cannot-tell',
+    message: 'unclear',
+  },
+  { name: 'a change since, far aft', dossier: aircraft({ changesSince: [radio(120)] }), at, expect: 'not-met' },
+  { name: 'a change since, at the centre', dossier: aircraft({ changesSince: [radio(10.6)] }), at, expect: 'met' },
+  {
+    name: 'arm of a change not recorded',
+    dossier: aircraft({ changesSince: [radio(null)] }),
+    at,
+    expect: 'cannot-tell',
+  },
+  { name: 'chord not recorded', dossier: aircraft({ macIn: null }), at, expect: 'met', data: { forwardPercent: null } },
+  { name: 'limits not recorded', dossier: aircraft({ envelope: null }), at, expect: 'cannot-tell' },
+  {
+    name: 'stations not recorded',
+    dossier: aircraft({ envelope: envelope({ stations: [] }) }),
+    at,
+    expect: 'cannot-tell',
+  },
+  { name: 'an arm that no aircraft has', dossier: aircraft({ emptyArmIn: 99_999 }), at, expect: 'cannot-tell' },
+  { name: 'limits the wrong way round', dossier: within(limits(21.9, 8.5)), at, expect: 'cannot-tell' },
+  {
+    name: 'more removed than there was',
+    dossier: aircraft({ changesSince: [radio(10, -1169)] }),
+    at,
+    expect: 'cannot-tell',
+  },
+  { name: 'no empty-weight record', dossier: dossierOf(), at, expect: 'none' },
+]);
