@@ -1,6 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { batteryLoad, batteryMinutesAt, continuousLoadIn } from '../../libs/rules/src/calculations/electrical-load.js';
 import {
   bundleCurrent,
+  conductorTemperature,
+  harnessCurrent,
   longestRun,
   protectorFor,
   smallestWire,
@@ -10,12 +13,16 @@ import {
 import {
   aluminiumTemperature,
   batteryMinutes,
+  continuousLoadShare,
   copperTemperature,
   dropTable,
   mainFeedDropShare,
   protectorTable,
   wireTable,
 } from '../../libs/rules/src/facts/wire.js';
+import type { LoadCondition } from '../../libs/rules/src/dossier/installation.js';
+import { loadCondition } from '../../libs/rules/src/dossier/installation.js';
+import { circuitOf } from '../../libs/rules/testing/builders.js';
 
 /** Gauge, A at 105, 150 and 200 C, ohm per 1,000 ft: AC 43.13-1B table 11-9 (00, 000, 0000 as -1, -2, -3). */
 const table119: readonly (readonly [number, number, number, number, number])[] = [
@@ -173,6 +180,32 @@ describe('AC 43.13-1B 11-66c', () => {
   });
 });
 
+describe('AC 43.13-1B 11-66d to f and 11-69', () => {
+  test('example 2: No. 14 at 182 C keeps 1 V over 9.5 of its 15.5 ft, so it fails', () => {
+    const conductorC = conductorTemperature({ ambientC: 50, ratingC: 200, currentA: 20, mostA: 26 });
+    expect(conductorC).toBeCloseTo(181.6, 1);
+    expect(Math.round(conductorC)).toBe(182);
+    expect((254.5 * 15.5) / (234.5 + conductorC)).toBeCloseTo(9.48, 2);
+    expect(wireVoltageDrop({ awg: 14, lengthFt: 15.5, currentA: 20, conductorC })).toBeGreaterThan(1);
+  });
+
+  test('at no load the conductor is as warm as the air, at its limit as its rating', () => {
+    const at = (currentA: number) => conductorTemperature({ ambientC: 50, ratingC: 200, currentA, mostA: 26 });
+    expect([at(0), at(26)]).toEqual([50, 200]);
+  });
+
+  test('11-69 harness (figures from memory): 25 wires of 6.6 A and 10 of 8.8 A, 20 % in use: 50.6 A', () => {
+    const wires = [...Array<number>(25).fill(6.6), ...Array<number>(10).fill(8.8)];
+    expect(harnessCurrent(wires, 0.2)).toBe(50.6);
+    expect(7 / wires.length).toBe(0.2);
+  });
+
+  test('aluminium two numbers larger has about the resistance of copper: 258.1 over 238.1 + T', () => {
+    const { zeroC, at20C } = aluminiumTemperature.value;
+    expect((zeroC + 100) / at20C).toBeCloseTo(1.31, 2);
+  });
+});
+
 describe('AC 43.13-1B table 11-3', () => {
   const published: readonly (readonly [number, number | null, number])[] = [
     [22, 5, 5],
@@ -239,4 +272,28 @@ describe('AC 43.13-1B table 11-6 and 11-66', () => {
 
 test('14 CFR 23.1353(h) of 2011: 30 minutes up to 25,000 ft, 60 above', () => {
   expect(batteryMinutes.value).toEqual({ upToFt: 25_000, minutes: 30, minutesAbove: 60 });
+});
+
+describe('AC 43.13-1B 11-35a and 14 CFR 23.1353(h), by circuits', () => {
+  const circuit = (id: string, loadA: number, usedIn: readonly LoadCondition[], essential: boolean) =>
+    circuitOf({ id, loadA, usedIn: [...usedIn], essential, intermittent: false });
+  const circuits = [
+    circuit('radio', 4, ['ground', 'taxi', 'take-off', 'cruise', 'landing', 'battery-only'], true),
+    circuit('pitot', 8, ['take-off', 'cruise', 'landing'], false),
+    circuit('light', 7, ['taxi', 'landing'], false),
+  ];
+
+  test('80 % of 60 A is 48 A, of 25 A it is 20 A', () => {
+    expect([60, 25].map((output) => output * continuousLoadShare.value)).toEqual([48, 20]);
+  });
+
+  test('sums by condition', () => {
+    const sums = loadCondition.options.map((each) => continuousLoadIn(each, circuits).loadA);
+    expect(sums).toEqual([4, 11, 12, 12, 19, 4]);
+  });
+
+  test('25 Ah of which 80 % count carry 20 A for 60 minutes; what is essential counts once', () => {
+    expect(batteryMinutesAt(20, 25, 0.8)).toBe(60);
+    expect(batteryLoad(circuits)).toEqual({ loadA: 4, open: [] });
+  });
 });

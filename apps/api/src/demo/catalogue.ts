@@ -101,6 +101,7 @@ const bodies = {
     ports: [
       analog('LAT OUT', 'lateral-deviation', 'out'),
       discrete('INTEG OUT', 'integrity-flag', 'out'),
+      discrete('APPR OUT', 'approach-status', 'out'),
       serial('POS OUT', 'position', 'out'),
     ],
     databases: navigation(false),
@@ -109,7 +110,7 @@ const bodies = {
       ['fi-4', ['lateral-deviation']],
       ['fi-6', ['lateral-deviation']],
       ['fs-2', ['lateral-deviation']],
-      ['fa-3', ['integrity-flag']],
+      ['fa-3', ['integrity-flag', 'approach-status']],
     ]),
     limitations: [],
   },

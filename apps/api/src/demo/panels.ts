@@ -168,6 +168,7 @@ const lnav: Panel = {
     ...ownPosition.joints,
     ['gps1', 'LAT OUT', 'cdi1', 'LAT IN'],
     ['gps1', 'INTEG OUT', 'ann1', 'INTEG IN'],
+    ['gps1', 'APPR OUT', 'ann1', 'APPR IN'],
     ['nav1', 'LAT OUT', 'cdi2', 'LAT IN', 'covered'],
   ],
   antennas: [

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { approvalOf, linkOf, typeOf } from '../../testing/builders.js';
+import { approvalOf, limitationOf, linkOf, typeOf } from '../../testing/builders.js';
 import { catalogueOf } from '../../testing/changes.js';
 import type { Part } from '../../testing/dossiers.js';
 import { entries, goodDay, trainer, trainerCatalogue, trainerParts, trainerTypes } from '../../testing/trainer.js';
 import type { Dossier } from '../dossier/dossier.js';
-import type { InstalledUnit, Link } from '../dossier/installation.js';
+import type { Circuit, InstalledUnit, Link } from '../dossier/installation.js';
 import type { Catalogue } from '../catalogue/type.js';
 import { assess } from './assess.js';
 
@@ -207,5 +207,68 @@ describe('what the installation costs', () => {
     expect(answers(loaded, trainerCatalogue, '2026-03-19T09:00Z')).toEqual(good);
     expect(answers(loaded, trainerCatalogue, '2026-03-19T09:01Z')).toEqual(withoutGnss);
     expect(answers(loaded, trainerCatalogue, '2026-03-19T12:00Z')).toEqual(good);
+  });
+});
+
+describe('what building it in costs: the plan and the release, no flight', () => {
+  const asBuilt = (part: Partial<NonNullable<InstalledUnit['asBuilt']>> | null) =>
+    units('gps1', (unit) => ({ ...unit, asBuilt: part && unit.asBuilt && { ...unit.asBuilt, ...part } }));
+  const electrical = (part: Partial<NonNullable<Dossier['configuration']['electrical']>>): Part<Dossier> => ({
+    configuration: { electrical: part },
+  });
+  const circuits = (part: Partial<Circuit>) =>
+    electrical({ circuits: (base.electrical?.circuits ?? []).map((each) => ({ ...each, ...part })) });
+  const envelope = (mass: Partial<NonNullable<Dossier['configuration']['mass']>>): Part<Dossier> => ({
+    configuration: { mass },
+  });
+  const amended: Part<Dossier> = { configuration: { aircraft: { basis: { code: 'part-23', amendment: 62 } } } };
+
+  it.each<readonly [name: string, ruleId: string, part: Part<Dossier>]>([
+    ['nothing recorded of how it is built in', 'mount-strength', asBuilt(null)],
+    ['a weak mount', 'mount-strength', asBuilt({ couldStrike: true, bears: null })],
+    ['covered intakes', 'cooling-path', asBuilt({ airwaysClear: false })],
+    ['a light in the wrong colour', 'annunciator-colours', asBuilt({ lights: [{ use: 'warning', colour: 'blue' }] })],
+    ['a wire that carries too much', 'wire-current', circuits({ loadA: 30 })],
+    ['too great a voltage drop', 'voltage-drop', circuits({ wireLengthFt: 90 })],
+    ['a shared breaker of an essential circuit', 'one-circuit-per-essential-breaker', circuits({ circuitsGuarded: 2 })],
+    ['too small a battery', 'battery-endurance', electrical({ batteryAh: 1 })],
+    ['too small an alternator', 'load-by-condition', electrical({ alternatorA: 2 })],
+    ['limits that adverse loading passes', 'loaded-extremes', envelope({ emptyArmIn: 60 })],
+    ['limits not recorded', 'loaded-extremes', envelope({ envelope: null })],
+    [
+      'an antenna close to another',
+      'antenna-separation',
+      { configuration: { antennas: base.antennas.map((each) => ({ ...each, xIn: 50, yIn: 0 })) } },
+    ],
+    [
+      'a transponder out of reach',
+      'reach-and-view',
+      units('xpdr1', (unit) => ({ ...unit, place: 'copilot-panel' as const })),
+    ],
+  ])('%s', (_name, ruleId, part) => {
+    const dossier = trainer(amended, part);
+    expect(answers(dossier)).toEqual(good);
+    const { results } = assess(dossier, trainerCatalogue, { instant: goodDay }, flight);
+    const found = results.filter((each) => each.ruleId === ruleId && each.outcome !== 'met');
+    expect(found.length).toBeGreaterThan(0);
+    expect(found.flatMap(({ effects }) => effects).filter(({ stops }) => stops === 'capability')).toEqual([]);
+  });
+
+  it('costs what hangs on it where a manual requires a unit that is not there', () => {
+    const asking = typeOf({
+      ...trainerTypes.navigator,
+      limitations: [limitationOf({ kind: 'requires', functions: ['gnss'], beyond: ['dme'] })],
+    });
+    const types = catalogueOf(...Object.values({ ...trainerTypes, navigator: asking }));
+    expect(answers(trainer(), types)).toEqual(withoutGnss);
+  });
+
+  it('costs what only a portable device shows', () => {
+    const portable = typeOf({
+      ...trainerTypes.indicator,
+      functions: [...trainerTypes.indicator.functions, 'portable-display'],
+    });
+    const types = catalogueOf(...Object.values({ ...trainerTypes, indicator: portable }));
+    expect(answers(trainer(), types)).toEqual(withoutGnss);
   });
 });

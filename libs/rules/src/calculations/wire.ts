@@ -61,6 +61,31 @@ export function bundleCurrent(input: {
   );
 }
 
+/**
+ * What a harness may carry in all, to 0.1 A: the currents of its wires, times the share of its capacity that is in use (11-69).
+ * Throws `CalculationError` for impossible numbers.
+ */
+export function harnessCurrent(wiresA: readonly number[], share: number): number {
+  const sum = wiresA.reduce((total, each, i) => total + positive(`wiresA[${i}]`, each, mostA), 0);
+  return roundTo(sum * positive('share', share, 1), 1);
+}
+
+/**
+ * Temperature of a conductor under load, C to 0.1: ambient plus the rise to its rating, times the root of the share of its greatest current.
+ * The estimate of 11-66 lies on the safe side. Throws `CalculationError` for impossible numbers.
+ */
+export function conductorTemperature(input: {
+  readonly ambientC: number;
+  readonly ratingC: number;
+  readonly currentA: number;
+  readonly mostA: number;
+}): number {
+  const ambient = numberWithin('ambientC', input.ambientC, -70, 300);
+  const rating = numberWithin('ratingC', input.ratingC, ambient, 300);
+  const share = numberWithin('currentA', input.currentA, 0, mostA) / positive('mostA', input.mostA, mostA);
+  return roundTo(ambient + (rating - ambient) * Math.sqrt(share), 1);
+}
+
 /** Largest breaker and fuse of table 11-3 for a copper wire; null where the chart lists none. */
 export function protectorFor(awg: Awg): { breakerA: number | null; fuseA: number | null } {
   rowOf(awg);

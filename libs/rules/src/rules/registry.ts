@@ -33,6 +33,7 @@ import { nightEquipment } from './equipment/night-equipment.js';
 import { radioAndNavigation } from './equipment/radio-and-navigation.js';
 import { transponderFitted } from './equipment/transponder-fitted.js';
 import { annunciatorColours } from './indication/annunciator-colours.js';
+import { approachAnnunciation } from './indication/approach-annunciation.js';
 import { flightManualSupplement } from './indication/flight-manual-supplement.js';
 import { gnssAlternateMeans } from './indication/gnss-alternate-means.js';
 import { gnssClass } from './indication/gnss-class.js';
@@ -120,6 +121,7 @@ export const rules: readonly Rule[] = [
   radioAndNavigation,
   transponderFitted,
   annunciatorColours,
+  approachAnnunciation,
   flightManualSupplement,
   gnssAlternateMeans,
   gnssClass,

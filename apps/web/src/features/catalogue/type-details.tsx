@@ -25,6 +25,10 @@ export function TypeDetails({ type }: { type: EquipmentType }) {
               .filter(Boolean)
               .join(', ')}
         </Fact>
+        <Fact name="Cooling">
+          {type.cooling &&
+            `${codeWords(type.cooling.by)}${type.cooling.clearanceIn === null ? '' : `, ${type.cooling.clearanceIn} in kept clear`}`}
+        </Fact>
         <Fact name="Ports">
           {type.ports.length > 0 && (
             <ul>

@@ -14,4 +14,6 @@ test('labels follow the place where a name has two meanings', () => {
   expect(labelOf('load.expires')).toBe('Expires (as printed by the provider)');
   expect(labelOf('record.expires')).toBe('Expires');
   expect(labelOf('record.subjects.0')).toBe('Of');
+  expect(labelOf('electrical.circuits.0.ampacity.by')).toBe('Known by');
+  expect(labelOf('performed.by')).toBe('By');
 });
