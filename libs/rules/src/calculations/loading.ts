@@ -11,14 +11,20 @@ export interface Loading extends MassResult {
 
 /**
  * Limits at a weight, to 0.001 in: straight between two points, below the lightest those of the lightest; null above the heaviest.
- * Points may come in any order.
+ * Points may come in any order, but the two of a step (one weight) from the lighter side to the heavier.
  */
 export function limitsAt(weightLb: number, points: Envelope['points']): Loading['limits'] {
   const sorted = [...points].sort((a, b) => a.weightLb - b.weightLb);
   const above = sorted.find((point) => point.weightLb >= weightLb);
   const below = sorted.findLast((point) => point.weightLb <= weightLb) ?? above;
   if (!above || !below) return null;
-  const share = above === below ? 0 : (weightLb - below.weightLb) / (above.weightLb - below.weightLb);
+  // Two points at one weight: a step, of which the tighter side counts.
+  if (above.weightLb === below.weightLb)
+    return {
+      forwardIn: Math.max(above.forwardIn, below.forwardIn),
+      aftIn: Math.min(above.aftIn, below.aftIn),
+    };
+  const share = (weightLb - below.weightLb) / (above.weightLb - below.weightLb);
   const between = (from: number, to: number) => roundTo(from + share * (to - from), 3);
   return { forwardIn: between(below.forwardIn, above.forwardIn), aftIn: between(below.aftIn, above.aftIn) };
 }

@@ -1,0 +1,44 @@
+import { describe, expect, test } from 'vitest';
+import { damagedStrands, lowVoltageWarning, switchDerating } from '../../libs/rules/src/facts/wiring.js';
+import { wireTable } from '../../libs/rules/src/facts/wire.js';
+
+describe('AC 43.13-1B table 11-13, copper', () => {
+  test.each([
+    [24, 2, 0],
+    [14, 2, 0],
+    [12, 4, 0],
+    [10, 4, 0],
+    [8, 6, 6],
+    [4, 6, 6],
+    [2, 6, 6],
+    [1, 6, 6],
+    [0, 6, 6],
+    [-1, 6, 6],
+    [-2, 6, 6],
+    [-3, 6, 6],
+  ])('gauge %i: %i nicked, %i broken', (awg, nicked, broken) => {
+    const row = damagedStrands.value.find(({ fromAwg, toAwg }) => awg <= fromAwg && awg >= toAwg);
+    expect(row).toMatchObject({ nicked, broken });
+  });
+
+  test('every gauge of table 11-9 is in one row, and thicker wire has more strands', () => {
+    const rows = damagedStrands.value;
+    for (const { awg } of wireTable.value)
+      expect(rows.filter(({ fromAwg, toAwg }) => awg <= fromAwg && awg >= toAwg)).toHaveLength(1);
+    const least = rows.map(({ strands: [fewest] }) => fewest);
+    expect(least).toEqual([19, 37, 133, 665, 1045, 1665]);
+  });
+});
+
+test('AC 43.13-1B table 11-4 (from memory): a lamp of 5 A on 24 V needs a switch of 40 A', () => {
+  expect(5 * switchDerating.value[24].lamp).toBe(40);
+  expect(switchDerating.value).toEqual({
+    12: { lamp: 5, inductive: 2, resistive: 1, motor: 2 },
+    24: { lamp: 8, inductive: 4, resistive: 2, motor: 3 },
+  });
+  expect(switchDerating.source.status).toBe('from-memory');
+});
+
+test('AC 43.13-1B 11-35b: the warning light trips below 13 V of a 14 V system, below 26 V of a 28 V system', () => {
+  expect(lowVoltageWarning.value).toEqual({ 14: 13, 28: 26 });
+});
