@@ -51,9 +51,16 @@ testRule(mountStrength, [
     at,
     expect: 'not-met',
     message: 'weak',
+    data: { direction: 'forward', bearsLb: 62.9, neededLb: 63 },
   },
   { name: 'a tenth of a pound short upward', dossier: aircraft({ upLb: 20.9 }), at, expect: 'not-met' },
-  { name: 'a tenth of a pound short sideward', dossier: aircraft({ sideLb: 10.4 }), at, expect: 'not-met' },
+  {
+    name: 'a tenth of a pound short sideward',
+    dossier: aircraft({ sideLb: 10.4 }),
+    at,
+    expect: 'not-met',
+    data: { direction: 'sideward' },
+  },
   { name: 'a tenth of a pound short downward', dossier: aircraft({ downLb: 46.1 }), at, expect: 'not-met' },
   { name: 'more than it must', dossier: aircraft({ forwardLb: 63.1 }), at, expect: 'met' },
   {

@@ -21,6 +21,12 @@ import { defineRule } from '../rule.js';
 
 const mostLb = 10_000;
 const directions = ['forward', 'up', 'side', 'down'] as const;
+const wordOf: Readonly<Record<string, string>> = {
+  forward: 'forward',
+  up: 'upward',
+  side: 'sideward',
+  down: 'downward',
+};
 
 /** One statement a unit that was added to the type design. Several factors may be asked where a fact is open: met by the greatest, not met below the least. */
 export const mountStrength = defineRule(
@@ -38,8 +44,8 @@ export const mountStrength = defineRule(
       forwardWhereNobodyIsStruck.source,
     ],
     messages: {
-      strong: 'The mount of {unit} ({massLb} lb) bears what it must; forward {forwardLb} lb.',
-      weak: 'The mount of {unit} ({massLb} lb) does not bear what it must; forward {forwardLb} lb.',
+      strong: 'The mount of {unit} ({massLb} lb) bears what it must in each direction.',
+      weak: 'The mount of {unit} ({massLb} lb) bears {bearsLb} lb {direction}, where {neededLb} lb are asked.',
       unclear: 'Whether the mount of {unit} bears what it must cannot be told.',
     },
     establishes: [],
@@ -48,7 +54,8 @@ export const mountStrength = defineRule(
     const binding = bindingOf(facts);
     if (binding === 'does-not') return [];
     return [...facts.units.values()].filter(wasAdded).map((each) => {
-      const bears = each.unit.asBuilt?.bears ?? null;
+      const bearings = directions.map((direction) => bearing(facts, each, direction));
+      const failing = bearings.findIndex(({ inside }) => inside === 'not-met');
       return {
         subject: each.id,
         clause: anyOf(
@@ -57,17 +64,20 @@ export const mountStrength = defineRule(
             unitAcceptedAsFound(each),
             allOf(
               'bears-its-factors',
-              [
-                basisKnown(facts, binding, equipmentTestFactors.source),
-                ...directions.map((direction) => bearing(facts, each, direction)),
-              ],
+              [basisKnown(facts, binding, equipmentTestFactors.source), ...bearings],
               'cannot-tell',
             ),
           ],
           'cannot-tell',
         ),
         messages: { met: 'strong', 'not-met': 'weak', 'cannot-tell': 'unclear', 'not-applicable': 'strong' },
-        data: { unit: each.unit.name, massLb: massOf(each), forwardLb: bears?.forwardLb ?? null },
+        data: {
+          unit: each.unit.name,
+          massLb: massOf(each),
+          direction: wordOf[directions[failing] ?? 'none'] ?? null,
+          bearsLb: bearings[failing]?.value?.amount ?? null,
+          neededLb: bearings[failing]?.limit?.amount ?? null,
+        },
         effects: effectsBy(binding, planAndRelease),
         remedies: [findOut('unit.amend', each.id, `configuration.units.${each.id}.asBuilt`)],
       };

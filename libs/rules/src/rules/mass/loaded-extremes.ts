@@ -24,7 +24,8 @@ export const loadedExtremes = defineRule(
     binds: 'Aircraft with an empty-weight record; advice until somebody has recorded limits and stations.',
     sources: [adverseLoading.forward, adverseLoading.aft, placards],
     messages: {
-      within:
+      within: 'Adverse loadings lie at {forwardIn} and {aftIn} in, within the limits.',
+      'within-chord':
         'Adverse loadings lie at {forwardIn} and {aftIn} in ({forwardPercent} and {aftPercent} % of the chord), within the limits.',
       beyond: 'An adverse loading lies beyond the limits: {forwardIn} in forward, {aftIn} in aft.',
       unclear: 'Whether adverse loadings stay within the limits cannot be told.',
@@ -35,15 +36,17 @@ export const loadedExtremes = defineRule(
     const { mass } = facts.dossier.configuration;
     if (mass === null) return [];
     const extremes = extremesOf(mass);
+    const forwardPercent = percent(mass, extremes?.forward ?? null);
+    const met = forwardPercent === null ? 'within' : 'within-chord';
     return [
       {
         subject: 'aircraft',
         clause: clauseOf(facts, mass),
-        messages: { met: 'within', 'not-met': 'beyond', 'cannot-tell': 'unclear', 'not-applicable': 'within' },
+        messages: { met, 'not-met': 'beyond', 'cannot-tell': 'unclear', 'not-applicable': met },
         data: {
           forwardIn: extremes?.forward.armIn ?? null,
           aftIn: extremes?.aft.armIn ?? null,
-          forwardPercent: percent(mass, extremes?.forward ?? null),
+          forwardPercent,
           aftPercent: percent(mass, extremes?.aft ?? null),
         },
         effects: mass.envelope === null ? advice : planAndRelease,
