@@ -41,6 +41,12 @@ export const adsBLeastCodes: Sourced<{
   source: { ...performance, status: 'reading' },
 };
 
+/** Emitter category by weight in pounds: light is less than the first figure, small up to the second with it, large above. */
+export const emitterWeightsLb: Sourced<{ readonly lightBelow: number; readonly smallTo: number }> = {
+  value: { lightBelow: 15_500, smallTo: 75_000 },
+  source: { ...performance, paragraph: '(d), emitter categories', status: 'from-memory' },
+};
+
 /** TSO letters that meet 91.225; the 978 MHz ones only below 18,000 ft and outside class A. */
 export const adsBTso: Sourced<{
   readonly es1090: readonly string[];

@@ -6,7 +6,7 @@ import { unknown } from '../verdict/build.js';
 import type { Draft, Effect } from '../verdict/result.js';
 import { accomplished } from './accomplished.js';
 import { maker, practice } from './cite.js';
-import { findOut, missingPaths } from './gaps.js';
+import { findOut, missingNames } from './gaps.js';
 import { recurring } from './recurring.js';
 import { recordIt } from './remedies.js';
 import { tasks } from './who-may.js';
@@ -41,7 +41,7 @@ export function itemDraft(facts: Facts, item: RecurringItem, source: SourceRef, 
     data: {
       item: item.name,
       done: found?.governing?.done.date ?? 'never',
-      unrecorded: missingPaths(clause).length > 0 ? missingPaths(clause).join(', ') : 'what its entry must show',
+      unrecorded: missingNames(clause) ?? 'nothing',
     },
     effects,
     due: found?.due ?? [],

@@ -4,6 +4,7 @@ import { allOf, fact, met, unknown } from '../../verdict/build.js';
 import type { Clause } from '../../verdict/clause.js';
 import type { Draft } from '../../verdict/result.js';
 import { cfr } from '../cite.js';
+import { signerNamed } from '../entry-signer.js';
 import { missingNames } from '../gaps.js';
 import { findOut } from '../remedies.js';
 import { defineRule } from '../rule.js';
@@ -47,14 +48,7 @@ function statement(facts: Facts, record: RecordHead): Draft {
     [
       met('type-and-date', extra),
       fact(timeRecorded(facts, record), 'total-time-in-service', `${path}.meters`, extra),
-      record.agency === null
-        ? unknown('signer', [`${path}.agency`], extra)
-        : fact(
-            record.agency.certificate === null ? null : true,
-            'certificate-number',
-            `${path}.agency.certificate`,
-            extra,
-          ),
+      signerNamed(record, source),
       statementOf(record, path),
     ],
     'cannot-tell',

@@ -1,4 +1,5 @@
 import type { Decision } from '../../dossier/upkeep.js';
+import { alterationFormHours } from '../../facts/intervals.js';
 import type { Facts } from '../../graph/facts.js';
 import { instantOf, minutesOf } from '../../time/instant.js';
 import { startOfDay } from '../../time/zones.js';
@@ -11,8 +12,7 @@ import { releaseOwed } from '../release-owed.js';
 import { defineRule } from '../rule.js';
 
 const definition = cfr('1.1, 43 appendix A(a)');
-const form = cfr('43.5, 43 appendix B(a)');
-const copyHours = 48;
+const form = cfr('43.5');
 
 /** Major or minor is never computed: a named person decides, with reasons. What a major one then calls for is judged. */
 export const majorAlterationDecision = defineRule(
@@ -22,7 +22,7 @@ export const majorAlterationDecision = defineRule(
     asks: 'A named person decided whether an alteration is major; for a major one the form is executed before the release and its copy sent within 48 hours after it.',
     binds:
       'Installations whose release is owed, and every decision on record; the form holds up the release, the copy is a matter of record.',
-    sources: [definition, form],
+    sources: [definition, form, alterationFormHours.source],
     messages: {
       decided: '{subject}: decided as {answer} by {by}, and what follows from it is done.',
       'form-late': '{subject}: major, and the form was not executed before the release.',
@@ -73,7 +73,7 @@ function copy(facts: Facts, decision: Decision): readonly Draft[] {
   if (decision.answer !== 'major') return [];
   const { releasedAt, copySentAt } = decision.form ?? { releasedAt: null, copySentAt: null };
   const path = `status.decisions.${decision.id}.form`;
-  const limit = releasedAt === null ? null : instantOf(minutesOf(releasedAt) + copyHours * 60);
+  const limit = releasedAt === null ? null : instantOf(minutesOf(releasedAt) + alterationFormHours.value * 60);
   const clause = allOf(
     'copy-sent',
     [
@@ -82,8 +82,8 @@ function copy(facts: Facts, decision: Decision): readonly Draft[] {
         'copy-within-48-hours',
         `${path}.copySentAt`,
         {
-          source: form,
-          limit: { amount: copyHours, unit: 'h' },
+          source: alterationFormHours.source,
+          limit: { amount: alterationFormHours.value, unit: 'h' },
         },
       ),
     ],

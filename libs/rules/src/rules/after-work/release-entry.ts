@@ -1,8 +1,9 @@
 import type { RecordHead } from '../../dossier/status.js';
 import type { Facts } from '../../graph/facts.js';
-import { allOf, anyOf, fact, met, unknown } from '../../verdict/build.js';
+import { allOf, anyOf, fact, met } from '../../verdict/build.js';
 import type { Draft } from '../../verdict/result.js';
 import { cfr } from '../cite.js';
+import { signerNamed } from '../entry-signer.js';
 import { missingNames } from '../gaps.js';
 import { findOut } from '../remedies.js';
 import { defineRule } from '../rule.js';
@@ -44,14 +45,7 @@ function statement(facts: Facts, record: RecordHead): Draft {
         'cannot-tell',
       ),
       met('date', extra),
-      record.agency === null
-        ? unknown('approver', [`${path}.agency`], extra)
-        : fact(
-            record.agency.certificate === null ? null : true,
-            'certificate-number',
-            `${path}.agency.certificate`,
-            extra,
-          ),
+      signerNamed(record, source),
     ],
     'cannot-tell',
   );

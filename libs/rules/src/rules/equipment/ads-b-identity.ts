@@ -1,10 +1,12 @@
 import type { Aircraft } from '../../dossier/aircraft.js';
 import type { Identity } from '../../dossier/upkeep.js';
+import { emitterWeightsLb } from '../../facts/ads-b.js';
 import type { Facts } from '../../graph/facts.js';
 import type { UnitFacts } from '../../graph/units.js';
 import { allOf, fact, unknown } from '../../verdict/build.js';
 import type { Clause } from '../../verdict/clause.js';
 import type { Draft } from '../../verdict/result.js';
+import { unitsWith } from '../altitude-chain.js';
 import { cfr, practice } from '../cite.js';
 import { lostThrough } from '../effects.js';
 import { findOut } from '../gaps.js';
@@ -12,9 +14,6 @@ import { defineRule } from '../rule.js';
 
 const elements = cfr('91.227(d)');
 const usual = practice('wrong address, flight identification or emitter category are the usual faults of ADS-B Out');
-/** Pounds, both included in the lower class but the first: light is less than 15,500, small up to 75,000. From memory. */
-const lightBelowLb = 15_500;
-const smallToLb = 75_000;
 
 /** An identity that somebody recorded is judged; one that nobody recorded is asked for at the release of work. */
 export const adsBIdentity = defineRule(
@@ -23,7 +22,7 @@ export const adsBIdentity = defineRule(
     topic: 'equipment',
     asks: 'Each ADS-B Out transmitter sends the address of this aircraft, a flight identification and the emitter category of its weight, and all send the same address.',
     binds: 'ADS-B Out transmitters in use; where nothing is recorded of what they send, only the release of work.',
-    sources: [elements, usual],
+    sources: [elements, emitterWeightsLb.source, usual],
     messages: {
       agrees: '{unit} sends {address} as {category}, as it should.',
       wrong: '{unit} sends {address} as {category}; the address, or the category for this weight, is wrong.',
@@ -32,8 +31,8 @@ export const adsBIdentity = defineRule(
     establishes: [],
   },
   (facts) =>
-    [...facts.units.values()]
-      .filter(({ active, functions }) => active && (functions.has('ads-b-out-1090') || functions.has('ads-b-out-uat')))
+    unitsWith(facts, 'ads-b-out-1090', 'ads-b-out-uat')
+      .filter(({ active }) => active)
       .map((each) => statement(facts, each)),
 );
 
@@ -79,9 +78,9 @@ function clausesOf(facts: Facts, identity: Identity, path: string): readonly Cla
     fact(oneAddress, 'one-address', 'configuration.identities', { source: usual }),
     fact(flightId === null ? null : true, 'flight-identification', `${path}.flightId`, { source: elements }),
     right === null
-      ? unknown('category-of-the-aircraft', ['configuration.aircraft.maxWeightLb'], { source: elements })
+      ? unknown('category-of-the-aircraft', ['configuration.aircraft.maxWeightLb'], { source: emitterWeightsLb.source })
       : fact(emitterCategory === null ? null : emitterCategory === right, 'category', `${path}.emitterCategory`, {
-          source: elements,
+          source: emitterWeightsLb.source,
         }),
     fact(identity.seen === null ? null : true, 'seen-by-a-person', `${path}.seen`, { source: usual }),
   ];
@@ -92,6 +91,7 @@ function categoryOf({ kind, maxWeightLb }: Aircraft): Identity['emitterCategory'
   if (kind === 'glider') return 'glider';
   if (kind !== 'airplane') return 'other';
   if (maxWeightLb === null) return null;
-  if (maxWeightLb < lightBelowLb) return 'light';
-  return maxWeightLb <= smallToLb ? 'small' : 'large';
+  const { lightBelow, smallTo } = emitterWeightsLb.value;
+  if (maxWeightLb < lightBelow) return 'light';
+  return maxWeightLb <= smallTo ? 'small' : 'large';
 }

@@ -4,6 +4,7 @@ import type { UnitFacts } from '../../graph/units.js';
 import { allOf, anyOf, flight, not } from '../../verdict/build.js';
 import type { Clause } from '../../verdict/clause.js';
 import type { Draft } from '../../verdict/result.js';
+import { unitsWith } from '../altitude-chain.js';
 import { cfr } from '../cite.js';
 import { findOut } from '../gaps.js';
 import { defineRule } from '../rule.js';
@@ -32,9 +33,7 @@ export const adsBOutFitted = defineRule(
     establishes: ['ads-b-out'],
   },
   (facts) => {
-    const units = [...facts.units.values()].filter(
-      (each) => each.functions.has('ads-b-out-1090') || each.functions.has('ads-b-out-uat'),
-    );
+    const units = unitsWith(facts, 'ads-b-out-1090', 'ads-b-out-uat');
     return units.length === 0
       ? [noUnit(facts, 'ads-b-out-fitted', 'ads-b-out', source)]
       : units.map((each) => statement(facts, each));

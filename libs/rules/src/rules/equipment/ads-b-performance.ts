@@ -2,6 +2,7 @@ import type { Facts } from '../../graph/facts.js';
 import { anyOf, unknown } from '../../verdict/build.js';
 import type { Draft } from '../../verdict/result.js';
 import { accomplished } from '../accomplished.js';
+import { unitsWith } from '../altitude-chain.js';
 import { cfr, practice } from '../cite.js';
 import { recordIt } from '../remedies.js';
 import { defineRule } from '../rule.js';
@@ -28,9 +29,7 @@ export const adsBPerformance = defineRule(
 );
 
 function transmits(facts: Facts): boolean {
-  return [...facts.units.values()].some(
-    ({ active, functions }) => active && (functions.has('ads-b-out-1090') || functions.has('ads-b-out-uat')),
-  );
+  return unitsWith(facts, 'ads-b-out-1090', 'ads-b-out-uat').some(({ active }) => active);
 }
 
 function statement(facts: Facts): Draft {

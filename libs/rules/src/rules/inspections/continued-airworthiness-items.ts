@@ -1,11 +1,9 @@
 import type { Draft } from '../../verdict/result.js';
-import { met, unknown } from '../../verdict/build.js';
 import { cfr } from '../cite.js';
 import { advice } from '../effects.js';
-import { findOut } from '../gaps.js';
-import type { Facts } from '../../graph/facts.js';
 import { itemDraft, itemMessages } from '../recurring-items.js';
 import { defineRule } from '../rule.js';
+import { statedComplete } from '../stated-complete.js';
 
 const limitations = cfr('91.403(c), 43.16');
 /** That other intervals of the instructions do not bind a private operator by themselves was not read. */
@@ -35,23 +33,6 @@ export const continuedAirworthinessItems = defineRule(
               : itemDraft(facts, item, instructions, advice),
           ],
     ),
-    list(facts),
+    statedComplete(facts, 'recurring', limitations),
   ],
 );
-
-/** A limitation that nobody listed binds all the same. */
-function list(facts: Facts): Draft {
-  const stated = facts.complete('recurring');
-  const clause =
-    stated === null
-      ? unknown('list-complete', ['status.completeness.recurring'], { source: limitations })
-      : met('list-complete', { source: limitations });
-  return {
-    subject: 'recurring-list',
-    clause,
-    messages: { met: 'stated', 'not-met': 'unstated', 'cannot-tell': 'unstated', 'not-applicable': 'stated' },
-    data: { item: 'Recurring items', asOf: stated?.asOf ?? null },
-    effects: [{ stops: 'capability', capability: 'fly' }],
-    remedies: findOut(clause, 'completeness.state', 'recurring'),
-  };
-}

@@ -4,7 +4,8 @@ import { lastGoodDay } from '../../time/calendar.js';
 import { unknown, within } from '../../verdict/build.js';
 import type { Draft } from '../../verdict/result.js';
 import { practice } from '../cite.js';
-import { directiveClause, directiveDue, directiveStatus, dueWords, operateInCompliance } from '../directive-clauses.js';
+import { directiveClause, directiveStatus, operateInCompliance } from '../directive-clauses.js';
+import { dueAt, dueWords } from '../due-point.js';
 import { fittedOn } from '../fitted.js';
 import { findOut, missingNames } from '../gaps.js';
 import { dueOn, endOfDay } from '../periodic.js';
@@ -65,7 +66,7 @@ function statement(facts: Facts, directive: Directive): Draft {
       unrecorded: missingNames(clause) ?? 'none',
     },
     effects: [{ stops: 'capability', capability: 'fly' }],
-    due: nextDue === null || !binds ? [] : [directiveDue(facts, directive.number, nextDue)],
+    due: nextDue === null || !binds ? [] : [dueAt(facts, directive.number, nextDue)],
     remedies: [
       { kind: 'do', change: 'directive.set', subject: directive.id, facts: [] },
       ...findOut(clause, 'directive.set', directive.id),

@@ -1,5 +1,6 @@
 import { judgeCompass } from '../../calculations/compass.js';
 import { compassDeviationDeg, compassStepDeg, compassStepRotorcraftDeg } from '../../facts/compass.js';
+import { rewrittenByAmendment } from '../../facts/old-part-23.js';
 import type { Facts } from '../../graph/facts.js';
 import { implies, met, notMet, unknown } from '../../verdict/build.js';
 import type { Leaf } from '../../verdict/clause.js';
@@ -49,6 +50,8 @@ function bound(facts: Facts): Leaf {
   if (basis.code === 'part-23' && basis.amendment === null)
     return unknown('basis-with-compass-figures', ['configuration.aircraft.basis.amendment'], extra);
   const has =
-    basis.code === 'car-3' || basis.code === 'part-27' || (basis.code === 'part-23' && (basis.amendment ?? 0) < 64);
+    basis.code === 'car-3' ||
+    basis.code === 'part-27' ||
+    (basis.code === 'part-23' && (basis.amendment ?? 0) < rewrittenByAmendment.value);
   return has ? met('basis-with-compass-figures', extra) : notMet('basis-with-compass-figures', extra);
 }
