@@ -133,16 +133,19 @@ export class AircraftData {
             'select id, body from equipment_types where organisation_id = $1 and id = any($2)',
             [this.organisationId, wanted],
           );
-    return { version: catalogueVersion(wanted), types: Object.fromEntries(rows.map((row) => [row.id, row.body])) };
+    return catalogueOf(wanted, rows);
   }
 
   /** What can be bought today, and the versions named, which may be superseded. */
   async currentCatalogue(typeIds: readonly string[]): Promise<Catalogue> {
-    const rows = await this.connection.query<{ id: string }>(
-      'select id from equipment_types where organisation_id = $1 and superseded_by is null',
-      [this.organisationId],
+    const rows = await this.connection.query<{ id: string; body: EquipmentType }>(
+      'select id, body from equipment_types where organisation_id = $1 and (superseded_by is null or id = any($2))',
+      [this.organisationId, typeIds],
     );
-    return await this.catalogueFor([...typeIds, ...rows.map((row) => row.id)]);
+    return catalogueOf(
+      rows.map((row) => row.id),
+      rows,
+    );
   }
 
   async profiles(): Promise<Profile[]> {
@@ -396,4 +399,11 @@ export function dossierOf(row: AircraftRow): Dossier {
 
 export function typeIdsOf(dossier: Dossier): string[] {
   return dossier.configuration.units.flatMap((unit) => (unit.typeId === null ? [] : [unit.typeId]));
+}
+
+function catalogueOf(
+  ids: readonly string[],
+  rows: readonly { readonly id: string; readonly body: EquipmentType }[],
+): Catalogue {
+  return { version: catalogueVersion(ids), types: Object.fromEntries(rows.map((row) => [row.id, row.body])) };
 }

@@ -15,10 +15,9 @@ import { authorise, mayDo } from '../identity/access.js';
 import type { Actor } from '../identity/access.js';
 import { AircraftData, dossierOf, typeIdsOf } from './aircraft.data.js';
 import type { AircraftRow } from './aircraft.data.js';
-import { subjectName } from './judge.js';
 import { stampOf } from './stamp.js';
 import type { Profile } from './stamp.js';
-import { ruleOf, splitKey, wordsOf } from './words.js';
+import { ruleOf, splitKey, subjectName, wordsOf } from './words.js';
 
 /** So that one question does not hold up the others: a few hundred states take about a second. */
 const SEARCH = { states: 800, paths: 3 } as const;

@@ -5,6 +5,7 @@ import { canonical, textHash } from '../common/canonical.js';
 import { instantOf } from '../common/clock.js';
 import { stampOf } from './stamp.js';
 import type { Profile, Stamp } from './stamp.js';
+import { subjectName } from './words.js';
 
 /** How far ahead verdicts are stored, in months; a worker rolls them forward long before they end. */
 const MONTHS_AHEAD = 18;
@@ -86,19 +87,6 @@ export function judge(dossier: Dossier, catalogue: Catalogue, profiles: readonly
     open: [...new Set(openNow.map((each) => each.key))].sort(),
     spans: found.filter((each) => each.above < 0).map((each) => [each.effect, each.opensAt, each.closesAt] as const),
   };
-}
-
-/** Things by their names, codes as they are: 'gps1:approach-lpv' to 'QN 52 navigator:approach-lpv', a chain to its source on what shows it. */
-export function subjectName(dossier: Dossier, subject: string): string {
-  const { units, staticSystems } = dossier.configuration;
-  const nameOf = (id: string) =>
-    [...units, ...staticSystems].find((each) => each.id === id)?.name ??
-    dossier.status.directives.find((each) => each.id === id)?.number ??
-    id;
-  return subject
-    .split(':')
-    .map((part) => part.split('>').map(nameOf).join(' on '))
-    .join(':');
 }
 
 /** What the provider printed wins; else, for navigation data, the published cycle of that number. */

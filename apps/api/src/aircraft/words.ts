@@ -1,5 +1,5 @@
 import { ruleBook } from '@tallywing/rules';
-import type { RuleMeta } from '@tallywing/rules';
+import type { Dossier, RuleMeta } from '@tallywing/rules';
 import { fill } from './refusals.js';
 
 export type Values = Readonly<Record<string, string | number | null>>;
@@ -20,4 +20,16 @@ export function wordsOf(ruleId: string, messageId: string, data: Values): string
 export function splitKey(key: string): { readonly ruleId: string; readonly subject: string } {
   const bar = key.indexOf('|');
   return { ruleId: key.slice(0, bar), subject: key.slice(bar + 1) };
+}
+
+/** Things by their names, codes as they are: 'gps1:approach-lpv' to 'QN 52 navigator:approach-lpv', a chain to its source on what shows it. */
+export function subjectName(dossier: Dossier, subject: string): string {
+  const { configuration, status } = dossier;
+  const named = [...configuration.units, ...configuration.staticSystems, ...status.recurring, ...status.lifeLimits];
+  const nameOf = (id: string) =>
+    named.find((each) => each.id === id)?.name ?? status.directives.find((each) => each.id === id)?.number ?? id;
+  return subject
+    .split(':')
+    .map((part) => part.split('>').map(nameOf).join(' on '))
+    .join(':');
 }

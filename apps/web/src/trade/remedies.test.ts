@@ -1,3 +1,4 @@
+import { changeDefinitions } from '@tallywing/rules';
 import { expect, test } from 'vitest';
 import { remedyWords } from './remedies.js';
 
@@ -21,4 +22,8 @@ test('a missing fact is something to find out', () => {
   expect(
     remedyWords({ kind: 'find-out', change: 'unit.amend', subject: 'n1', facts: ['configuration.units.n1.approval'] }),
   ).toBe('Find out and record: units › n1 › approval');
+});
+
+test.each(changeDefinitions.map(({ kind }) => kind))('%s is words when it is advice', (kind) => {
+  expect(remedyWords({ kind: 'do', change: kind, subject: 'aircraft', facts: [] })).not.toMatch(/[a-z]\.[a-z]/);
 });

@@ -28,6 +28,18 @@ const doing: Readonly<Record<string, string>> = {
   'authority.set': 'Record the kinds of operation allowed',
   'aircraft.amend': 'Complete the facts of the aircraft',
   'equipment.state': 'Record the required equipment',
+  'record.correct': 'Complete the entry',
+  'static-system.set': 'Record the static system',
+  'meter.define': 'Record which meter stands for time in service',
+  'opening.set': 'Measure the opening of',
+  'electrical.set': 'Complete the record of circuits:',
+  'recurring.set': 'Complete the recurring item',
+  'life-limit.set': 'Complete the life limit of',
+  'life-limit.end': 'Replace the life-limited part',
+  'identity.set': 'Set and record what ADS-B Out sends:',
+  'paper.set': 'Put in order and record the paper',
+  'pack.set': 'Give the documents their place:',
+  'decision.record': 'Have a named person decide, and record it, for',
 };
 
 export interface RemedyLike {
@@ -41,7 +53,7 @@ export interface RemedyLike {
 export function remedyWords(remedy: RemedyLike, name: (subject: string) => string = subjectWords): string {
   if (remedy.kind === 'find-out' && remedy.facts.length > 0)
     return `Find out and record: ${remedy.facts.map(pathWords).join('; ')}`;
-  const verb = doing[remedy.change] ?? codeWords(remedy.change);
+  const verb = doing[remedy.change] ?? codeWords(remedy.change.replace('.', ' '));
   const subject = remedy.change === 'record.add' ? entrySubject(remedy.subject, name) : name(remedy.subject);
   return `${verb} ${subject === 'Aircraft' ? '' : lowerFirst(subject)}`.trim();
 }

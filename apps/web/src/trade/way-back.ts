@@ -16,6 +16,8 @@ const jobs: Partial<Record<Job, string>> = {
   'fit-placard': 'Fit the placard for',
   'file-supplement': 'Put the flight manual supplement in order for',
   'revise-weight-record': 'Revise the weight record and equipment list',
+  weigh: 'Weigh the aircraft, and revise the record and equipment list',
+  'replace-part': 'Replace the life-limited part',
   'approve-installation': 'Have the installation approved for all it can do:',
   'adopt-as-found': 'Accept as found',
   'deactivate-unit': 'Deactivate and placard',

@@ -1,43 +1,16 @@
 import { openJoins } from '../graph/joins.js';
-import type { Catalogue, EquipmentType, FunctionCode } from '../catalogue/type.js';
+import { emptyWeightAfter } from '../calculations/mass.js';
+import type { FunctionCode } from '../catalogue/type.js';
 import type { Change } from '../changes/changes.js';
-import type { Dossier } from '../dossier/dossier.js';
-import type { InstalledUnit } from '../dossier/installation.js';
+import type { Mass } from '../dossier/installation.js';
 import type { RecordKind } from '../dossier/status.js';
 import { recordKind } from '../dossier/status.js';
-import type { Facts } from '../graph/facts.js';
-import type { Instant } from '../time/instant.js';
-import type { Capability } from '../verdict/capability.js';
-import type { FlightConditions } from '../verdict/conditions.js';
+import type { CivilDate } from '../time/instant.js';
 import type { Remedy } from '../verdict/result.js';
-import type { Assumption } from './deeds.js';
-import { entry, fit, grantsOf, load, performedAt, supplementFor } from './deeds.js';
-import type { Job } from './labour.js';
-
-/** Something that a shop can do, as changes to record. */
-export interface Action {
-  /** The same deed has the same name in every state. */
-  readonly id: string;
-  readonly job: Job;
-  /** Units, static systems, links, records it is about; empty for the aircraft. */
-  readonly subjects: readonly string[];
-  /** Kind of change that a person would record; null: a fact to find out. */
-  readonly change: string | null;
-  readonly changes: readonly Change[];
-  /** Paths of facts taken to turn out well. */
-  readonly supposes: readonly string[];
-  readonly assumes: readonly Assumption[];
-}
-
-/** Where an action is thought of. */
-export interface Situation {
-  readonly dossier: Dossier;
-  readonly catalogue: Catalogue;
-  readonly facts: Facts;
-  /** Minute at which it would be done; later than all that the record holds of that day. */
-  readonly at: Instant;
-  readonly flight: FlightConditions;
-}
+import type { Action, Situation } from './action.js';
+import { action } from './action.js';
+import { antennasFor, entry, grantsOf, load, mechanic, performedAt } from './deeds.js';
+import { approvals, feeders, indicators, replacements } from './fittings.js';
 
 /** What can be done about one remedy; empty where the remedy is not work of a shop, such as a change of the type certificate. */
 export function actionsFor(remedy: Remedy, situation: Situation): readonly Action[] {
@@ -148,19 +121,17 @@ const makers: Readonly<Record<string, Maker>> = {
   },
   'mass.revise': (_, { dossier, at }) => {
     const { mass } = dossier.configuration;
-    const { date } = performedAt(dossier, at);
-    return mass === null
-      ? []
-      : [
-          action('revise-weight-record', [], 'mass.revise', [
-            {
-              kind: 'mass.revise',
-              version: 1,
-              mass: { ...mass, revisedOn: date, equipmentListRevisedOn: date, changesSince: [] },
-            },
-          ]),
-        ];
+    return mass === null ? [] : [weightRevision(mass, performedAt(dossier, at).date)];
   },
+  'life-limit.end': (limitId) => [
+    action(
+      'replace-part',
+      [limitId],
+      'life-limit.end',
+      [{ kind: 'life-limit.end', version: 1, limitId, reason: 'the part is replaced; its own limit is entered' }],
+      ['data-and-parts-at-hand', 'not-due-again'],
+    ),
+  ],
   adopt: (subject, { dossier, at, facts }) => {
     const { date } = performedAt(dossier, at);
     const unit = dossier.configuration.units.find((each) => each.id === subject);
@@ -204,12 +175,7 @@ const makers: Readonly<Record<string, Maker>> = {
           version: 1,
           defectId,
           how: 'repaired',
-          by: {
-            kind: 'mechanic',
-            name: 'whoever may',
-            certificate: 'whoever may',
-            ratings: ['airframe', 'powerplant'],
-          },
+          by: mechanic,
           on: performedAt(dossier, at).date,
           entry: 'to be made',
         },
@@ -236,12 +202,7 @@ const makers: Readonly<Record<string, Maker>> = {
               secured: true,
               placarded: true,
               recorded: true,
-              noHazardBy: old?.noHazardBy ?? {
-                kind: 'mechanic',
-                name: 'whoever may',
-                certificate: 'whoever may',
-                ratings: ['airframe', 'powerplant'],
-              },
+              noHazardBy: old?.noHazardBy ?? mechanic,
               letterAboard: old?.letterAboard ?? null,
               on: old?.on ?? date,
               reinspectedOn: old === null ? null : date,
@@ -280,6 +241,36 @@ const makers: Readonly<Record<string, Maker>> = {
     ];
   },
 };
+
+/** By calculation where every change has its arm; else the aircraft is weighed, and what the scales will show is assumed to be as before. */
+function weightRevision(mass: Mass, date: CivilDate): Action {
+  const items = mass.changesSince.flatMap(({ weightLb, armIn }) => (armIn === null ? [] : [{ weightLb, armIn }]));
+  const calculated = items.length === mass.changesSince.length;
+  const after = calculated
+    ? emptyWeightAfter({ weightLb: mass.emptyWeightLb, armIn: mass.emptyArmIn }, items)
+    : { weightLb: mass.emptyWeightLb, armIn: mass.emptyArmIn };
+  return action(
+    calculated ? 'revise-weight-record' : 'weigh',
+    [],
+    'mass.revise',
+    [
+      {
+        kind: 'mass.revise',
+        version: 1,
+        mass: {
+          ...mass,
+          emptyWeightLb: after.weightLb,
+          emptyArmIn: after.armIn,
+          revisedOn: date,
+          weighed: !calculated,
+          equipmentListRevisedOn: date,
+          changesSince: [],
+        },
+      },
+    ],
+    calculated ? [] : ['turns-out-well'],
+  );
+}
 
 function entryActions(subject: string, situation: Situation): readonly Action[] {
   const [code, of = 'aircraft'] = subject.split(':');
@@ -359,85 +350,8 @@ function joinActions(unitId: string, { dossier, catalogue, at }: Situation): rea
   ];
 }
 
-/** Another indicator, for a source that finds no free one to show itself on. */
-function indicators(unitId: string, situation: Situation): readonly Action[] {
-  const shown: readonly FunctionCode[] = ['gnss', 'vor-receiver', 'loc-receiver'];
-  const functions = situation.facts.units.get(unitId)?.functions;
-  return shown.some((code) => functions?.has(code))
-    ? fittings(['lateral-deviation', 'vertical-deviation'], null, situation).filter(
-        ({ job }) => job === 'fit-indicator',
-      )
-    : [];
-}
-
-/** Another unit that sends what a port of this one waits for, where nothing aboard does. */
-function feeders(unitId: string, situation: Situation): readonly Action[] {
-  const { dossier, catalogue, facts } = situation;
-  const waiting = facts.units
-    .get(unitId)
-    ?.type?.ports.filter(
-      (port) =>
-        port.direction === 'in' &&
-        port.requiredFor.length > 0 &&
-        !dossier.configuration.links.some((link) => link.toUnit === unitId && link.toPort === port.name),
-    );
-  return currentTypes(catalogue)
-    .filter((type) =>
-      waiting?.some((port) =>
-        type.ports.some(
-          (other) => other.direction !== 'in' && other.signal === port.signal && other.standard === port.standard,
-        ),
-      ),
-    )
-    .map((type) => fitting(type, null, situation));
-}
-
-/** The unit stays; what is approved for it here grows to all that it can do, and the placard that limited it goes. */
-function approvals(unit: InstalledUnit, { dossier, facts, at }: Situation): readonly Action[] {
-  const grants = [...grantsOf([...(facts.units.get(unit.id)?.functions ?? [])])];
-  const performed = performedAt(dossier, at);
-  const document = { title: `Approval of ${unit.name} for all it can do`, revision: null, date: performed.date };
-  const approval = {
-    basis: 'field-approval' as const,
-    document,
-    approvedOn: performed.date,
-    releasedOn: performed.date,
-    permission: null,
-    modelListed: null,
-    grants,
-    acceptedBy: null,
-  };
-  return [
-    action(
-      'approve-installation',
-      [unit.id],
-      'unit.amend',
-      [
-        { kind: 'unit.amend', version: 1, unit: { ...unit, approval }, reason: 'approval widened' },
-        ...dossier.configuration.placards
-          .filter((each) => each.unitId === unit.id && each.kind === 'gnss-vfr-only')
-          .map((each): Change => ({
-            kind: 'placard.remove',
-            version: 1,
-            placardId: each.id,
-            reason: 'the limit it speaks of is gone',
-          })),
-        supplementFor(dossier, unit.id, document, grants),
-      ],
-      ['data-and-parts-at-hand'],
-    ),
-  ];
-}
-
 function antennaActions(subject: string, { dossier, facts, at }: Situation): readonly Action[] {
-  const functions = facts.units.get(subject)?.functions ?? new Set();
-  const kinds = [
-    ...(functions.has('com') ? ['com' as const] : []),
-    ...(functions.has('vor-receiver') || functions.has('loc-receiver') ? ['vor-loc' as const] : []),
-    ...(functions.has('gs-receiver') ? ['glide-slope' as const] : []),
-    ...(functions.has('gnss') ? ['gnss-sbas' as const] : []),
-    ...(functions.has('transponder') ? ['transponder' as const] : []),
-  ];
+  const kinds = antennasFor([...(facts.units.get(subject)?.functions ?? [])]);
   return kinds.map((kind) =>
     action(
       'fit-antenna',
@@ -462,97 +376,6 @@ function antennaActions(subject: string, { dossier, facts, at }: Situation): rea
       ['data-and-parts-at-hand'],
     ),
   );
-}
-
-/** Functions that a unit must have so that a means of the capability can exist. */
-const serves: Partial<Record<Capability, readonly FunctionCode[]>> = {
-  'two-way-radio': ['com'],
-  'nav-vor': ['vor-receiver'],
-  'approach-vor': ['vor-receiver'],
-  'approach-loc': ['loc-receiver'],
-  'approach-ils': ['loc-receiver', 'gs-receiver'],
-  'nav-gnss': ['gnss'],
-  'approach-lnav': ['gnss'],
-  'approach-lp': ['gnss'],
-  'approach-lnav-vnav': ['gnss'],
-  'approach-lpv': ['gnss'],
-  'altitude-reporting': ['transponder'],
-};
-
-/** Another unit that can give the capability: in the place of the one that should, else added. */
-export function fittingsFor(capability: Capability, situation: Situation): readonly Action[] {
-  const { dossier, facts } = situation;
-  const functions =
-    capability === 'ads-b-out'
-      ? (['ads-b-out-1090'] as const)
-      : capability === 'fly'
-        ? (['elt'] as const)
-        : serves[capability];
-  if (!functions) return [];
-  const having = (codes: readonly FunctionCode[]) =>
-    dossier.configuration.units.find((each) => codes.every((code) => facts.units.get(each.id)?.functions.has(code)));
-  // A transponder with ADS-B Out takes the place of the one without.
-  const standing = having(functions) ?? (capability === 'ads-b-out' ? having(['transponder']) : undefined);
-  return [...fittings(functions, standing ?? null, situation), ...(standing ? approvals(standing, situation) : [])];
-}
-
-function replacements(unit: InstalledUnit, situation: Situation): readonly Action[] {
-  const own = [...(situation.facts.units.get(unit.id)?.functions ?? [])];
-  const main = own.filter((code) => mainFunctions.includes(code));
-  return fittings(main.length > 0 ? main : own, unit, situation);
-}
-
-/** What a unit is bought for; the rest comes with it. */
-const mainFunctions: readonly FunctionCode[] = [
-  'com',
-  'vor-receiver',
-  'loc-receiver',
-  'gs-receiver',
-  'gnss',
-  'transponder',
-  'ads-b-out-1090',
-  'lateral-deviation',
-  'vertical-deviation',
-  'elt',
-  'altimeter',
-  'altitude-reporting',
-];
-
-function fittings(
-  functions: readonly FunctionCode[],
-  replaced: InstalledUnit | null,
-  situation: Situation,
-): readonly Action[] {
-  return currentTypes(situation.catalogue)
-    .filter((type) => functions.every((code) => type.functions.includes(code)) && type.id !== replaced?.typeId)
-    .map((type) => fitting(type, replaced, situation));
-}
-
-function fitting(type: EquipmentType, replaced: InstalledUnit | null, { dossier, at }: Situation): Action {
-  return action(
-    jobOf(type, replaced !== null),
-    [type.id, ...(replaced ? [replaced.id] : [])],
-    'unit.install',
-    fit(dossier, at, type, replaced),
-    ['data-and-parts-at-hand', 'passes-and-is-signed'],
-  );
-}
-
-/** The newest version of each family: the last by id of the ones that are not superseded. */
-function currentTypes(catalogue: Catalogue): readonly EquipmentType[] {
-  const newest = new Map<string, EquipmentType>();
-  for (const type of Object.values(catalogue.types).sort((a, b) => (a.revision < b.revision ? -1 : 1)))
-    newest.set(type.family, type);
-  return [...newest.values()].sort((a, b) => (a.id < b.id ? -1 : 1));
-}
-
-function jobOf(type: EquipmentType, replaces: boolean): Job {
-  const has = (code: FunctionCode) => type.functions.includes(code);
-  if (has('gnss')) return replaces ? 'replace-navigator' : 'fit-navigator';
-  if (has('transponder')) return replaces ? 'replace-transponder' : 'fit-transponder';
-  if (has('elt')) return 'fit-elt';
-  if (has('com')) return 'fit-com';
-  return has('lateral-deviation') ? 'fit-indicator' : 'fit-other';
 }
 
 /** One action for all facts that one result misses. */
@@ -592,14 +415,4 @@ export function readMeters({ dossier, at }: Situation): Action {
     }),
     ['not-due-again'],
   );
-}
-
-function action(
-  job: Job,
-  subjects: readonly string[],
-  change: string,
-  changes: readonly Change[],
-  assumes: readonly Assumption[] = [],
-): Action {
-  return { id: [job, ...subjects].join(' '), job, subjects, change, changes, supposes: [], assumes };
 }

@@ -31,7 +31,7 @@ export type Assumption =
   | 'this-flight-only';
 
 const shop = 'whoever may';
-const mechanic: Agency = {
+export const mechanic: Agency = {
   kind: 'mechanic',
   name: shop,
   certificate: shop,
@@ -170,10 +170,16 @@ const guidance: Partial<Record<FunctionCode, readonly Grant[]>> = {
 const antennaFor: Partial<Record<FunctionCode, Antenna['kind']>> = {
   com: 'com',
   'vor-receiver': 'vor-loc',
+  'loc-receiver': 'vor-loc',
   'gs-receiver': 'glide-slope',
   gnss: 'gnss-sbas',
   transponder: 'transponder',
 };
+
+/** One for each band that the functions need. */
+export function antennasFor(functions: readonly FunctionCode[]): readonly Antenna['kind'][] {
+  return [...new Set(functions.flatMap((each) => antennaFor[each] ?? []))];
+}
 
 export function grantsOf(functions: readonly FunctionCode[]): readonly Grant[] {
   return [...new Set(functions.flatMap((each) => guidance[each] ?? []))];
@@ -193,7 +199,7 @@ export function fit(
   const unitId = `new-${type.functions.includes('gnss') ? 'navigator' : (type.functions[0] ?? 'unit')}`;
   const grants = [...grantsOf(type.functions)];
   const document = { title: `Approved data for ${type.name}`, revision: type.revision, date: performed.date };
-  const bands = type.functions.flatMap((each) => antennaFor[each] ?? []);
+  const bands = antennasFor(type.functions);
   const kept = dossier.configuration.antennas.filter(
     (each) => replaced !== null && each.units.includes(replaced.id) && bands.includes(each.kind),
   );

@@ -14,6 +14,8 @@ export type Job =
   | 'fit-placard'
   | 'file-supplement'
   | 'revise-weight-record'
+  | 'weigh'
+  | 'replace-part'
   | 'approve-installation'
   | 'adopt-as-found'
   | 'find-out'
@@ -100,6 +102,8 @@ export const defaultLabour: LabourTable = {
     'fit-placard': memory(0.1, 0.2, 0.5),
     'file-supplement': memory(0.3, 0.6, 2),
     'revise-weight-record': practice(0.5, 1, 2),
+    weigh: practice(2, 3, 5),
+    'replace-part': memory(1, 3, 8),
     'approve-installation': practice(6, 12, 40),
     'adopt-as-found': memory(0.5, 1, 3),
     'find-out': memory(0.2, 0.5, 2),

@@ -7,7 +7,7 @@ import { admit, apply } from '../changes/changes.js';
 import type { Dossier } from '../dossier/dossier.js';
 import type { FlightConditions } from '../verdict/conditions.js';
 import { widenConditions } from '../verdict/conditions.js';
-import type { Action } from './actions.js';
+import type { Action } from './action.js';
 import { actionsFor } from './actions.js';
 import { cheapest } from './cheapest.js';
 import type { LabourTable } from './labour.js';
@@ -90,6 +90,34 @@ const cases: readonly (readonly [string, Dossier, Partial<FlightConditions>, rea
     }),
     vfr,
     ['lift-hold h1'],
+  ],
+  [
+    'a hose beyond its life',
+    trainer({
+      status: {
+        lifeLimits: [
+          {
+            id: 'hose',
+            name: 'Fuel hose',
+            serial: null,
+            subject: 'hose',
+            mandatory: true,
+            document: null,
+            retireBy: { by: 'date', date: '2026-03-15', meter: null, at: null },
+          },
+        ],
+      },
+    }),
+    vfr,
+    ['replace-part hose'],
+  ],
+  [
+    'hours not read for two months, instruction',
+    trainer({
+      meters: { readings: { tach: { value: 405_000, asOf: '2026-01-10T12:00Z', by: 'A. Lorne' } } },
+    }),
+    { ...vfr, purpose: 'training-provided' },
+    ['read-meters'],
   ],
   ['a navigator limited to VFR, flight to LPV', vfrOnly, lpv, ['approve-installation gps1']],
   [
@@ -289,4 +317,43 @@ it('gives other ways after the cheapest', () => {
   expect(found.ways.map((each) => each.hours.typical)).toEqual(
     found.ways.map((each) => each.hours.typical).sort((a, b) => a - b),
   );
+});
+
+describe('a revision of the weight record', () => {
+  const of = (armIn: number | null) =>
+    trainer({
+      configuration: {
+        mass: {
+          emptyWeightLb: 1400,
+          emptyArmIn: 38,
+          revisedOn: '2020-01-01',
+          weighed: true,
+          macIn: null,
+          equipmentListRevisedOn: null,
+          changesSince: [{ what: 'Navigator', weightLb: 5, armIn, on: '2026-01-01', listed: true }],
+        },
+      },
+    });
+  const revised = (dossier: Dossier) => {
+    const situation = {
+      dossier,
+      catalogue: trainerCatalogue,
+      facts: systemOf(dossier, trainerCatalogue).facts,
+      at: goodDay,
+      flight: widenConditions(vfr),
+    };
+    const [action] = actionsFor({ kind: 'do', change: 'mass.revise', subject: 'aircraft', facts: [] }, situation);
+    return { job: action?.job, mass: action?.changes.reduce(apply, dossier).configuration.mass };
+  };
+
+  it('takes the changes in where each has its arm', () => {
+    const { job, mass } = revised(of(12));
+    expect(job).toBe('revise-weight-record');
+    // (1400 x 38 + 5 x 12) / 1405
+    expect(mass).toMatchObject({ emptyWeightLb: 1405, emptyArmIn: 37.907, weighed: false, changesSince: [] });
+  });
+
+  it('is a weighing where one has none', () => {
+    expect(revised(of(null))).toMatchObject({ job: 'weigh', mass: { weighed: true, changesSince: [] } });
+  });
 });

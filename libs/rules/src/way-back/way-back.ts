@@ -21,11 +21,12 @@ import { widenConditions } from '../verdict/conditions.js';
 import { collectEdges, noEdges } from '../verdict/regions.js';
 import type { Moment, Ready, Verdict } from '../verdict/result.js';
 import { missingPaths } from '../rules/gaps.js';
-import type { Action } from './actions.js';
-import { actionsFor, findOutAction, fittingsFor, readMeters } from './actions.js';
+import type { Action } from './action.js';
+import { actionsFor, findOutAction, readMeters } from './actions.js';
 import { cheapest } from './cheapest.js';
 import type { Move, Path, Problem } from './cheapest.js';
 import type { Assumption } from './deeds.js';
+import { fittingsFor } from './fittings.js';
 import type { Job, LabourTable } from './labour.js';
 import { defaultLabour } from './labour.js';
 import { supposing } from './supposing.js';
@@ -215,7 +216,7 @@ function movesOf(system: System, snapshot: Snapshot, around: Around): readonly M
         .flatMap((effect) => (effect.stops === 'capability' ? fittingsFor(effect.capability, situation) : [])),
       ...refsOf(statement.clause).flatMap(onCapability),
       ...(open.length > 0 ? [findOutAction(statement.key, open)] : []),
-      ...(asksHours(statement.clause) ? [readMeters(situation)] : []),
+      ...(asksStaleHours(statement.clause, snapshot) ? [readMeters(situation)] : []),
     ];
   }
 
@@ -262,10 +263,14 @@ function refsOf(clause: Clause): readonly Capability[] {
   return clause.is === 'implies' ? [...refsOf(clause.if), ...refsOf(clause.then)] : clause.of.flatMap(refsOf);
 }
 
-function asksHours(clause: Clause): boolean {
+/** It hangs on a meter whose reading is too old, or was not taken with the others. */
+function asksStaleHours(clause: Clause, { point }: Snapshot): boolean {
   const edges = noEdges();
   collectEdges(clause, edges);
-  return edges.meters.size > 0;
+  return [...edges.meters.keys()].some((meter) => {
+    const goodBefore = point.meters[meter]?.goodBefore ?? null;
+    return goodBefore === null || goodBefore <= point.instant;
+  });
 }
 
 function systemOfState(state: State, catalogue: Catalogue): System {
