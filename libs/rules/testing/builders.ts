@@ -78,6 +78,7 @@ export function recordOf(part: Partial<RecordHead> & Pick<RecordHead, 'kind'> & 
     instrument: null,
     document: null,
     testedToFt: null,
+    marked: null,
     place: null,
     expires: null,
     readings: null,

@@ -1,7 +1,7 @@
 import type { Dossier } from '../src/dossier/dossier.js';
 import { dossier as dossierSchema } from '../src/dossier/dossier.js';
 
-/** Null here is a state, not an unrecorded fact: not deactivated, not deferred, open-ended, not yet answered, no other program. */
+/** Null here is a state, not an unrecorded fact: not deactivated, not deferred, open-ended, not yet answered, no other program, no test set named. */
 const statesThatAreNull = new Set([
   'deactivated',
   'deferral',
@@ -17,6 +17,7 @@ const statesThatAreNull = new Set([
   'enRoute',
   'dueAt',
   'nextDue',
+  'instrument',
 ]);
 
 type Path = readonly string[];

@@ -435,6 +435,7 @@ export const inputShapes: Readonly<Record<string, Readonly<Record<string, FieldS
     instrument: { type: 'RecordHeadInstrumentInput', nullable: true },
     document: { type: 'DocumentRefInput', nullable: true },
     testedToFt: { nullable: true },
+    marked: { nullable: true },
     place: { nullable: true },
     expires: { nullable: true },
     readings: { type: 'ReadingsInput', nullable: true },

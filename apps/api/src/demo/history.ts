@@ -55,6 +55,7 @@ export class History {
       instrument: null,
       document: null,
       testedToFt: null,
+      marked: kind === 'altimeter-test' ? true : null,
       place: null,
       expires: null,
       readings: null,

@@ -81,9 +81,12 @@ export const recordHead = z
     agency: agency.nullable(),
     /** Second signature, for work that asks for it. */
     secondPerson: shortText.nullable(),
+    /** The test set that the entry names; null: it names none. */
     instrument: z.object({ serial: shortText, calibratedUntil: civilDate.nullable() }).nullable(),
     document: documentRef.nullable(),
     testedToFt: z.int().min(-1000).max(60_000).nullable(),
+    /** The altimeter carries the date and the highest altitude of its test (part 43 appendix E(d)). */
+    marked: z.boolean().nullable(),
     place: shortText.nullable(),
     expires: civilDate.nullable(),
     readings: readings.nullable(),

@@ -4,6 +4,12 @@ import type { RecordHead, RecordKind } from '../dossier/status.js';
 import type { Facts } from '../graph/facts.js';
 import { allOf, fact, met, notMet, unknown } from '../verdict/build.js';
 import type { Clause, Outcome } from '../verdict/clause.js';
+import { cfr } from './cite.js';
+import { signerNamed } from './entry-signer.js';
+import { inCalibration } from './test-set.js';
+
+/** What a signer leaves in an entry of work and in one of an inspection. */
+const signerSource = cfr('43.9(a), 43.11(a)');
 
 /** What an entry must show to count. Everything named is asked; nothing else is. */
 export interface Requirement {
@@ -24,8 +30,9 @@ export interface Counted {
 }
 
 /**
- * The one place that decides whether an entry counts: right kind and subject, entry seen, right person,
- * readings complete and in tolerance. A typed date without an entry, a failing reading, a wrong signer do not count, and each says why.
+ * The one place that decides whether an entry counts: right kind and subject, entry seen, its statement, right person with a
+ * certificate number, test set in calibration on the day, readings complete and in tolerance. A typed date without an entry, a failing
+ * reading, a wrong signer, a test set out of calibration do not count, and each says why.
  * Newest by date performed first. An entry that was seen and failed supersedes all older ones; one whose result is unknown puts them in doubt.
  */
 export function accomplished(
@@ -74,11 +81,16 @@ function countsClause(record: RecordHead, requirement: Requirement): Clause {
   if (requirement.by) {
     const { may, source } = requirement.by;
     parts.push(
-      record.agency === null
-        ? unknown('signer-allowed', [`${path}.agency`], { ...evidence, source })
-        : fact(may(record.agency), 'signer-allowed', `${path}.agency.ratings`, { ...evidence, source }),
+      ...(record.agency === null
+        ? [unknown('signer-allowed', [`${path}.agency`], { ...evidence, source })]
+        : [
+            fact(may(record.agency), 'signer-allowed', `${path}.agency.ratings`, { ...evidence, source }),
+            signerNamed(record, signerSource),
+          ]),
     );
   }
+  const testSet = inCalibration(record);
+  if (testSet !== null) parts.push(testSet);
   if (requirement.readings) {
     const judged = requirement.readings(record);
     parts.push(

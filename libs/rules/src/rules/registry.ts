@@ -1,10 +1,12 @@
 import { authorisedPerson } from './after-work/authorised-person.js';
 import { controlsFreeAndSecured } from './after-work/controls-free-and-secured.js';
+import { datesInOrder } from './after-work/dates-in-order.js';
 import { documentPack } from './after-work/document-pack.js';
 import { inspectionEntry } from './after-work/inspection-entry.js';
 import { majorAlterationDecision } from './after-work/major-alteration-decision.js';
 import { releaseEntry } from './after-work/release-entry.js';
 import { testEquipmentCalibrated } from './after-work/test-equipment-calibrated.js';
+import { testedAltitudeMarked } from './after-work/tested-altitude-marked.js';
 import { testsAfterChange } from './after-work/tests-after-change.js';
 import { held } from './authority/held.js';
 import { hirePermitted } from './authority/hire-permitted.js';
@@ -78,6 +80,7 @@ import { loadedExtremes } from './mass/loaded-extremes.js';
 import { altimeterReadings } from './readings/altimeter-readings.js';
 import { altitudeCorrespondence } from './readings/altitude-correspondence.js';
 import { bondingReading } from './readings/bonding-reading.js';
+import { compassCard } from './readings/compass-card.js';
 import { compassDeviation } from './readings/compass-deviation.js';
 import { ifrAltitudeLimit } from './readings/ifr-altitude-limit.js';
 import { staticLeakReading } from './readings/static-leak-reading.js';
@@ -88,11 +91,13 @@ import type { Rule } from './rule.js';
 export const rules: readonly Rule[] = [
   authorisedPerson,
   controlsFreeAndSecured,
+  datesInOrder,
   documentPack,
   inspectionEntry,
   majorAlterationDecision,
   releaseEntry,
   testEquipmentCalibrated,
+  testedAltitudeMarked,
   testsAfterChange,
   held,
   hirePermitted,
@@ -166,6 +171,7 @@ export const rules: readonly Rule[] = [
   altimeterReadings,
   altitudeCorrespondence,
   bondingReading,
+  compassCard,
   compassDeviation,
   ifrAltitudeLimit,
   staticLeakReading,

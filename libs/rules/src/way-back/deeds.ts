@@ -130,6 +130,7 @@ export function entry(
     instrument: null,
     document: null,
     testedToFt: kind === 'altimeter-test' || kind === 'altitude-reporting-test' ? Math.max(usualTestFt, topFt) : null,
+    marked: kind === 'altimeter-test' ? true : null,
     place: dossier.configuration.aircraft.base.name,
     expires: kind === 'elt-battery' ? addDays(done.date, batteryYears * 365) : null,
     readings: kind === 'vor-check' ? goodVorCheck : null,

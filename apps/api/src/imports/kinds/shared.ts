@@ -51,6 +51,7 @@ export const blankHead = {
   instrument: null,
   document: null,
   testedToFt: null,
+  marked: null,
   place: null,
   expires: null,
   readings: null,

@@ -1,10 +1,8 @@
 import { judgeCompass } from '../../calculations/compass.js';
 import { compassDeviationDeg, compassStepDeg, compassStepRotorcraftDeg } from '../../facts/compass.js';
-import { rewrittenByAmendment } from '../../facts/old-part-23.js';
-import type { Facts } from '../../graph/facts.js';
-import { implies, met, notMet, unknown } from '../../verdict/build.js';
-import type { Leaf } from '../../verdict/clause.js';
+import { implies } from '../../verdict/build.js';
 import type { Draft } from '../../verdict/result.js';
+import { compassFiguresBind } from '../compass-basis.js';
 import { readingMessages, recordedReadings } from '../recorded-readings.js';
 import { recordIt } from '../remedies.js';
 import { defineRule } from '../rule.js';
@@ -32,7 +30,7 @@ export const compassDeviation = defineRule(
     );
     const draft: Draft = {
       subject: 'aircraft',
-      clause: found.data.done === null ? found.clause : implies(bound(facts), found.clause),
+      clause: found.data.done === null ? found.clause : implies(compassFiguresBind(facts), found.clause),
       messages: readingMessages,
       data: found.data,
       effects: [{ stops: 'nothing', kind: 'advice' }],
@@ -41,17 +39,3 @@ export const compassDeviation = defineRule(
     return [draft];
   },
 );
-
-function bound(facts: Facts): Leaf {
-  const { basis } = facts.dossier.configuration.aircraft;
-  const extra = { source: compassDeviationDeg.source };
-  if (basis === null) return unknown('basis-with-compass-figures', ['configuration.aircraft.basis'], extra);
-  // Amendment 23-64 of 2017 replaced the figures by performance rules.
-  if (basis.code === 'part-23' && basis.amendment === null)
-    return unknown('basis-with-compass-figures', ['configuration.aircraft.basis.amendment'], extra);
-  const has =
-    basis.code === 'car-3' ||
-    basis.code === 'part-27' ||
-    (basis.code === 'part-23' && (basis.amendment ?? 0) < rewrittenByAmendment.value);
-  return has ? met('basis-with-compass-figures', extra) : notMet('basis-with-compass-figures', extra);
-}
