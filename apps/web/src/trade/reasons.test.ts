@@ -25,6 +25,7 @@ const dossier: Dossier = {
         instrument: null,
         document: null,
         testedToFt: null,
+        marked: null,
         place: null,
         expires: null,
         readings: null,
