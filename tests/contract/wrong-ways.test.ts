@@ -1,0 +1,810 @@
+import { describe, expect, it } from 'vitest';
+import { assess } from '../../libs/rules/src/assess/assess.js';
+import type { Dossier } from '../../libs/rules/src/dossier/dossier.js';
+import type { InstalledUnit } from '../../libs/rules/src/dossier/installation.js';
+import type { DatabaseLoad, Defect, Directive, Obligation, RecordHead } from '../../libs/rules/src/dossier/status.js';
+import { instantOf, minutesOf } from '../../libs/rules/src/time/instant.js';
+import type { FlightConditions } from '../../libs/rules/src/verdict/conditions.js';
+import type { Ready } from '../../libs/rules/src/verdict/result.js';
+import { mechanic, pilot, recordOf, typeOf } from '../../libs/rules/testing/builders.js';
+import { catalogueOf } from '../../libs/rules/testing/changes.js';
+import type { Part } from '../../libs/rules/testing/dossiers.js';
+import { dossierOf } from '../../libs/rules/testing/dossiers.js';
+import { goodAtcrbs, goodModeS, perfectAltimeter } from '../../libs/rules/testing/sample-readings.js';
+import {
+  entries,
+  goodDay,
+  trainer,
+  trainerCatalogue,
+  trainerRecords,
+  trainerTypes,
+} from '../../libs/rules/testing/trainer.js';
+
+/**
+ * Plausible ways to misread a rule, each with a flight on which it would answer otherwise than it must. The well-kept trainer
+ * but for one thing; figures and sources stand in the tests of the rules.
+ */
+
+const vfr: FlightConditions = {
+  rules: 'vfr',
+  light: 'day',
+  purpose: 'private',
+  airspace: [],
+  topFt: 6000,
+  localTrainingNm: null,
+  overWaterBeyondGlide: false,
+  crewOnly: false,
+  approaches: [],
+};
+const ifr: FlightConditions = { ...vfr, rules: 'ifr', airspace: ['controlled'], topFt: 10_000 };
+const classC: FlightConditions = { ...vfr, airspace: ['controlled', 'class-b-c'] };
+const lesson: FlightConditions = { ...vfr, purpose: 'training-provided' };
+const [vor, ils, lpv] = (['vor', 'ils', 'lpv'] as const).map((each) => ({ ...ifr, approaches: [each] })) as [
+  FlightConditions,
+  FlightConditions,
+  FlightConditions,
+];
+
+interface Wrong {
+  /** What somebody might think. */
+  readonly thought: string;
+  readonly dossier?: Dossier;
+  readonly change?: readonly Part<Dossier>[];
+  readonly flight: FlightConditions;
+  readonly at?: string;
+  /** Flight hours to its end. */
+  readonly hours?: number;
+  readonly ready: Ready;
+  /** A rule that must be among the reasons. */
+  readonly because?: string;
+}
+
+const base = trainer();
+/** An altimeter whose maker names its TSO. */
+const newAltimeter = typeOf({
+  id: 'al3-tso',
+  functions: ['altimeter'],
+  authorisations: [{ tso: 'C10b', class: null }],
+});
+const catalogue = catalogueOf(...Object.values(trainerTypes), newAltimeter);
+type Name = keyof typeof trainerRecords;
+/** One entry of the trainer with something changed. */
+const entry = (name: Name, part: Partial<RecordHead>): Part<Dossier> =>
+  entries({ without: [name], and: [{ ...(trainerRecords[name] as RecordHead), ...part }] });
+const done = (name: Name, date: string): Part<Dossier> => entry(name, { done: { date, at: null } });
+const unit = (id: string, part: Partial<InstalledUnit>): Part<Dossier> => ({
+  configuration: { units: base.configuration.units.map((each) => (each.id === id ? { ...each, ...part } : each)) },
+});
+const tach = (value: number, asOf = '2026-03-15T20:00Z'): Part<Dossier> => ({
+  meters: { readings: { tach: { value, asOf, by: 'Desk' } } },
+});
+const based = (zone: string): Part<Dossier> => ({
+  configuration: { aircraft: { base: { id: 'b', name: 'B', zone } } },
+});
+const load = (part: Partial<DatabaseLoad>): DatabaseLoad => ({ ...(base.status.loads[0] as DatabaseLoad), ...part });
+const supplement = (currentDataRequired: boolean | null): Part<Dossier> => ({
+  configuration: { supplements: base.configuration.supplements.map((each) => ({ ...each, currentDataRequired })) },
+});
+const owed = (what: Obligation['what'], subject: string, at: string | null = null): Part<Dossier> => ({
+  status: {
+    obligations: [
+      {
+        id: 'o1',
+        what,
+        subject,
+        since: { date: '2026-03-12', at },
+        becauseOf: 'work.done',
+        touched: null,
+        closedBy: null,
+      },
+    ],
+  },
+});
+const defect = (part: Partial<Defect>): Part<Dossier> => ({
+  status: {
+    defects: [
+      {
+        id: 'd1',
+        kind: 'inoperative-item',
+        subject: 'nav1',
+        text: 'Flag stays in view.',
+        raised: { date: '2026-03-10', at: null },
+        decidedBy: mechanic,
+        deferral: {
+          route: '91.213(d)',
+          notRequired: true,
+          secured: true,
+          placarded: true,
+          recorded: true,
+          noHazardBy: mechanic,
+          letterAboard: null,
+          on: '2026-03-11',
+          reinspectedOn: null,
+        },
+        ...part,
+      },
+    ],
+  },
+});
+const directive = (part: Partial<Directive>): Part<Dossier> => ({
+  status: {
+    directives: [
+      {
+        id: 'dir1',
+        number: '2019-03-07',
+        subject: 'aircraft',
+        state: 'open',
+        reason: null,
+        method: null,
+        nextDue: null,
+        recordId: null,
+        ...part,
+      },
+    ],
+  },
+});
+/** A test that work of 12 March called for, with its entry. */
+const tested = (kind: RecordHead['kind'], subject: string, date: string, at: string | null = null) =>
+  entries({
+    and: [
+      recordOf({
+        ...trainerRecords.static,
+        id: 'after',
+        kind,
+        subjects: [subject],
+        on: date,
+        done: { date, at },
+      }),
+    ],
+  });
+const vorRead = (part: Partial<NonNullable<NonNullable<RecordHead['readings']>['vor']>>): Part<Dossier> =>
+  entry('vor', {
+    readings: {
+      ...trainerRecords.vor.readings,
+      vor: { ...trainerRecords.vor.readings.vor, ...part },
+    } as RecordHead['readings'],
+  });
+
+const time: readonly Wrong[] = [
+  {
+    thought: 'data that lapse stay lapsed, though the next cycle is loaded',
+    change: [{ status: { loads: [load({}), load({ slot: 'next', cycle: '2603', effective: null, expires: null })] } }],
+    flight: lpv,
+    at: '2026-03-19T09:01Z',
+    ready: 'yes',
+  },
+  {
+    thought: 'a cycle ends with its day',
+    flight: lpv,
+    at: '2026-03-19T09:01Z',
+    ready: 'no',
+    because: 'navigation-data-current',
+  },
+  { thought: 'a cycle ends at midnight before its day', flight: lpv, at: '2026-03-19T09:00Z', ready: 'yes' },
+  {
+    thought: 'the effective date is meant where the aircraft lives: in Hawaii the old cycle ends the evening before',
+    change: [based('Pacific/Honolulu')],
+    flight: lpv,
+    at: '2026-03-19T09:01Z',
+    ready: 'no',
+    because: 'navigation-data-current',
+  },
+  {
+    thought: 'the computed end of a cycle wins over what its provider printed',
+    change: [{ status: { loads: [load({ expires: '2026-03-12T09:01Z' })] } }],
+    flight: lpv,
+    ready: 'no',
+    because: 'navigation-data-current',
+  },
+  {
+    thought: 'data need be current at the start of the flight',
+    flight: lpv,
+    at: '2026-03-19T08:00Z',
+    hours: 1.5,
+    ready: 'no',
+    because: 'navigation-data-current',
+  },
+  {
+    thought: 'a unit that holds one cycle changes over by itself',
+    change: [
+      unit('gps1', { typeId: null, functions: ['gnss', 'integrity-annunciation', 'approach-annunciation'] }),
+      { status: { loads: [load({}), load({ slot: 'next', cycle: '2603', effective: null, expires: null })] } },
+    ],
+    flight: lpv,
+    at: '2026-03-19T09:01Z',
+    ready: 'cannot-tell',
+    because: 'navigation-data-current',
+  },
+  {
+    thought: 'expired data are no matter where the supplement was never read',
+    change: [supplement(null)],
+    flight: lpv,
+    at: '2026-03-19T09:01Z',
+    ready: 'cannot-tell',
+    because: 'navigation-data-current',
+  },
+  {
+    thought: 'expired data that were verified once are verified for good',
+    change: [
+      supplement(false),
+      entries({ and: [recordOf({ kind: 'data-verification', subjects: ['gps1'], on: '2026-03-19', agency: pilot })] }),
+    ],
+    flight: lpv,
+    at: '2026-03-20T15:00Z',
+    ready: 'no',
+    because: 'navigation-data-current',
+  },
+  {
+    thought: 'twelve calendar months end on the day of the month',
+    change: [done('annual', '2025-03-02')],
+    flight: vfr,
+    at: '2026-03-31T20:00Z',
+    ready: 'yes',
+  },
+  {
+    thought: 'the last day of the month is already too late, or the first of the next still good',
+    change: [done('annual', '2025-03-02'), tach(407_000, '2026-03-31T20:00Z')],
+    flight: vfr,
+    at: '2026-04-01T05:00Z',
+    ready: 'no',
+    because: 'annual-inspection',
+  },
+  {
+    thought: 'a month ends at the same moment everywhere',
+    change: [done('annual', '2025-03-02'), based('Pacific/Auckland')],
+    flight: vfr,
+    at: '2026-03-31T11:00Z',
+    ready: 'no',
+    because: 'annual-inspection',
+  },
+  { thought: 'thirty days count the day of the check', change: [done('vor', '2026-02-14')], flight: vor, ready: 'yes' },
+  {
+    thought: 'thirty days are a month',
+    change: [done('vor', '2026-02-13')],
+    flight: vor,
+    ready: 'no',
+    because: 'vor-check',
+  },
+  {
+    thought: 'a verdict can improve only by work: a hold with an end ends',
+    change: [
+      {
+        status: {
+          holds: [{ id: 'h', reason: 'Inquiry', by: 'Desk', from: '2026-03-10T00:00Z', until: '2026-03-16T16:00Z' }],
+        },
+      },
+    ],
+    flight: vfr,
+    ready: 'yes',
+  },
+  {
+    thought: 'a hold that ends later is over',
+    change: [
+      {
+        status: {
+          holds: [{ id: 'h', reason: 'Inquiry', by: 'Desk', from: '2026-03-10T00:00Z', until: '2026-03-16T16:01Z' }],
+        },
+      },
+    ],
+    flight: vfr,
+    ready: 'no',
+    because: 'held',
+  },
+];
+
+const hours: readonly Wrong[] = [
+  { thought: 'at exactly a hundred hours it is overflown', flight: lesson, hours: 70, ready: 'yes' },
+  {
+    thought: 'ten hours more are part of ready for hire',
+    flight: lesson,
+    hours: 70.01,
+    ready: 'no',
+    because: 'hundred-hour-inspection',
+  },
+  { thought: 'it binds whoever flies', flight: vfr, hours: 70.01, ready: 'yes' },
+  {
+    thought: 'an annual does not restart it',
+    change: [entry('annual', { done: { date: '2026-03-01', at: null }, meters: [{ meter: 'tach', value: 406_000 }] })],
+    flight: lesson,
+    hours: 90,
+    ready: 'yes',
+  },
+  {
+    thought: 'an old reading is as good as a new one',
+    change: [tach(407_000, '2026-01-02T20:00Z')],
+    flight: lesson,
+    ready: 'cannot-tell',
+    because: 'hundred-hour-inspection',
+  },
+  {
+    thought: 'a directive due at the same hours shares the ten hours of grace',
+    change: [directive({ state: 'open', nextDue: { by: 'meter', date: null, meter: 'tach', at: 407_000 } })],
+    flight: vfr,
+    hours: 0.01,
+    ready: 'no',
+    because: 'directives',
+  },
+];
+
+const inspections: readonly Wrong[] = [
+  {
+    thought: 'a date on the board is an inspection',
+    change: [entry('annual', { evidence: 'reported' })],
+    flight: vfr,
+    ready: 'no',
+    because: 'annual-inspection',
+  },
+  {
+    thought: 'an inspection that ended in disapproval was an inspection',
+    change: [entry('annual', { outcome: 'disapproved' })],
+    flight: vfr,
+    ready: 'no',
+    because: 'annual-inspection',
+  },
+  {
+    thought: 'any mechanic signs an annual',
+    change: [entry('annual', { agency: mechanic })],
+    flight: vfr,
+    ready: 'no',
+    because: 'annual-inspection',
+  },
+  {
+    thought: 'the annual of a progressive program that was left counts from the day it was left',
+    change: [
+      entries({
+        without: ['annual'],
+        and: [
+          recordOf({
+            kind: 'progressive-complete',
+            on: '2025-02-10',
+            outcome: 'approved',
+            agency: trainerRecords.annual.agency,
+          }),
+        ],
+      }),
+    ],
+    flight: vfr,
+    ready: 'no',
+    because: 'annual-inspection',
+  },
+  {
+    thought: 'an experimental aircraft without recorded limitations has the usual twelve months',
+    change: [
+      { configuration: { aircraft: { certificate: 'experimental' } } },
+      entries({
+        without: ['annual', 'hundred'],
+        and: [
+          recordOf({
+            kind: 'condition-inspection',
+            on: '2025-09-10',
+            outcome: 'approved',
+            agency: trainerRecords.annual.agency,
+          }),
+        ],
+      }),
+    ],
+    flight: vfr,
+    ready: 'cannot-tell',
+    because: 'condition-inspection',
+  },
+  {
+    thought: 'the annual covers the emergency transmitter',
+    change: [entries({ without: ['locator'] })],
+    flight: vfr,
+    ready: 'cannot-tell',
+    because: 'elt',
+  },
+  {
+    thought: 'no directive recorded means none outstanding',
+    change: [{ status: { completeness: base.status.completeness.filter((each) => each.list !== 'directives') } }],
+    flight: vfr,
+    ready: 'cannot-tell',
+    because: 'directives',
+  },
+  {
+    thought: 'not applicable needs no reason',
+    change: [directive({ state: 'not-applicable', reason: null })],
+    flight: vfr,
+    ready: 'cannot-tell',
+    because: 'directives',
+  },
+  {
+    thought: 'due first of date and hours is due last',
+    change: [directive({ nextDue: { by: 'first', date: '2026-03-01', meter: 'tach', at: 500_000 } })],
+    flight: vfr,
+    ready: 'no',
+    because: 'directives',
+  },
+  {
+    thought: 'a directive without a due date has time',
+    change: [directive({ nextDue: null })],
+    flight: vfr,
+    ready: 'no',
+    because: 'directives',
+  },
+  {
+    thought: 'the altimeter test alone clears IFR: appendix F is asked too',
+    change: [done('transponder', '2024-02-28')],
+    flight: ifr,
+    ready: 'no',
+    because: 'static-altimeter-test',
+  },
+  {
+    thought: 'good weather saves IFR in controlled airspace',
+    change: [done('static', '2024-02-28')],
+    flight: { ...ifr, topFt: 3_000 },
+    ready: 'no',
+    because: 'static-altimeter-test',
+  },
+  {
+    thought: 'a lapsed static test costs visual flight too',
+    change: [done('static', '2024-02-28')],
+    flight: classC,
+    ready: 'yes',
+  },
+  {
+    thought: 'an altimeter new under its TSO is tested to any altitude',
+    change: [unit('alt1', { manufactured: '2025-06-01', typeId: 'al3-tso' }), entries({ without: ['altimeter'] })],
+    flight: ifr,
+    ready: 'cannot-tell',
+    because: 'ifr-altitude-limit',
+  },
+  {
+    thought: 'a lapsed transponder test with ADS-B in the box grounds, or costs nothing: two texts collide',
+    change: [done('transponder', '2024-02-28')],
+    flight: vfr,
+    ready: 'cannot-tell',
+    because: 'transponder-test',
+  },
+  {
+    thought: 'the ILS falls with the VOR check',
+    change: [done('vor', '2026-01-01')],
+    flight: ils,
+    ready: 'yes',
+  },
+  {
+    thought: 'an airborne check is as good as one on the ground',
+    change: [vorRead({ method: 'airborne-checkpoint', earlierMethodsUnavailable: false })],
+    flight: vor,
+    ready: 'no',
+    because: 'vor-check',
+  },
+  {
+    thought: 'two sets on one antenna switch may check each other whatever they share',
+    change: [vorRead({ method: 'dual', otherIndicatedDeg: 271, independentUnits: false, sameStation: true })],
+    flight: vor,
+    ready: 'no',
+    because: 'vor-check',
+  },
+  {
+    thought: 'the signal of a repair station needs no entry of its own',
+    change: [vorRead({ method: 'repair-station-signal', stationEntryMade: false })],
+    flight: vor,
+    ready: 'no',
+    because: 'vor-check',
+  },
+];
+
+const readings: readonly Wrong[] = [
+  {
+    thought: 'a test that was entered as passed needs no look at its readings',
+    change: [
+      entry('altimeter', {
+        readings: { ...trainerRecords.altimeter.readings, altimeter: { ...perfectAltimeter(), caseLeakFt: 101 } },
+      }),
+    ],
+    flight: ifr,
+    ready: 'no',
+    because: 'altimeter-readings',
+  },
+  {
+    thought: 'a table point that was not read passes',
+    change: [
+      entry('altimeter', {
+        readings: {
+          ...trainerRecords.altimeter.readings,
+          altimeter: { ...perfectAltimeter(), scaleError: perfectAltimeter().scaleError.slice(1) },
+        },
+      }),
+    ],
+    flight: ifr,
+    ready: 'cannot-tell',
+    because: 'altimeter-readings',
+  },
+  {
+    thought: 'a signer’s word outweighs a test set out of calibration',
+    change: [entry('altimeter', { instrument: { serial: 'TS-17', calibratedUntil: '2025-05-05' } })],
+    flight: ifr,
+    ready: 'no',
+    because: 'static-altimeter-test',
+  },
+  {
+    thought: 'a mechanic may test a transponder',
+    change: [entry('transponder', { agency: mechanic })],
+    flight: classC,
+    ready: 'no',
+    because: 'transponder-test',
+  },
+  {
+    thought: '125.4 watts is enough where the limit is 21.0 dBW',
+    change: [
+      entry('transponder', {
+        readings: {
+          ...trainerRecords.transponder.readings,
+          transponder: { ...goodAtcrbs(), peakPowerW: 125.4 },
+        },
+      }),
+    ],
+    flight: classC,
+    ready: 'no',
+    because: 'transponder-readings',
+  },
+  {
+    thought: 'a portable set takes 3 dB off in whichever direction helps',
+    change: [
+      entry('transponder', {
+        readings: {
+          ...trainerRecords.transponder.readings,
+          transponder: { ...goodModeS(), testSet: 'portable', mtlModeSDbm: -70 },
+        },
+      }),
+    ],
+    flight: classC,
+    ready: 'cannot-tell',
+    because: 'transponder-readings',
+  },
+  {
+    thought: 'an old test is judged by today’s text: the combined all-call was asked until 16 October 2023',
+    change: [
+      entry('transponder', {
+        done: { date: '2023-10-16', at: null },
+        readings: { ...trainerRecords.transponder.readings, transponder: goodModeS() },
+      }),
+    ],
+    flight: classC,
+    at: '2025-03-16T16:00Z',
+    ready: 'cannot-tell',
+    because: 'transponder-readings',
+  },
+  {
+    thought: 'correspondence is a matter of IFR alone',
+    change: [
+      entry('correspondence', {
+        readings: {
+          ...trainerRecords.correspondence.readings,
+          correspondence: { points: [{ altimeterFt: 9_974, reportedFt: 10_100 }] },
+        },
+      }),
+    ],
+    flight: classC,
+    ready: 'no',
+    because: 'altitude-correspondence',
+  },
+  {
+    thought: 'how high the test went is a note',
+    change: [entry('reporting', { testedToFt: 9_999 })],
+    flight: ifr,
+    ready: 'no',
+    because: 'ifr-altitude-limit',
+  },
+  {
+    thought: 'a compass out of its limits grounds',
+    change: [
+      entries({
+        and: [
+          recordOf({
+            kind: 'compass-swing',
+            on: '2026-03-01',
+            agency: mechanic,
+            readings: {
+              ...trainerRecords.vor.readings,
+              vor: null,
+              compass: {
+                points: [{ headingDeg: 0, compassDeg: 20 }],
+                enginesRunning: true,
+                radiosStated: true,
+                electricLoadsPlacarded: false,
+              },
+            },
+          }),
+        ],
+      }),
+    ],
+    flight: ifr,
+    ready: 'yes',
+  },
+];
+
+const afterWork: readonly Wrong[] = [
+  {
+    thought: 'a leak test from before the opening closes it',
+    change: [owed('static-leak-test', 'static-1'), tested('static-leak-test', 'static-1', '2026-03-11')],
+    flight: ifr,
+    ready: 'no',
+    because: 'tests-after-change',
+  },
+  {
+    thought: 'a leak test of the same day came after the opening',
+    change: [owed('static-leak-test', 'static-1'), tested('static-leak-test', 'static-1', '2026-03-12')],
+    flight: ifr,
+    ready: 'cannot-tell',
+    because: 'tests-after-change',
+  },
+  {
+    thought: 'on one day the clock does not matter',
+    change: [
+      owed('static-leak-test', 'static-1', '2026-03-12T15:00Z'),
+      tested('static-leak-test', 'static-1', '2026-03-12', '2026-03-12T14:59Z'),
+    ],
+    flight: ifr,
+    ready: 'no',
+    because: 'tests-after-change',
+  },
+  {
+    thought: 'a later leak test leaves it open',
+    change: [owed('static-leak-test', 'static-1'), tested('static-leak-test', 'static-1', '2026-03-13')],
+    flight: ifr,
+    ready: 'yes',
+  },
+  {
+    thought: 'an opened static system costs visual flight',
+    change: [owed('static-leak-test', 'static-1')],
+    flight: vfr,
+    ready: 'yes',
+  },
+  { thought: 'an owed compass swing grounds', change: [owed('compass-swing', 'aircraft')], flight: ifr, ready: 'yes' },
+  {
+    thought: 'one signature is enough for the controls after work behind the panel',
+    change: [
+      owed('controls-check', 'aircraft'),
+      entries({
+        and: [recordOf({ kind: 'controls-check', on: '2026-03-13', agency: mechanic, secondPerson: mechanic.name })],
+      }),
+    ],
+    flight: vfr,
+    ready: 'no',
+    because: 'controls-free-and-secured',
+  },
+];
+
+const fitted: readonly Wrong[] = [
+  {
+    thought: 'an aircraft of which nothing is recorded has nothing wrong',
+    dossier: dossierOf({}),
+    flight: vfr,
+    ready: 'cannot-tell',
+    because: 'kind-of-operation',
+  },
+  {
+    thought: 'a VFR unit that works gives no doubt: the placard stayed after the approval for IFR',
+    change: [
+      {
+        configuration: {
+          placards: [{ id: 'p', kind: 'gnss-vfr-only', unitId: 'gps1', inView: true, text: 'VFR only' }],
+        },
+      },
+    ],
+    flight: lpv,
+    ready: 'cannot-tell',
+    because: 'vfr-limited-placard',
+  },
+  {
+    thought: 'an inoperative item may be flown with once somebody put up a placard',
+    change: [defect({ subject: 'clock', deferral: { ...deferralOf(), noHazardBy: null } })],
+    flight: vfr,
+    ready: 'cannot-tell',
+    because: 'open-defects',
+  },
+  {
+    thought: 'a deferred item costs nothing more: what needs it is lost',
+    change: [defect({})],
+    flight: vor,
+    ready: 'no',
+    because: 'open-defects',
+  },
+  { thought: 'a deferred item grounds all the same', change: [defect({})], flight: vfr, ready: 'yes' },
+  {
+    thought: 'every defect grounds: wear is wear',
+    change: [defect({ kind: 'wear', deferral: null })],
+    flight: vor,
+    ready: 'yes',
+  },
+  {
+    thought: 'a discrepancy that makes unairworthy can be deferred',
+    change: [defect({ kind: 'discrepancy' })],
+    flight: vfr,
+    ready: 'no',
+    because: 'open-defects',
+  },
+  {
+    thought: 'a deferral lasts: nobody looked again at the next inspection',
+    change: [
+      defect({
+        subject: 'nav1',
+        raised: { date: '2025-09-01', at: null },
+        deferral: { ...deferralOf(), on: '2025-09-01' },
+      }),
+    ],
+    flight: vfr,
+    ready: 'no',
+    because: 'deferral-due',
+  },
+  {
+    thought: 'a deferral must be repaired at the next inspection: it must be looked at again',
+    change: [
+      defect({
+        raised: { date: '2025-09-01', at: null },
+        deferral: { ...deferralOf(), on: '2025-09-01', reinspectedOn: '2026-02-20' },
+      }),
+    ],
+    flight: vfr,
+    ready: 'yes',
+  },
+  {
+    thought: 'ADS-B that does not work is ADS-B not fitted: equipped aircraft transmit everywhere',
+    change: [defect({ subject: 'xpdr1', deferral: null })],
+    flight: vfr,
+    ready: 'no',
+    because: 'open-defects',
+  },
+  {
+    thought: 'the missing sizes of an old unit cost IFR',
+    change: [{ configuration: { openings: [] } }, unit('nav1', { openingId: null, offsetIn: null })],
+    flight: ils,
+    ready: 'yes',
+  },
+  {
+    thought: 'figures of a certification basis that nobody recorded ground',
+    change: [{ configuration: { aircraft: { basis: null } } }],
+    flight: ifr,
+    ready: 'yes',
+  },
+  {
+    thought: 'an experimental aircraft flies at night like any other',
+    change: [
+      {
+        configuration: {
+          aircraft: { certificate: 'experimental' },
+          authority: { ...base.configuration.authority, nightVfr: false, conditionInspectionMonths: 12 },
+        },
+      },
+    ],
+    flight: { ...vfr, light: 'night' },
+    ready: 'no',
+    because: 'kind-of-operation',
+  },
+];
+
+function deferralOf(): NonNullable<Defect['deferral']> {
+  return {
+    route: '91.213(d)',
+    notRequired: true,
+    secured: true,
+    placarded: true,
+    recorded: true,
+    noHazardBy: mechanic,
+    letterAboard: null,
+    on: '2026-03-11',
+    reinspectedOn: null,
+  };
+}
+
+const groups = { time, hours, inspections, readings, 'after work': afterWork, 'what is fitted': fitted };
+
+describe.each(Object.entries(groups))('wrong ways to think of %s', (_group, cases) => {
+  it.each(cases.map((each) => [each.thought, each] as const))('%s', (_thought, each) => {
+    const dossier = each.dossier ?? trainer(...(each.change ?? []));
+    const hours = each.hours ?? 0;
+    const instant = each.at ?? goodDay;
+    const to = instantOf(minutesOf(instant) + Math.ceil(hours * 60));
+    const moment = { instant, to, hoursAhead: Math.round(hours * 100) };
+    const verdict = assess(dossier, catalogue, moment, each.flight).operations['flight'];
+    expect(verdict?.ready).toBe(each.ready);
+    if (each.because) expect(verdict?.because.map((key) => key.split('|')[0])).toContain(each.because);
+  });
+});
+
+it('the well-kept trainer flies all of these flights, so that each answer above comes from its one change', () => {
+  for (const flight of [vfr, ifr, classC, lesson, vor, ils, lpv])
+    expect(assess(base, trainerCatalogue, { instant: goodDay }, flight).operations['flight']?.ready).toBe('yes');
+});
