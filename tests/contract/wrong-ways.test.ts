@@ -2,11 +2,12 @@ import { describe, expect, it } from 'vitest';
 import { assess } from '../../libs/rules/src/assess/assess.js';
 import type { Dossier } from '../../libs/rules/src/dossier/dossier.js';
 import type { InstalledUnit } from '../../libs/rules/src/dossier/installation.js';
+import type { VorReadings } from '../../libs/rules/src/dossier/readings.js';
 import type { DatabaseLoad, Defect, Directive, Obligation, RecordHead } from '../../libs/rules/src/dossier/status.js';
 import { instantOf, minutesOf } from '../../libs/rules/src/time/instant.js';
 import type { FlightConditions } from '../../libs/rules/src/verdict/conditions.js';
 import type { Ready } from '../../libs/rules/src/verdict/result.js';
-import { mechanic, pilot, recordOf, typeOf } from '../../libs/rules/testing/builders.js';
+import { mechanic, pilot, readingsOf, recordOf, typeOf } from '../../libs/rules/testing/builders.js';
 import { catalogueOf } from '../../libs/rules/testing/changes.js';
 import type { Part } from '../../libs/rules/testing/dossiers.js';
 import { dossierOf } from '../../libs/rules/testing/dossiers.js';
@@ -39,11 +40,9 @@ const vfr: FlightConditions = {
 const ifr: FlightConditions = { ...vfr, rules: 'ifr', airspace: ['controlled'], topFt: 10_000 };
 const classC: FlightConditions = { ...vfr, airspace: ['controlled', 'class-b-c'] };
 const lesson: FlightConditions = { ...vfr, purpose: 'training-provided' };
-const [vor, ils, lpv] = (['vor', 'ils', 'lpv'] as const).map((each) => ({ ...ifr, approaches: [each] })) as [
-  FlightConditions,
-  FlightConditions,
-  FlightConditions,
-];
+const vor: FlightConditions = { ...ifr, approaches: ['vor'] };
+const ils: FlightConditions = { ...ifr, approaches: ['ils'] };
+const lpv: FlightConditions = { ...ifr, approaches: ['lpv'] };
 
 interface Wrong {
   /** What somebody might think. */
@@ -157,13 +156,11 @@ const tested = (kind: RecordHead['kind'], subject: string, date: string, at: str
       }),
     ],
   });
-const vorRead = (part: Partial<NonNullable<NonNullable<RecordHead['readings']>['vor']>>): Part<Dossier> =>
-  entry('vor', {
-    readings: {
-      ...trainerRecords.vor.readings,
-      vor: { ...trainerRecords.vor.readings.vor, ...part },
-    } as RecordHead['readings'],
-  });
+const vorRead = (part: Partial<VorReadings>): Part<Dossier> => {
+  const { readings } = trainerRecords.vor;
+  if (!readings?.vor) throw new Error('the trainer has a VOR check with readings');
+  return entry('vor', { readings: readingsOf({ vor: { ...readings.vor, ...part } }) });
+};
 
 const time: readonly Wrong[] = [
   {
@@ -490,7 +487,7 @@ const readings: readonly Wrong[] = [
     thought: 'a test that was entered as passed needs no look at its readings',
     change: [
       entry('altimeter', {
-        readings: { ...trainerRecords.altimeter.readings, altimeter: { ...perfectAltimeter(), caseLeakFt: 101 } },
+        readings: readingsOf({ altimeter: { ...perfectAltimeter(), caseLeakFt: 101 } }),
       }),
     ],
     flight: ifr,
@@ -501,10 +498,9 @@ const readings: readonly Wrong[] = [
     thought: 'a table point that was not read passes',
     change: [
       entry('altimeter', {
-        readings: {
-          ...trainerRecords.altimeter.readings,
+        readings: readingsOf({
           altimeter: { ...perfectAltimeter(), scaleError: perfectAltimeter().scaleError.slice(1) },
-        },
+        }),
       }),
     ],
     flight: ifr,
@@ -529,10 +525,7 @@ const readings: readonly Wrong[] = [
     thought: '125.4 watts is enough where the limit is 21.0 dBW',
     change: [
       entry('transponder', {
-        readings: {
-          ...trainerRecords.transponder.readings,
-          transponder: { ...goodAtcrbs(), peakPowerW: 125.4 },
-        },
+        readings: readingsOf({ transponder: { ...goodAtcrbs(), peakPowerW: 125.4 } }),
       }),
     ],
     flight: classC,
@@ -543,10 +536,7 @@ const readings: readonly Wrong[] = [
     thought: 'a portable set takes 3 dB off in whichever direction helps',
     change: [
       entry('transponder', {
-        readings: {
-          ...trainerRecords.transponder.readings,
-          transponder: { ...goodModeS(), testSet: 'portable', mtlModeSDbm: -70 },
-        },
+        readings: readingsOf({ transponder: { ...goodModeS(), testSet: 'portable', mtlModeSDbm: -70 } }),
       }),
     ],
     flight: classC,
@@ -558,7 +548,7 @@ const readings: readonly Wrong[] = [
     change: [
       entry('transponder', {
         done: { date: '2023-10-16', at: null },
-        readings: { ...trainerRecords.transponder.readings, transponder: goodModeS() },
+        readings: readingsOf({ transponder: goodModeS() }),
       }),
     ],
     flight: classC,
@@ -570,10 +560,7 @@ const readings: readonly Wrong[] = [
     thought: 'correspondence is a matter of IFR alone',
     change: [
       entry('correspondence', {
-        readings: {
-          ...trainerRecords.correspondence.readings,
-          correspondence: { points: [{ altimeterFt: 9_974, reportedFt: 10_100 }] },
-        },
+        readings: readingsOf({ correspondence: { points: [{ altimeterFt: 9_974, reportedFt: 10_100 }] } }),
       }),
     ],
     flight: classC,
@@ -596,16 +583,14 @@ const readings: readonly Wrong[] = [
             kind: 'compass-swing',
             on: '2026-03-01',
             agency: mechanic,
-            readings: {
-              ...trainerRecords.vor.readings,
-              vor: null,
+            readings: readingsOf({
               compass: {
                 points: [{ headingDeg: 0, compassDeg: 20 }],
                 enginesRunning: true,
                 radiosStated: true,
                 electricLoadsPlacarded: false,
               },
-            },
+            }),
           }),
         ],
       }),

@@ -1,7 +1,7 @@
 import type { EquipmentType, Limitation } from '../src/catalogue/type.js';
 import type { Agency } from '../src/dossier/common.js';
 import type { Circuit, InstallationApproval, InstalledUnit, Link } from '../src/dossier/installation.js';
-import type { RecordHead } from '../src/dossier/status.js';
+import type { Readings, RecordHead } from '../src/dossier/status.js';
 
 /** Nouns for tests with everything unstated unrecorded (null) or empty. */
 export function unitOf(part: Partial<InstalledUnit> & Pick<InstalledUnit, 'id'>): InstalledUnit {
@@ -58,6 +58,12 @@ export function approvalOf(part: Partial<InstallationApproval> = {}): Installati
     acceptedBy: null,
     ...part,
   };
+}
+
+/** Readings of one kind; the others stay null. */
+export function readingsOf(part: Partial<Readings>): Readings {
+  const none = { altimeter: null, transponder: null, vor: null, staticLeak: null };
+  return { ...none, correspondence: null, compass: null, bonding: null, ...part };
 }
 
 /** An entry that was seen, passed, by nobody in particular. */
