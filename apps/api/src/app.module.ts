@@ -25,6 +25,7 @@ import { contextOf } from './identity/request.js';
 import { ImportsModule } from './imports/imports.module.js';
 import { importModes, importStates } from './imports/report.js';
 import { JobsModule } from './jobs/jobs.module.js';
+import { LabourModule } from './labour/labour.module.js';
 import { sdlPattern } from './settings.js';
 
 /** What is made before the framework starts and lent to it. */
@@ -72,6 +73,7 @@ export class AppModule {
         FleetModule,
         CatalogueModule,
         JobsModule,
+        LabourModule,
         ImportsModule,
       ],
       controllers: [HealthController],

@@ -1,5 +1,5 @@
 import { gunzipSync } from 'node:zlib';
-import { assess, defaultLabour, explainResult, findOut, horizon, timeline, wayBack } from '@tallywing/rules';
+import { assess, explainResult, findOut, horizon, labourOf, timeline, wayBack } from '@tallywing/rules';
 import type { Catalogue, Dossier } from '@tallywing/rules';
 import type { Clock } from '../common/clock.js';
 import { instantOf } from '../common/clock.js';
@@ -13,6 +13,7 @@ import { dueItems, dueNode } from '../fleet/due.data.js';
 import { findingNode, openFindings } from '../fleet/findings.data.js';
 import { authorise, mayDo } from '../identity/access.js';
 import type { Actor } from '../identity/access.js';
+import { currentLabour } from '../labour/labour.data.js';
 import { AircraftData, dossierOf, typeIdsOf } from './aircraft.data.js';
 import type { AircraftRow } from './aircraft.data.js';
 import { stampOf } from './stamp.js';
@@ -151,18 +152,20 @@ export class AircraftService {
   ) {
     authorise(actor, 'aircraft.read');
     const dossier = dossierOf(row);
-    const { catalogue, profiles } = await this.read(actor, async (_, data) => ({
+    const { catalogue, profiles, labour } = await this.read(actor, async (connection, data) => ({
+      labour: (await currentLabour(connection, actor.organisationId)).body,
       catalogue: await data.currentCatalogue(typeIdsOf(dossier)),
       profiles: await data.profiles(),
     }));
     const { conditions } = named(profiles, profileId);
     const asked = readMoment(this.clock, at, hoursAhead);
     const moment = { instant: asked.from, to: asked.to, hoursAhead: asked.hours };
-    const { now, ways, complete } = wayBack(dossier, catalogue, moment, conditions, defaultLabour, SEARCH);
+    const { now, ways, complete } = wayBack(dossier, catalogue, moment, conditions, labourOf(labour), SEARCH);
     const nameOf = (id: string) => catalogue.types[id]?.name ?? subjectName(dossier, id);
     return {
       now,
       complete,
+      currency: labour.currency,
       ways: ways.map(({ steps, then, ...way }) => ({
         ...way,
         steps: steps.map((each) => ({ ...each, subjects: each.change === null ? [] : each.subjects.map(nameOf) })),

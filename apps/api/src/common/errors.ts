@@ -24,6 +24,8 @@ export type Problem =
       readonly revision: number;
       readonly changedBy: string;
       readonly changedAt: string;
+      /** What was changed, as a screen would say it; left out: an aircraft record. */
+      readonly what?: string;
     }
   | { readonly code: 'KEY_REUSED' }
   | { readonly code: 'REFUSED'; readonly refusals: readonly Refusal[] }
@@ -94,8 +96,10 @@ export function describe(problem: Problem): Told {
       return tell(problem.reason, problem.wayOut, { field: problem.field });
     case 'STALE_REVISION':
       return tell(
-        `The aircraft record was changed by ${problem.changedBy} meanwhile.`,
-        'Load the record again; your draft is kept. Look at what changed, then record the work.',
+        `${problem.what ?? 'The aircraft record'} changed meanwhile, by ${problem.changedBy}.`,
+        problem.what === undefined
+          ? 'Load the record again; your draft is kept. Look at what changed, then record the work.'
+          : 'Load it again; what you typed is kept. Look at what changed, then save.',
         { revision: problem.revision, changedBy: problem.changedBy, changedAt: problem.changedAt },
       );
     case 'KEY_REUSED':

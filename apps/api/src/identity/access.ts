@@ -24,6 +24,8 @@ const access = {
   'rules.read': ['manager', 'technician', 'dispatcher', 'auditor'],
   'catalogue.read': ['manager', 'technician', 'dispatcher', 'auditor'],
   'catalogue.write': ['manager'],
+  'labour.read': ['manager', 'technician', 'auditor'],
+  'labour.write': ['manager'],
   'organisation.write': ['manager'],
   'people.read': ['manager', 'auditor'],
   'people.write': ['manager'],

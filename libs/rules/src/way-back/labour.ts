@@ -1,4 +1,6 @@
+import { z } from 'zod';
 import type { SourceStatus } from '../facts/source.js';
+import type { Read } from '../catalogue/read.js';
 import type { RecordKind } from '../dossier/status.js';
 
 /** A kind of work that the way back may propose. Kinds of entry carry the name of the entry. */
@@ -121,3 +123,33 @@ export const defaultLabour: LabourTable = {
     'fit-other': memory(5, 12, 30),
   },
 };
+
+const personHours = z.number().min(0).max(10_000);
+
+/** Hours and prices that a house has entered for one job. */
+export const ownLabour = z
+  .object({
+    low: personHours,
+    typical: personHours,
+    high: personHours,
+    parts: z.number().min(0).max(10_000_000).nullable(),
+  })
+  .refine(({ low, typical, high }) => low <= typical && typical <= high, {
+    message: 'low is at most typical, and typical at most high',
+    path: ['typical'],
+  });
+
+/** What a house has entered of its own; jobs left out keep the figures of the trade. */
+export const houseLabour = z.object({
+  hourly: z.number().positive().max(100_000).nullable(),
+  /** Word or sign that stands beside every amount. */
+  currency: z.string().trim().min(1).max(8).nullable(),
+  jobs: z.partialRecord(z.enum(Object.keys(defaultLabour.jobs) as [Job, ...Job[]]), ownLabour),
+});
+export type HouseLabour = Read<typeof houseLabour>;
+
+/** The table that the way back reckons with: the house's own figures over the usual ones. */
+export function labourOf({ hourly, jobs }: Pick<HouseLabour, 'hourly' | 'jobs'>): LabourTable {
+  const own = Object.entries(jobs).map(([job, figures]) => [job, { ...figures, status: 'house-policy' }] as const);
+  return { hourly, jobs: { ...defaultLabour.jobs, ...Object.fromEntries(own) } };
+}
