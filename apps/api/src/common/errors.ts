@@ -24,6 +24,8 @@ export type Problem =
       readonly revision: number;
       readonly changedBy: string;
       readonly changedAt: string;
+      /** Of the catalogue: the version now in force. Left out: an aircraft record. */
+      readonly currentId?: string;
     }
   | { readonly code: 'KEY_REUSED' }
   | { readonly code: 'REFUSED'; readonly refusals: readonly Refusal[] }
@@ -92,12 +94,21 @@ export function describe(problem: Problem): Told {
       });
     case 'BAD_INPUT':
       return tell(problem.reason, problem.wayOut, { field: problem.field });
-    case 'STALE_REVISION':
-      return tell(
-        `The aircraft record was changed by ${problem.changedBy} meanwhile.`,
-        'Load the record again; your draft is kept. Look at what changed, then record the work.',
-        { revision: problem.revision, changedBy: problem.changedBy, changedAt: problem.changedAt },
-      );
+    case 'STALE_REVISION': {
+      const { revision, changedBy, changedAt, currentId } = problem;
+      const more = { revision, changedBy, changedAt };
+      return currentId === undefined
+        ? tell(
+            `The aircraft record was changed by ${changedBy} meanwhile.`,
+            'Load the record again; your draft is kept. Look at what changed, then record the work.',
+            more,
+          )
+        : tell(
+            `The entry was revised by ${changedBy} meanwhile.`,
+            'Load the entry again; your draft is kept. Look at what changed, then save yours.',
+            { ...more, currentId, field: 'input.expectedId' },
+          );
+    }
     case 'KEY_REUSED':
       return tell('This request key was used before with other content.', 'Send the request again with a new key.', {
         field: 'input.key',

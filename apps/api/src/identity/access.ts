@@ -23,7 +23,7 @@ const access = {
   'jobs.use': ['manager', 'technician'],
   'rules.read': ['manager', 'technician', 'dispatcher', 'auditor'],
   'catalogue.read': ['manager', 'technician', 'dispatcher', 'auditor'],
-  'catalogue.write': ['manager'],
+  'catalogue.write': ['manager', 'technician'],
   'organisation.write': ['manager'],
   'people.read': ['manager', 'auditor'],
   'people.write': ['manager'],

@@ -144,7 +144,7 @@ export async function writeLists(
       [actor.organisationId, id, name],
     );
   }
-  await addTypes(connection, actor.organisationId, lists.newTypes, at);
+  await addTypes(connection, actor, lists.newTypes, at);
 }
 
 export async function endOn(

@@ -20,12 +20,12 @@ it.each([
   expect(ready).toEqual(
     flights.map((each) => assess(trainer(), catalogue, { instant: goodDay }, each).operations['flight']?.ready),
   );
-  const results = assess(trainer(), catalogue, { instant: goodDay }, flights[0]).results;
-  expect(open.map(({ key, outcome, messageId }) => [key, outcome, messageId])).toEqual(
-    results
-      .filter(({ outcome }) => outcome === 'not-met' || outcome === 'cannot-tell')
-      .map(({ key, outcome, messageId }) => [key, outcome, messageId]),
-  );
+  const results = flights.flatMap((each) => assess(trainer(), catalogue, { instant: goodDay }, each).results);
+  const worst = new Map<string, string>();
+  for (const { key, outcome } of results) {
+    if (outcome === 'not-met' || (outcome === 'cannot-tell' && !worst.has(key))) worst.set(key, outcome);
+  }
+  expect(Object.fromEntries(open.map(({ key, outcome }) => [key, outcome]))).toEqual(Object.fromEntries(worst));
 });
 
 it('between an answer and itself nothing differs', () => {

@@ -7,6 +7,7 @@ import type { Outcome } from '../verdict/clause.js';
 import type { FlightConditions } from '../verdict/conditions.js';
 import { widenConditions } from '../verdict/conditions.js';
 import type { Ready, Result } from '../verdict/result.js';
+import { worst } from '../verdict/evaluate.js';
 import { viewOf } from './assess.js';
 import { systemOf } from './system.js';
 
@@ -19,7 +20,7 @@ export interface Short {
   readonly flights: readonly Ready[];
   /** Under the default conditions. */
   readonly capabilities: Readonly<Record<Capability, Outcome>>;
-  /** Under the first flight asked. */
+  /** Under any of the flights asked, by its worst outcome. */
   readonly open: readonly OpenResult[];
 }
 
@@ -32,15 +33,19 @@ export function inShort(
   const system = systemOf(dossier, catalogue);
   const view = viewOf(system, { instant });
   const asked = flights.map((each) => widenConditions(each));
-  const plain = view.at(instant, 0, widenConditions(undefined));
-  const first = asked[0] === undefined ? plain : view.at(instant, 0, asked[0]);
+  const plain = widenConditions(undefined);
+  const at = (flight: FlightConditions) => view.at(instant, 0, flight);
+  const seen = (asked.length === 0 ? [plain] : asked).map(at);
   return {
-    flights: asked.map((flight) => view.at(instant, 0, flight).ready(flight)),
+    flights: asked.map((flight) => at(flight).ready(flight)),
     capabilities: Object.fromEntries(
-      capabilities.map((each) => [each, plain.capability(each)]),
+      capabilities.map((each) => [each, at(plain).capability(each)]),
     ) as Short['capabilities'],
     open: system.statements.flatMap(({ key, ruleId, subject, messages, data }, index) => {
-      const outcome = first.outcome(index);
+      const outcome = worst(
+        seen.map((each) => each.outcome(index)),
+        'not-applicable',
+      );
       return outcome === 'not-met' || outcome === 'cannot-tell'
         ? [{ key, ruleId, subject, outcome, messageId: messages[outcome], data }]
         : [];
