@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Change, EquipmentType, TypeEntry } from '../../libs/rules/src/index.js';
-import { limitationOf, typeOf, unitOf } from '../../libs/rules/testing/builders.js';
+import { approvalOf, limitationOf, typeOf, unitOf } from '../../libs/rules/testing/builders.js';
 import { add, daysAgo, defineMeter, flyable, readMeter } from './cast.js';
 import type { Answer, Client, Data } from './client.js';
 import { as } from './people.js';
@@ -251,14 +251,30 @@ describe('who may', () => {
 });
 
 describe('who is affected', () => {
+  const performed = { date: daysAgo(20), at: null };
   const radio = (typeId: string): Change => ({
     kind: 'unit.install',
     version: 1,
-    unit: unitOf({ id: 'radio', name: 'Radio', typeId, place: 'centre-stack', serial: '7' }),
-    performed: { date: daysAgo(20), at: null },
+    unit: unitOf({
+      id: 'radio',
+      name: 'Radio',
+      typeId,
+      place: 'centre-stack',
+      serial: '7',
+      approval: approvalOf({ grants: ['com'], permission: true, modelListed: true }),
+    }),
+    performed,
     touched: ['behind-panel'],
     mass: null,
   });
+
+  const antenna: Change = {
+    kind: 'antenna.fit',
+    version: 1,
+    antenna: { id: 'whip', kind: 'com', units: ['radio'], approved: true, xIn: null, yIn: null },
+    touched: [],
+    performed,
+  };
 
   /** A flyable aircraft with a radio of this type. */
   async function withRadio(id: string, registration: string, typeId: string, operatorId: string): Promise<number> {
@@ -268,6 +284,7 @@ describe('who is affected', () => {
       readMeter(100_000, `${daysAgo(1)}T12:00Z`),
       ...flyable(),
       radio(typeId),
+      antenna,
     ]);
     expect(answer.errors).toBeUndefined();
     return answer.data.commitChanges.revision as number;
@@ -353,6 +370,6 @@ describe('who is affected', () => {
     const current = versions.find((each: Data) => each.current).id as string;
     const answer = await preview(technician, entry('aff-1', { functions: bare, revision: 'C' }), current);
     const south = answer.data.previewType.effect.aircraft.find((each: Data) => each.aircraft.registration === 'TW-AFS');
-    expect(south.capabilities.map(({ capability }: Data) => capability)).toContain('two-way-radio');
+    expect(south.capabilities).toContainEqual({ capability: 'two-way-radio', was: 'MET', is: 'NOT_MET' });
   });
 });
