@@ -28,7 +28,7 @@ const revise = (client: Client, expectedId: string, body: unknown, key: string =
 const preview = (client: Client, body: unknown, expectedId: string | null = null): Promise<Answer> =>
   client.ask(
     `query ($input: PreviewTypeInput!) { previewType(input: $input) { remarks { field text } effect { total aircraft {
-      aircraft { registration } units { id typeId } verdicts { profile { id } was is } capabilities { capability was is }
+      aircraft { registration } units { unitId typeId } verdicts { profile { id } was is } capabilities { capability was is }
       opened { key text } closed { key } refused } } } }`,
     { input: { body, expectedId } },
   );
@@ -307,14 +307,14 @@ describe('who is affected', () => {
 
   const fitted = (client: Client, id: string): Promise<Data> =>
     client.data(
-      `{ equipmentType(id: "${id}") { fitted { total units { id name serial typeId aircraft { registration } } } } }`,
+      `{ equipmentType(id: "${id}") { fitted { total units { unitId name serial typeId aircraft { registration } } } } }`,
     );
 
   it('lists the units of the product; a dispatcher of one operator sees that operator’s', async () => {
     const { equipmentType } = await fitted(technician, firstId);
     expect(equipmentType.fitted.total).toBe(2);
     expect(equipmentType.fitted.units[0]).toEqual({
-      id: 'radio',
+      unitId: 'radio',
       name: 'Radio',
       serial: '7',
       typeId: firstId,
@@ -330,7 +330,7 @@ describe('who is affected', () => {
     expect(effect.total).toBe(2);
     expect(effect.aircraft.map((each: Data) => each.aircraft.registration)).toEqual(['TW-AFN', 'TW-AFS']);
     const [north] = effect.aircraft;
-    expect(north.units).toEqual([{ id: 'radio', typeId: firstId }]);
+    expect(north.units).toEqual([{ unitId: 'radio', typeId: firstId }]);
     expect(north.refused).toEqual([]);
     expect(north.opened.map(({ key }: Data) => key)).toContain('required-companions|radio:com');
 

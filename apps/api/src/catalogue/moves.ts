@@ -67,5 +67,5 @@ function findingOf({ key, ruleId, outcome, messageId, data }: OpenResult) {
 }
 
 export function unitNode<Summary>(aircraft: Summary, { id, name, serial, typeId }: Unit) {
-  return { aircraft, id, name, serial, typeId };
+  return { aircraft, unitId: id, name, serial, typeId };
 }

@@ -79,7 +79,8 @@ function sameWords(row: Readonly<Record<string, unknown>>): string {
   );
 }
 
-const withSpeed: readonly Port['standard'][] = ['arinc-429', 'rs-232', 'rs-422'];
+/** Standards whose lines have a speed. */
+export const withSpeed: readonly Port['standard'][] = ['arinc-429', 'rs-232', 'rs-422'];
 
 function portProblems({ ports, functions }: TypeEntry): readonly EntryProblem[] {
   return ports.flatMap((port, at) => [
@@ -90,19 +91,25 @@ function portProblems({ ports, functions }: TypeEntry): readonly EntryProblem[] 
   ]);
 }
 
-/** Which fields a limitation needs and may use by its kind, as the rules read them. */
-const uses: Readonly<
-  Record<Limitation['kind'], { readonly own: boolean; readonly beyond: boolean; readonly places: boolean }>
+/**
+ * Which fields a limitation uses by its kind, as the rules read them; the others stay empty. `own`: its functions are those of the
+ * unit itself. `beyond` is then needed, `places` and `elsewhere` may be given.
+ */
+export const limitationFields: Readonly<
+  Record<
+    Limitation['kind'],
+    { readonly own: boolean; readonly beyond: boolean; readonly places: boolean; readonly elsewhere: boolean }
+  >
 > = {
-  'no-link': { own: false, beyond: false, places: false },
-  'no-chain': { own: false, beyond: true, places: false },
-  'not-both': { own: true, beyond: true, places: false },
-  'not-a-substitute': { own: true, beyond: false, places: false },
-  requires: { own: true, beyond: true, places: true },
+  'no-link': { own: false, beyond: false, places: false, elsewhere: false },
+  'no-chain': { own: false, beyond: true, places: false, elsewhere: false },
+  'not-both': { own: true, beyond: true, places: false, elsewhere: true },
+  'not-a-substitute': { own: true, beyond: false, places: false, elsewhere: false },
+  requires: { own: true, beyond: true, places: true, elsewhere: false },
 };
 
 function limitationProblems(each: Limitation, path: string, had: readonly FunctionCode[]): readonly EntryProblem[] {
-  const { own, beyond, places } = uses[each.kind];
+  const { own, beyond, places, elsewhere } = limitationFields[each.kind];
   const offHere = each.kind === 'not-both' && !each.elsewhere;
   return [
     ...(each.functions.length === 0 ? [problem('missing-for-kind', `${path}.functions`)] : []),
@@ -111,7 +118,7 @@ function limitationProblems(each: Limitation, path: string, had: readonly Functi
     ...(!beyond && each.beyond.length > 0 ? [problem('not-for-kind', `${path}.beyond`)] : []),
     ...(offHere ? notHad(each.beyond, had, `${path}.beyond`) : []),
     ...(!places && each.places.length > 0 ? [problem('not-for-kind', `${path}.places`)] : []),
-    ...(each.elsewhere && each.kind !== 'not-both' ? [problem('not-for-kind', `${path}.elsewhere`)] : []),
+    ...(each.elsewhere && !elsewhere ? [problem('not-for-kind', `${path}.elsewhere`)] : []),
   ];
 }
 
