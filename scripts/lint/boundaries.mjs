@@ -90,9 +90,11 @@ function checkWeb(file, name, target) {
   const from = featureOf(file);
   const to = featureOf(target);
   if (from !== undefined && to !== undefined && from !== to)
-    return `The feature ${from} imports no other feature. Move what it shares with ${to} to src/ui or src/app.`;
+    return `The feature ${from} imports no other feature. Move what it shares with ${to} to src/form, src/ui or src/app.`;
   if (file.startsWith(`${webPath}ui/`) && (to !== undefined || target.startsWith(`${webPath}app/`)))
     return 'src/ui knows no screen and no application: pass what it needs as properties.';
+  if (file.startsWith(`${webPath}form/`) && to !== undefined)
+    return 'src/form knows no screen: pass what it needs through the context of the form.';
   return undefined;
 }
 

@@ -1,6 +1,8 @@
 /** The public face of the core. Nothing else is imported from outside. */
 export { assess, explainResult, widenMoment } from './assess/assess.js';
 export type { AskedMoment } from './assess/assess.js';
+export { differenceOf, inShort } from './assess/in-short.js';
+export type { Difference, OpenResult, Short } from './assess/in-short.js';
 export { ruleBook } from './assess/rule-book.js';
 export { rulesVersion } from './assess/version.js';
 export { fixedOperations, needsOf } from './assess/operations.js';
@@ -25,8 +27,11 @@ export type { Change, ChangeKind, ChangeOf, Parsed } from './changes/changes.js'
 export { refusalTexts } from './changes/refusal.js';
 export type { Refusal, RefusalCode } from './changes/refusal.js';
 export { touchedBy } from './changes/checks.js';
+export { entryTexts, readEntry, unknownPairFamilies } from './catalogue/entry.js';
+export { limitationFields, withSpeed } from './catalogue/entry-checks.js';
+export type { EntryCode, EntryProblem, ReadEntry, TypeEntry } from './catalogue/entry.js';
 export { equipmentType, functionCode, signalCode } from './catalogue/type.js';
-export type { Catalogue, EquipmentType, FunctionCode, SignalCode } from './catalogue/type.js';
+export type { Catalogue, EquipmentType, FunctionCode, Limitation, SignalCode } from './catalogue/type.js';
 export { dossierSchemaVersion, dossier as dossierSchema } from './dossier/dossier.js';
 export type { Dossier } from './dossier/dossier.js';
 export {

@@ -29,11 +29,6 @@ export interface AircraftRow {
   readonly updated_at: Date;
 }
 
-export interface StoredCommit {
-  readonly request_hash: string;
-  readonly answer: unknown;
-}
-
 export interface ChangeRow {
   readonly aircraft_id: string;
   readonly seq: number;
@@ -53,21 +48,6 @@ export class AircraftData {
     private readonly connection: Connection,
     private readonly organisationId: string,
   ) {}
-
-  /** Two requests with one key come one after the other; the second then finds what the first stored. */
-  async lockKey(key: string): Promise<void> {
-    await this.connection.query(`select pg_advisory_xact_lock(hashtextextended($1, 0))`, [
-      `${this.organisationId} ${key}`,
-    ]);
-  }
-
-  async commitOf(key: string): Promise<StoredCommit | null> {
-    const rows = await this.connection.query<{ request_hash: string; answer: unknown }>(
-      'select request_hash, answer from commits where organisation_id = $1 and key = $2',
-      [this.organisationId, key],
-    );
-    return rows[0] ?? null;
-  }
 
   /** Locks in the order of ids, whatever order was asked for: the one place that decides it. */
   async lock(ids: readonly string[]): Promise<Map<string, AircraftRow>> {
@@ -336,28 +316,6 @@ export class AircraftData {
       [this.organisationId, aircraftId, entry],
     );
     return rows[0] ?? null;
-  }
-
-  async keepCommit(commit: {
-    readonly key: string;
-    readonly aircraftId: string;
-    readonly requestHash: string;
-    readonly answer: unknown;
-    readonly memberId: string;
-    readonly at: Date;
-  }): Promise<void> {
-    await this.connection.query(
-      'insert into commits (organisation_id, key, aircraft_id, request_hash, answer, member_id, at) values ($1, $2, $3, $4, $5, $6, $7)',
-      [
-        this.organisationId,
-        commit.key,
-        commit.aircraftId,
-        commit.requestHash,
-        JSON.stringify(commit.answer),
-        commit.memberId,
-        commit.at,
-      ],
-    );
   }
 
   async addEvent(kind: string, aircraftId: string, at: Date, body: object): Promise<void> {

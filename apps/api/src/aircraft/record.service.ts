@@ -1,8 +1,8 @@
-import { contentHash } from '../common/canonical.js';
 import { instantOf } from '../common/clock.js';
 import type { Clock } from '../common/clock.js';
 import { AppError, badInput } from '../common/errors.js';
 import type { Metrics } from '../common/metrics.js';
+import { checkKey, keepAnswer, knownAnswer } from '../common/request-keys.data.js';
 import type { Connection, Database } from '../database/database.js';
 import { authorise } from '../identity/access.js';
 import type { Actor } from '../identity/access.js';
@@ -11,7 +11,6 @@ import { recordWithin } from './recorder.js';
 import type { Recorded, RecordRequest } from './recorder.js';
 
 const idPattern = /^[A-Za-z0-9][A-Za-z0-9._:>/-]{0,79}$/;
-const keyPattern = /^[\x21-\x7e]{8,200}$/;
 /** What one person records at once; a load may bring the whole life of an aircraft. */
 const MOST_CHANGES = 200;
 const MOST_LOADED = 5000;
@@ -72,11 +71,8 @@ export class RecordService {
     const data = new AircraftData(connection, actor.organisationId);
     const answers = new Map<RecordRequest, Recorded>();
     for (const request of [...requests].sort((a, b) => (a.key < b.key ? -1 : 1))) {
-      await data.lockKey(request.key);
-      const known = await data.commitOf(request.key);
-      if (known === null) continue;
-      if (known.request_hash !== hashOf(actor, request)) throw new AppError({ code: 'KEY_REUSED' });
-      answers.set(request, known.answer as Recorded);
+      const known = await knownAnswer<Recorded>(connection, actor, request.key, contentOf(request));
+      if (known !== null) answers.set(request, known);
     }
     const open = requests.filter((request) => !answers.has(request));
     const rows = await data.lock(open.map((request) => request.aircraftId));
@@ -88,22 +84,16 @@ export class RecordService {
         throw new AppError({ code: 'NOT_FOUND', what: 'aircraft', field: 'input.aircraftId' });
       }
       const { recorded } = await recordWithin(connection, actor, request, before, profiles, now);
-      await data.keepCommit({
-        key: request.key,
-        aircraftId: request.aircraftId,
-        requestHash: hashOf(actor, request),
-        answer: recorded,
-        memberId: actor.memberId,
-        at: now,
-      });
+      const { key, aircraftId } = request;
+      await keepAnswer(connection, actor, { key, content: contentOf(request), aircraftId, answer: recorded, at: now });
       answers.set(request, recorded);
     }
     return requests.flatMap((request) => answers.get(request) ?? []);
   }
 }
 
-function hashOf(actor: Actor, { aircraftId, expectedRevision, changes, jobId }: RecordRequest): string {
-  return contentHash({ memberId: actor.memberId, aircraftId, expectedRevision, changes, jobId: jobId ?? null });
+function contentOf({ aircraftId, expectedRevision, changes, jobId }: RecordRequest) {
+  return { aircraftId, expectedRevision, changes, jobId: jobId ?? null };
 }
 
 function checkRequest(request: RecordRequest): void {
@@ -114,13 +104,7 @@ function checkRequest(request: RecordRequest): void {
       'Use 1 to 80 letters, digits and . _ : > / -',
     );
   }
-  if (!keyPattern.test(request.key)) {
-    throw badInput(
-      'input.key',
-      'The request key must have 8 to 200 visible characters.',
-      'Send a new random key with each piece of work.',
-    );
-  }
+  checkKey(request.key);
   if (!Number.isInteger(request.expectedRevision) || request.expectedRevision < 0) {
     throw badInput(
       'input.expectedRevision',

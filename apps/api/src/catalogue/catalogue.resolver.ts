@@ -1,11 +1,19 @@
 import { Inject } from '@nestjs/common';
-import { Args, Context, Query, Resolver } from '@nestjs/graphql';
+import { Args, Context, Mutation, Parent, Query, ResolveField, Resolver } from '@nestjs/graphql';
 import type { RequestContext } from '../identity/request.js';
 import { CatalogueService } from './catalogue.service.js';
+import { MovesService } from './moves.service.js';
 
-@Resolver()
+interface Family {
+  readonly family: string;
+}
+
+@Resolver('EquipmentType')
 export class CatalogueResolver {
-  constructor(@Inject(CatalogueService) private readonly entries: CatalogueService) {}
+  constructor(
+    @Inject(CatalogueService) private readonly entries: CatalogueService,
+    @Inject(MovesService) private readonly moves: MovesService,
+  ) {}
 
   @Query()
   catalogue(@Args() ask: Parameters<CatalogueService['list']>[1], @Context() { actor }: RequestContext) {
@@ -15,5 +23,44 @@ export class CatalogueResolver {
   @Query()
   equipmentType(@Args() { id }: { id: string }, @Context() { actor }: RequestContext) {
     return this.entries.find(actor, id);
+  }
+
+  @Query()
+  previewType(
+    @Args() { input }: { input: Parameters<MovesService['preview']>[1] },
+    @Context() { actor }: RequestContext,
+  ) {
+    return this.moves.preview(actor, input);
+  }
+
+  @Query()
+  movingTo(@Args() { typeId }: { typeId: string }, @Context() { actor }: RequestContext) {
+    return this.moves.movingTo(actor, typeId);
+  }
+
+  @Mutation()
+  enterType(
+    @Args() { input }: { input: Parameters<CatalogueService['enter']>[1] },
+    @Context() { actor }: RequestContext,
+  ) {
+    return this.entries.enter(actor, input);
+  }
+
+  @Mutation()
+  reviseType(
+    @Args() { input }: { input: Parameters<CatalogueService['revise']>[1] },
+    @Context() { actor }: RequestContext,
+  ) {
+    return this.entries.revise(actor, input);
+  }
+
+  @ResolveField()
+  versions(@Parent() { family }: Family, @Context() { actor }: RequestContext) {
+    return this.entries.versions(actor, family);
+  }
+
+  @ResolveField()
+  fitted(@Parent() { family }: Family, @Context() { actor }: RequestContext) {
+    return this.entries.fitted(actor, family);
   }
 }

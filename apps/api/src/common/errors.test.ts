@@ -12,6 +12,14 @@ const every: readonly Problem[] = [
   { code: 'BAD_INPUT', field: 'first', reason: 'A page holds 0 to 500 rows.', wayOut: 'Ask for fewer.' },
   { code: 'STALE_REVISION', revision: 4, changedBy: 'Somebody', changedAt: '2026-01-01T00:00Z' },
   { code: 'STALE_REVISION', revision: 4, changedBy: 'Somebody', changedAt: '2026-01-01T00:00Z', what: 'The list' },
+  {
+    code: 'STALE_REVISION',
+    revision: 2,
+    changedBy: 'Somebody',
+    changedAt: '2026-01-01T00:00Z',
+    currentId: 'nav@2',
+    what: 'It',
+  },
   { code: 'KEY_REUSED' },
   {
     code: 'REFUSED',

@@ -26,6 +26,8 @@ export type Problem =
       readonly changedAt: string;
       /** What was changed, as a screen would say it; left out: an aircraft record. */
       readonly what?: string;
+      /** Of the catalogue: the version now in force. */
+      readonly currentId?: string;
     }
   | { readonly code: 'KEY_REUSED' }
   | { readonly code: 'REFUSED'; readonly refusals: readonly Refusal[] }
@@ -94,14 +96,21 @@ export function describe(problem: Problem): Told {
       });
     case 'BAD_INPUT':
       return tell(problem.reason, problem.wayOut, { field: problem.field });
-    case 'STALE_REVISION':
+    case 'STALE_REVISION': {
+      const { revision, changedBy, changedAt, what, currentId } = problem;
       return tell(
-        `${problem.what ?? 'The aircraft record'} changed meanwhile, by ${problem.changedBy}.`,
-        problem.what === undefined
+        `${what ?? 'The aircraft record'} was changed by ${changedBy} meanwhile.`,
+        what === undefined
           ? 'Load the record again; your draft is kept. Look at what changed, then record the work.'
-          : 'Load it again; what you typed is kept. Look at what changed, then save.',
-        { revision: problem.revision, changedBy: problem.changedBy, changedAt: problem.changedAt },
+          : 'Load it again; your draft is kept. Look at what changed, then save yours.',
+        {
+          revision,
+          changedBy,
+          changedAt,
+          ...(currentId === undefined ? {} : { currentId, field: 'input.expectedId' }),
+        },
       );
+    }
     case 'KEY_REUSED':
       return tell('This request key was used before with other content.', 'Send the request again with a new key.', {
         field: 'input.key',

@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { readTypes } from '../catalogue/catalogue.service.js';
+import { readTypes } from '../catalogue/admission.js';
 import { addTypes } from '../catalogue/catalogue.data.js';
 import { Clock } from '../common/clock.js';
 import { AppError, describe } from '../common/errors.js';
@@ -41,7 +41,7 @@ async function main(): Promise<void> {
     await house.setUp(manager, { ...founding, profiles: founding.profiles ?? startingProfiles });
     for (const person of founding.people ?? []) await house.addPerson(manager, person);
     await opened.database.withOrganisation(manager, (connection) =>
-      addTypes(connection, manager.organisationId, types, new Clock().now()),
+      addTypes(connection, manager, types, new Clock().now()),
     );
     log.say(`founded ${founding.organisation.name} with ${1 + (founding.people?.length ?? 0)} people`);
   } finally {

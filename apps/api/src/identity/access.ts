@@ -23,7 +23,7 @@ const access = {
   'jobs.use': ['manager', 'technician'],
   'rules.read': ['manager', 'technician', 'dispatcher', 'auditor'],
   'catalogue.read': ['manager', 'technician', 'dispatcher', 'auditor'],
-  'catalogue.write': ['manager'],
+  'catalogue.write': ['manager', 'technician'],
   'labour.read': ['manager', 'technician', 'auditor'],
   'labour.write': ['manager'],
   'organisation.write': ['manager'],

@@ -73,6 +73,7 @@ export class ImportsData {
         operators: await connection.query('select id, name from operators where organisation_id = $1', own),
         bases: await connection.query('select id, name, zone from bases where organisation_id = $1', own),
         types: types.map(({ body }) => body),
+        supersededTypes: new Set(types.flatMap(({ body, superseded_by }) => (superseded_by === null ? [] : [body.id]))),
       };
       return { known, profiles: await new AircraftData(connection, organisationId).profiles() };
     });
@@ -144,7 +145,7 @@ export async function writeLists(
       [actor.organisationId, id, name],
     );
   }
-  await addTypes(connection, actor.organisationId, lists.newTypes, at);
+  await addTypes(connection, actor, lists.newTypes, at);
 }
 
 export async function endOn(

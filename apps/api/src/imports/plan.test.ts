@@ -13,6 +13,7 @@ const nothing: Known = {
   operators: [],
   bases: [{ id: 'field', name: 'Field', zone: 'America/Chicago' }],
   types: [],
+  supersededTypes: new Set(),
 };
 
 function sample(folder: string) {
@@ -157,6 +158,30 @@ describe('planning', () => {
     expect(again.aircraft[0]).toMatchObject({ revision: first.aircraft[0]?.dossier.revision });
     expect(again.aircraft[0]?.changes.map(({ kind }) => kind)).toEqual(['aircraft.amend']);
     expect(again.aircraft[0]?.dossier.configuration.aircraft).toMatchObject({ seats: 4, serial: 'X-9' });
+  });
+
+  const typesHead = 'family,maker,type_name,part_number,manual,manual_revision,type_functions,details\n';
+
+  it('remarks on a type that is an older version of what the catalogue has, and takes it no further', () => {
+    const sent = files({ 'types.csv': `${typesHead}nv1,Quillon,NV 1,Q-1,NV 1 manual,A,com,\n` });
+    const [old] = planImport(sent, nothing).newTypes;
+    if (!old) throw new Error('the type was not taken');
+    const plan = planImport(sent, { ...nothing, types: [old], supersededTypes: new Set([old.id]) });
+    expect(plan.newTypes).toEqual([]);
+    expect(plan.bad).toEqual([]);
+    expect(plan.remarks).toMatchObject([{ line: 2, text: expect.stringContaining('older version of Quillon NV 1') }]);
+    expect(planImport(sent, { ...nothing, types: [old] }).remarks).toEqual([]);
+  });
+
+  it('holds a type to what its fields say of each other', () => {
+    const details =
+      '"{""pairs"":[{""family"":""x"",""signals"":[],""software"":null,""document"":""M"",""revision"":""A""}]}"';
+    const { bad, newTypes } = planImport(
+      files({ 'types.csv': `${typesHead}nv1,Quillon,NV 1,Q-1,NV 1 manual,A,com,${details}\n` }),
+      nothing,
+    );
+    expect(newTypes).toEqual([]);
+    expect(bad).toMatchObject([{ line: 2, column: 'details', reason: expect.stringContaining('pairs.0.signals') }]);
   });
 
   it('refuses an entry that is recorded with other content, and does not take back a superseded one', () => {

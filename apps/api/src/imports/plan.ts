@@ -20,6 +20,8 @@ export interface Known {
   readonly operators: readonly { readonly id: string; readonly name: string }[];
   readonly bases: readonly { readonly id: string; readonly name: string; readonly zone: string }[];
   readonly types: readonly EquipmentType[];
+  /** Of them, ids of versions that a newer one took the place of. */
+  readonly supersededTypes: ReadonlySet<string>;
 }
 
 export interface KnownAircraft {
@@ -84,7 +86,7 @@ export function planImport(files: readonly UploadedFile[], known: Known): Plan {
   const sorted = tables.map((table) => identify(table, bad, remarks));
   const rows = sorted.flatMap(({ rows }) => rows);
   const lists = new Lists(known);
-  const { types, newTypes } = takeTypes(rows, known.types, bad);
+  const { types, newTypes } = takeTypes(rows, known, bad, remarks);
   const catalogue = { version: 'import', types: Object.fromEntries(types.map((type) => [type.id, type])) };
   const planner = new Planner(known, lists, catalogue, bad, remarks);
   for (const kind of aircraftKinds) {
@@ -171,12 +173,23 @@ function once(rows: readonly ReadRow[], kind: FileKind, bad: BadRow[], remarks: 
   });
 }
 
-function takeTypes(rows: readonly ReadRow[], stored: readonly EquipmentType[], bad: BadRow[]) {
+function takeTypes(
+  rows: readonly ReadRow[],
+  { types: stored, supersededTypes }: Pick<Known, 'types' | 'supersededTypes'>,
+  bad: BadRow[],
+  remarks: Remark[],
+) {
   const newTypes: EquipmentType[] = [];
   for (const row of rows.filter(({ kind }) => kind === typesKind)) {
     try {
       const type = typeOf(row.row as unknown as TypeRow);
       if (!stored.some(({ id }) => id === type.id)) newTypes.push(type);
+      else if (supersededTypes.has(type.id))
+        remarks.push({
+          file: row.file,
+          line: row.line,
+          text: `An older version of ${type.maker} ${type.name}: the catalogue has a newer one, which stays in force.`,
+        });
     } catch (error) {
       bad.push(badRow(row, error));
     }

@@ -11,6 +11,7 @@ it('says in aligned text which rows are bad, what to do, and what the board woul
     operators: [],
     bases: [{ id: 'field', name: 'Field', zone: 'UTC' }],
     types: [],
+    supersededTypes: new Set(),
   });
   const report = reportOf(plan, [{ profileId: 'p', profile: 'Local', yes: 0, no: 11, cannotTell: 1 }]);
   expect(reportText('checked', report)).toBe(`file       kind      rows  good  bad  nothing new

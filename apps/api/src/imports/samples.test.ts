@@ -45,6 +45,7 @@ it.each(['2027-03-31', '2028-02-29'])('made for %s, the clean one is as clean an
         operators: [],
         bases: [],
         types: [],
+        supersededTypes: new Set(),
       },
     );
   expect(plan('clean').bad).toEqual([]);

@@ -63,7 +63,12 @@ export type SignalCode = Read<typeof signalCode>;
 
 export const port = z
   .object({
-    name: z.string().regex(/^[A-Za-z0-9][A-Za-z0-9 ._+-]{0,39}$/),
+    name: z
+      .string()
+      .regex(
+        /^[A-Za-z0-9][A-Za-z0-9 ._+-]{0,39}$/,
+        'use 1 to 40 letters, digits, spaces and . _ + -, a letter or digit first',
+      ),
     signal: signalCode,
     direction: z.enum(['in', 'out', 'both']).meta({ id: 'PortDirection' }),
     standard: z
@@ -79,15 +84,18 @@ export type Port = Read<typeof port>;
 
 /** TSO authorisation with the class marked on the unit, for example TSO C146 with class "Gamma-3" or TSO C129 with class "A1". */
 export const authorisation = z
-  .object({ tso: z.string().regex(/^C\d+[a-z]?$/), class: z.string().nullable() })
+  .object({
+    tso: z.string().regex(/^C\d+[a-z]?$/, 'write the number as C146d, without the letters TSO'),
+    class: z.string().max(200).nullable(),
+  })
   .meta({ id: 'Authorisation' });
 
 /** A pair whose joining the manual approves: this type's software (null: any) with another family. */
 export const approvedPair = z
   .object({
-    family: z.string(),
+    family: z.string().max(80),
     signals: z.array(signalCode),
-    software: z.string().nullable(),
+    software: z.string().max(200).nullable(),
     document: shortText,
     revision: shortText,
   })

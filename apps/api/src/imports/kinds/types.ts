@@ -1,5 +1,6 @@
 import type { EquipmentType } from '@tallywing/rules';
-import { equipmentType } from '@tallywing/rules';
+import { entryTexts, readEntry } from '@tallywing/rules';
+import { fill } from '../../aircraft/refusals.js';
 import { equipmentTypeId } from '../../aircraft/stamp.js';
 import type { RowOf } from '../file-kind.js';
 import { optional, required } from '../file-kind.js';
@@ -74,11 +75,16 @@ export function typeOf(row: TypeRow): EquipmentType {
     limitations: [],
     ...details,
   };
-  const id = equipmentTypeId(body as Omit<EquipmentType, 'id'>);
-  const read = equipmentType.safeParse({ ...body, id });
-  if (read.success) return { ...body, id } as EquipmentType;
-  const [issue] = read.error.issues;
-  const path = issue?.path.join('.') ?? '';
-  const column = path.startsWith('authorisations') ? 'authorisations' : path in columns ? path : 'details';
-  throw new CellProblem(`${path}: ${issue?.message ?? 'not valid'}`, 'Compare it with the catalogue.', column);
+  const read = readEntry(body);
+  if (read.ok) return { id: equipmentTypeId(read.entry), ...read.entry };
+  const [first] = read.problems;
+  if (first === undefined) throw new Error('An entry was refused without a reason.');
+  const { says, wayOut } = entryTexts[first.code];
+  const column = first.field.startsWith('authorisations')
+    ? 'authorisations'
+    : first.field in columns
+      ? first.field
+      : 'details';
+  const where = first.code === 'malformed' ? '' : `${first.field}: `;
+  throw new CellProblem(`${where}${fill(says, first.data)}`, wayOut, column);
 }

@@ -1,4 +1,5 @@
 import { dossierSchemaVersion } from '@tallywing/rules';
+import { keepOnDevice, readKept } from '../../form/kept.js';
 import type { Step } from './plan.js';
 
 /** Planned work, kept on this device so that neither a lost network nor a refusal loses what was typed. */
@@ -15,33 +16,16 @@ export interface Draft {
 const version = `1.${dossierSchemaVersion}`;
 const keyOf = (aircraftId: string) => `tallywing.draft.${aircraftId}`;
 
-export type Kept =
-  | { readonly state: 'none' }
-  | { readonly state: 'kept'; readonly draft: Draft }
-  | { readonly state: 'other-version'; readonly text: string };
+export type Kept = { readonly state: 'none' | 'other-version' } | { readonly state: 'kept'; readonly draft: Draft };
 
 export function readDraft(storage: Pick<Storage, 'getItem'>, aircraftId: string): Kept {
-  const text = storage.getItem(keyOf(aircraftId));
-  if (text === null) return { state: 'none' };
-  try {
-    const kept = JSON.parse(text) as Draft & { version?: unknown };
-    if (kept.version !== version) return { state: 'other-version', text };
-    return {
-      state: 'kept',
-      draft: { aircraftId, revision: kept.revision, steps: kept.steps, commitKey: kept.commitKey },
-    };
-  } catch {
-    return { state: 'other-version', text };
-  }
+  const found = readKept(storage, keyOf(aircraftId), version);
+  if (found.state !== 'kept') return found;
+  const { revision, steps, commitKey } = found.value as Draft;
+  return { state: 'kept', draft: { aircraftId, revision, steps, commitKey } };
 }
 
-/** Returns false where the device has no room or forbids it: the screen must then say so. */
+/** Returns false where the device would not keep it. */
 export function keepDraft(storage: Pick<Storage, 'setItem' | 'removeItem'>, draft: Draft): boolean {
-  try {
-    if (draft.steps.length === 0) storage.removeItem(keyOf(draft.aircraftId));
-    else storage.setItem(keyOf(draft.aircraftId), JSON.stringify({ version, ...draft }));
-    return true;
-  } catch {
-    return false;
-  }
+  return keepOnDevice(storage, keyOf(draft.aircraftId), version, draft.steps.length === 0 ? null : draft);
 }

@@ -2,7 +2,7 @@ import { blankDossier, equipmentType, replay, type Catalogue, type Change, type 
 import { expect, test } from 'vitest';
 import { stillOwed } from './effect.js';
 import { cycleNamed, entryFor, newStep, stepWith } from './follow.js';
-import { valueAt, withValueAt } from './form/tree.js';
+import { valueAt, withValueAt } from '../../form/tree.js';
 import { openJoins } from '@tallywing/rules';
 import { judgeStep, limitWords, pointWords } from './judging.js';
 import type { Start } from './kinds.js';

@@ -1,6 +1,6 @@
 import { changeSchema, databaseCycle, judgeAltimeterTest, type Catalogue, type Dossier } from '@tallywing/rules';
-import { blank, specOf, type Spec } from './form/spec.js';
-import { valueAt, withValueAt } from './form/tree.js';
+import { blank, specOf, type Spec } from '../../form/spec.js';
+import { valueAt, withValueAt } from '../../form/tree.js';
 import { freshId } from './ids.js';
 import { formOf, freshPathOf, touchedWith, type Start } from './kinds.js';
 import type { Step } from './plan.js';

@@ -10,8 +10,8 @@ import {
   type JudgedReadings,
 } from '@tallywing/rules';
 import { codeWords } from '../../trade/words.js';
-import type { Spec } from './form/spec.js';
-import { valueAt } from './form/tree.js';
+import type { Spec } from '../../form/spec.js';
+import { valueAt } from '../../form/tree.js';
 import { readingsOf, specFor } from './follow.js';
 
 const judges: Readonly<Record<string, (readings: never, day: string) => JudgedReadings>> = {

@@ -2,9 +2,10 @@ import { readFileSync } from 'node:fs';
 import { blankDossier, changeDefinitions, changeSchema, replay, type Catalogue, type Change } from '@tallywing/rules';
 import { buildSchema, isEnumType, isInputObjectType, isListType, isNonNullType, type GraphQLInputType } from 'graphql';
 import { expect, test } from 'vitest';
-import { blank, specOf, type Spec } from './form/spec.js';
+import { blank, specOf, type Spec } from '../../form/spec.js';
 import { formOf } from './kinds.js';
-import { inputOf, planOf, problemAt, type Step } from './plan.js';
+import { problemAt } from '../../form/problems.js';
+import { inputOf, planOf, type Step } from './plan.js';
 
 const catalogue: Catalogue = { version: 'none', types: {} };
 const now = '2026-11-25T12:00Z';

@@ -1,28 +1,13 @@
-import {
-  admit,
-  apply,
-  parseChange,
-  refusalTexts,
-  type Catalogue,
-  type Change,
-  type Dossier,
-  type Refusal,
-} from '@tallywing/rules';
-import type { Spec } from './form/spec.js';
-import { valueAt } from './form/tree.js';
+import { admit, apply, parseChange, refusalTexts, type Catalogue, type Change, type Dossier } from '@tallywing/rules';
+import type { Spec } from '../../form/spec.js';
+import { problemWords, type FieldProblem } from '../../form/problems.js';
+import { valueAt } from '../../form/tree.js';
 
 /** One thing done or planned, as the form holds it. It may be unfinished. */
 export interface Step {
   readonly key: string;
   readonly kind: string;
   readonly value: unknown;
-}
-
-/** What is wrong with one field of a step, and the way out. `field` is '' for the step as a whole. */
-export interface FieldProblem {
-  readonly field: string;
-  readonly says: string;
-  readonly wayOut: string;
 }
 
 export interface JudgedStep {
@@ -49,50 +34,24 @@ export function planOf(dossier: Dossier, catalogue: Catalogue, steps: readonly S
     const before = after;
     const parsed = parseChange({ kind: step.kind, version: 1, ...(step.value as object) });
     if (!parsed.ok)
-      return { step, before, change: null, problems: parsed.refusals.map((each) => problemWords(each, step.value)) };
+      return {
+        step,
+        before,
+        change: null,
+        problems: parsed.refusals.map((each) => problemWords(each, step.value, refusalTexts)),
+      };
     const refusals = admit(before, catalogue, parsed.change, now);
     if (refusals.length > 0)
-      return { step, before, change: null, problems: refusals.map((each) => problemWords(each, step.value)) };
+      return {
+        step,
+        before,
+        change: null,
+        problems: refusals.map((each) => problemWords(each, step.value, refusalTexts)),
+      };
     after = apply(before, parsed.change);
     return { step, before, change: parsed.change, problems: [] };
   });
   return { steps: judged, after, ready: judged.length > 0 && judged.every((each) => each.change !== null) };
-}
-
-/** A refusal in words, from the core's own texts; an empty field simply asks to be filled in. */
-export function problemWords(refusal: Refusal, value: unknown): FieldProblem {
-  const { field } = refusal;
-  if (refusal.code === 'malformed') {
-    const given = valueAt(value, field);
-    if (given === null || given === undefined || given === '')
-      return { field, says: 'This is still empty.', wayOut: 'Fill it in.' };
-    return { field, says: plainProblem(String(refusal.data['problem'] ?? '')), wayOut: '' };
-  }
-  const texts = refusalTexts[refusal.code];
-  return { field, says: filled(texts.says, refusal.data), wayOut: filled(texts.wayOut, refusal.data) };
-}
-
-/** The schema library's own words are for programmers; these are not. */
-function plainProblem(problem: string): string {
-  const least = /expected (?:number|int) to be (>=?)\s*(-?[\d.]+)/.exec(problem);
-  if (least) return `Must be ${least[1] === '>' ? 'more than' : 'at least'} ${least[2]}.`;
-  const most = /expected (?:number|int) to be (<=?)\s*(-?[\d.]+)/.exec(problem);
-  if (most) return `Must be ${most[1] === '<' ? 'less than' : 'at most'} ${most[2]}.`;
-  if (/expected number/.test(problem)) return 'This is not a number.';
-  if (/expected int/.test(problem)) return 'Must be a whole number.';
-  if (/Invalid option/.test(problem)) return 'Choose one of the list.';
-  const text = problem.charAt(0).toUpperCase() + problem.slice(1);
-  return text.endsWith('.') ? text : `${text}.`;
-}
-
-function filled(template: string, data: Refusal['data']): string {
-  return template.replace(/\{(\w+)\}/g, (_, name: string) => String(data[name] ?? ''));
-}
-
-/** The problem that belongs to one field, in one line. */
-export function problemAt(problems: readonly FieldProblem[], field: string): string | null {
-  const found = problems.filter((problem) => problem.field === field);
-  return found.length === 0 ? null : found.map((problem) => `${problem.says} ${problem.wayOut}`.trim()).join(' ');
 }
 
 /**

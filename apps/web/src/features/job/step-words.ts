@@ -1,7 +1,7 @@
 import { dateWords } from '../../ui/words.js';
 import { recordKindWords } from '../../trade/words.js';
-import { linkWords, subjectName, unitName } from './form/options.js';
-import { valueAt } from './form/tree.js';
+import { linkWords, subjectName, unitName } from './options.js';
+import { valueAt } from '../../form/tree.js';
 import type { JudgedStep } from './plan.js';
 
 /** What a step is about, in one line: the unit, the joint, the entry. Empty while that is not chosen. */

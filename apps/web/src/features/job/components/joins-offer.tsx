@@ -1,7 +1,7 @@
 import type { Dossier } from '@tallywing/rules';
 import { Button } from '../../../ui/button.js';
 import { countWords } from '../../../ui/words.js';
-import { linkWords, unitName } from '../form/options.js';
+import { linkWords, unitName } from '../options.js';
 import type { Join } from '@tallywing/rules';
 
 /** Free ports of a unit that was just fitted, with a partner each: one press joins them. */

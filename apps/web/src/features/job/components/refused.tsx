@@ -1,6 +1,6 @@
 import type { Problem } from '../../../app/problem.js';
 import { Trouble } from '../../../ui/states.js';
-import { labelOf } from '../form/labels.js';
+import { labelOf } from '../../../form/labels.js';
 
 interface ServerRefusal {
   readonly change: number | null;

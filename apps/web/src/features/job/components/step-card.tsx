@@ -1,14 +1,16 @@
 import type { Catalogue } from '@tallywing/rules';
 import { useMemo, useState } from 'react';
 import { Button } from '../../../ui/button.js';
-import { FieldView, FormContextProvider, type FormContext } from '../form/field-view.js';
-import { optionsFor } from '../form/options.js';
-import type { Spec } from '../form/spec.js';
-import { valueAt } from '../form/tree.js';
+import { FieldView } from '../../../form/field-view.js';
+import { FormContextProvider, type FormContext } from '../../../form/form-context.js';
+import { problemAt } from '../../../form/problems.js';
+import { optionsFor } from '../options.js';
+import type { Spec } from '../../../form/spec.js';
+import { valueAt } from '../../../form/tree.js';
 import { specFor, stepWith } from '../follow.js';
 import { formOf } from '../kinds.js';
 import { judgeStep } from '../judging.js';
-import { problemAt, type JudgedStep, type Step } from '../plan.js';
+import type { JudgedStep, Step } from '../plan.js';
 import { Readings } from './readings.js';
 import { stepWords } from '../step-words.js';
 
@@ -35,6 +37,7 @@ export function StepCard(props: StepCardProps) {
   const hasMore = useMemo(() => hasFolded(spec, '', shown, form.hidden ?? []), [spec, shown, form.hidden]);
   const context: FormContext = {
     zone,
+    words: { given: 'Recorded', notGiven: 'Not recorded', noOptions: 'There is none on this aircraft.' },
     set: (path, value) => onChange(stepWith(step, path, value, before, catalogue)),
     problem: (path) => problemAt(problems, path),
     options: (path) => optionsFor(step.kind, path, step.value, before, catalogue),

@@ -1,32 +1,16 @@
-import { createContext, useContext } from 'react';
-import { codeWords, recordKindWords } from '../../../trade/words.js';
+import { useId } from 'react';
+import { codeWords, recordKindWords } from '../trade/words.js';
 import { localTimeAt } from '@tallywing/rules';
-import { instantAt } from '../../../trade/time.js';
-import { Button } from '../../../ui/button.js';
-import { Field } from '../../../ui/field.js';
+import { instantAt } from '../trade/time.js';
+import { Button } from '../ui/button.js';
+import { Field } from '../ui/field.js';
+import { useForm, type Option } from './form-context.js';
 import { labelOf, unitOf } from './labels.js';
 import { hoursText, numberText, readHours, readNumber } from './numbers.js';
-import type { Option } from './options.js';
 import { blank, type Spec } from './spec.js';
 import { TypedInput } from './typed-input.js';
 import { TypePicker } from './type-picker.js';
-
-/** What every field of a step's form needs. */
-export interface FormContext {
-  readonly zone: string;
-  readonly set: (path: string, value: unknown) => void;
-  readonly problem: (path: string) => string | null;
-  readonly options: (path: string) => readonly Option[] | null;
-  readonly hidden: (path: string) => boolean;
-}
-
-export const FormContextProvider = createContext<FormContext | null>(null);
-
-function useForm(): FormContext {
-  const form = useContext(FormContextProvider);
-  if (!form) throw new Error('A field is used outside a form');
-  return form;
-}
+import './form.css';
 
 export interface FieldViewProps {
   readonly spec: Spec;
@@ -74,7 +58,7 @@ function Group({ spec, path, value }: FieldViewProps & { spec: Extract<Spec, { k
             checked={given}
             onChange={(event) => form.set(path, event.target.checked ? blank({ ...spec, nullable: false }) : null)}
           />
-          Recorded
+          {form.words.given}
         </label>
       )}
       {fields}
@@ -130,7 +114,7 @@ function Checks({ spec, path, value, options }: FieldViewProps & { options: read
             checked={unknown}
             onChange={(event) => form.set(path, event.target.checked ? null : [])}
           />
-          Not recorded
+          {form.words.notGiven}
         </label>
       )}
       {!unknown && (
@@ -150,7 +134,7 @@ function Checks({ spec, path, value, options }: FieldViewProps & { options: read
               {option.words}
             </label>
           ))}
-          {options.length === 0 && <span className="tw-soft">There is none on this aircraft.</span>}
+          {options.length === 0 && <span className="tw-soft">{form.words.noOptions}</span>}
         </div>
       )}
       <Problem path={path} />
@@ -191,7 +175,12 @@ function Single({ spec, path, value }: FieldViewProps) {
     const list = options ?? (spec.kind === 'choice' ? spec.values.map(words) : []);
     return (
       <Field {...shared}>
-        <Choice list={list} value={text} onChange={setText} empty={spec.nullable ? 'not recorded' : 'choose…'} />
+        <Choice
+          list={list}
+          value={text}
+          onChange={setText}
+          empty={spec.nullable ? form.words.notGiven.toLowerCase() : 'choose…'}
+        />
       </Field>
     );
   }
@@ -203,7 +192,7 @@ function Single({ spec, path, value }: FieldViewProps) {
             list={yesNo}
             value={value === true ? 'yes' : value === false ? 'no' : ''}
             onChange={(next) => set(next === '' ? null : next === 'yes')}
-            empty={spec.nullable ? 'not recorded' : 'choose…'}
+            empty={spec.nullable ? form.words.notGiven.toLowerCase() : 'choose…'}
           />
         </Field>
       );
@@ -243,7 +232,7 @@ function Single({ spec, path, value }: FieldViewProps) {
           {spec.kind === 'text' && spec.long ? (
             <textarea rows={2} value={text} onChange={(event) => setText(event.target.value)} />
           ) : (
-            <input value={text} onChange={(event) => setText(event.target.value)} />
+            <Suggested value={text} onChange={setText} list={form.suggestions?.(path) ?? []} />
           )}
         </Field>
       );
@@ -273,5 +262,29 @@ function Choice({ list, value, onChange, empty, ...rest }: ChoiceProps) {
         </option>
       ))}
     </select>
+  );
+}
+
+/** A line of text, with a list of likely ones where there is one. Takes the id and descriptions as `Choice` does. */
+function Suggested({ list, value, onChange, ...rest }: Omit<ChoiceProps, 'empty'>) {
+  const listId = useId();
+  return (
+    <>
+      <input
+        {...rest}
+        value={value}
+        onChange={(event) => onChange(event.target.value)}
+        {...(list.length > 0 ? { list: listId } : {})}
+      />
+      {list.length > 0 && (
+        <datalist id={listId}>
+          {list.map((option) => (
+            <option key={option.value} value={option.value}>
+              {option.words}
+            </option>
+          ))}
+        </datalist>
+      )}
+    </>
   );
 }

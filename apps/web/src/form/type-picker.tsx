@@ -2,7 +2,7 @@ import { ComboBox } from 'react-aria-components/ComboBox';
 import { Input } from 'react-aria-components/Input';
 import { ListBox, ListBoxItem } from 'react-aria-components/ListBox';
 import { Popover } from 'react-aria-components/Popover';
-import type { Option } from './options.js';
+import type { Option } from './form-context.js';
 import './type-picker.css';
 
 export interface TypePickerProps {

@@ -1,12 +1,8 @@
 import type { Catalogue, Dossier } from '@tallywing/rules';
-import { dateWords } from '../../../ui/words.js';
-import { recordKindWords } from '../../../trade/words.js';
-import { valueAt } from './tree.js';
-
-export interface Option {
-  readonly value: string;
-  readonly words: string;
-}
+import type { Option } from '../../form/form-context.js';
+import { dateWords } from '../../ui/words.js';
+import { recordKindWords } from '../../trade/words.js';
+import { valueAt } from '../../form/tree.js';
 
 /** What a field that names something may name; null where it is free text. `value` is the whole form. */
 export function optionsFor(

@@ -1,0 +1,38 @@
+import { createContext, useContext } from 'react';
+
+/** One of a list to choose from. */
+export interface Option {
+  readonly value: string;
+  readonly words: string;
+}
+
+/** What every field of a form needs. */
+export interface FormContext {
+  readonly zone: string;
+  readonly set: (path: string, value: unknown) => void;
+  readonly problem: (path: string) => string | null;
+  /** What the field may name; null where it is free text. */
+  readonly options: (path: string) => readonly Option[] | null;
+  readonly hidden: (path: string) => boolean;
+  /** What a free text may well be; anything else may be typed too. */
+  readonly suggestions?: (path: string) => readonly Option[];
+  readonly words: FormWords;
+}
+
+/** How the form speaks of what is not known, which differs by where the facts come from. */
+export interface FormWords {
+  /** Ticked: the group below is filled in. */
+  readonly given: string;
+  /** Chosen or ticked where a field has no value. */
+  readonly notGiven: string;
+  /** In place of a list to tick from that is empty. */
+  readonly noOptions: string;
+}
+
+export const FormContextProvider = createContext<FormContext | null>(null);
+
+export function useForm(): FormContext {
+  const form = useContext(FormContextProvider);
+  if (!form) throw new Error('A field is used outside a form');
+  return form;
+}

@@ -1,0 +1,47 @@
+import { expect, it } from 'vitest';
+import { goodDay, trainer, trainerCatalogue } from '../../testing/trainer.js';
+import { defaultConditions } from '../verdict/conditions.js';
+import { assess } from './assess.js';
+import { differenceOf, inShort } from './in-short.js';
+
+const flights = [
+  defaultConditions,
+  { ...defaultConditions, rules: 'vfr' as const, light: 'day' as const, approaches: [] },
+];
+const short = (catalogue = trainerCatalogue) => inShort(trainer(), catalogue, goodDay, flights);
+/** The trainer as if nothing were catalogued. */
+const bare = { version: 'bare', types: {} };
+
+it.each([
+  ['as it stands', trainerCatalogue],
+  ['without its catalogue', bare],
+])('says what an assessment says, %s', (_, catalogue) => {
+  const { flights: ready, open } = short(catalogue);
+  expect(ready).toEqual(
+    flights.map((each) => assess(trainer(), catalogue, { instant: goodDay }, each).operations['flight']?.ready),
+  );
+  const results = flights.flatMap((each) => assess(trainer(), catalogue, { instant: goodDay }, each).results);
+  const worst = new Map<string, string>();
+  for (const { key, outcome } of results) {
+    if (outcome === 'not-met' || (outcome === 'cannot-tell' && !worst.has(key))) worst.set(key, outcome);
+  }
+  expect(Object.fromEntries(open.map(({ key, outcome }) => [key, outcome]))).toEqual(Object.fromEntries(worst));
+});
+
+it('between an answer and itself nothing differs', () => {
+  expect(differenceOf(short(), short())).toEqual({ flights: [], capabilities: [], opened: [], closed: [] });
+});
+
+it('the difference is the same both ways round', () => {
+  const [with_, without] = [short(), short(bare)];
+  const lost = differenceOf(with_, without);
+  const gained = differenceOf(without, with_);
+  expect(lost.capabilities.length).toBeGreaterThan(0);
+  expect(lost.opened.length).toBeGreaterThan(0);
+  expect(gained.capabilities).toEqual(
+    lost.capabilities.map(({ capability, was, is }) => ({ capability, was: is, is: was })),
+  );
+  expect(gained.flights).toEqual(lost.flights.map(({ flight, was, is }) => ({ flight, was: is, is: was })));
+  expect(gained.opened).toEqual(lost.closed);
+  expect(gained.closed).toEqual(lost.opened);
+});
