@@ -215,7 +215,7 @@ test.each([
 ] as const)('the other screens: nothing for axe to find and no sideways scrolling, %s', async (_name, look) => {
   const someone = await arrive('/', accounts.manager, look);
   const { page } = someone;
-  for (const screen of ['Findings', 'Due ahead', 'Databases', 'Catalogue', 'Rules', 'Import']) {
+  for (const screen of ['Findings', 'Due ahead', 'Databases', 'Catalogue', 'Rules', 'Hours and prices', 'Import']) {
     await page.getByRole('navigation', { name: 'Screens' }).getByRole('link', { name: screen }).click();
     await page.getByRole('heading', { name: screen, level: 1 }).waitFor();
     await page.waitForLoadState('networkidle');

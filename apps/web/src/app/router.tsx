@@ -15,6 +15,7 @@ const screens: RouteObject[] = [
   { path: 'databases', lazy: async () => screen((await import('../features/databases/screen.js')).DatabasesScreen) },
   { path: 'catalogue', lazy: async () => screen((await import('../features/catalogue/screen.js')).CatalogueScreen) },
   { path: 'import', lazy: async () => screen((await import('../features/import/screen.js')).ImportScreen) },
+  { path: 'hours', lazy: async () => screen((await import('../features/labour/screen.js')).LabourScreen) },
   { path: 'rules', lazy: async () => screen((await import('../features/rules/screen.js')).RulesScreen) },
 ];
 

@@ -13,6 +13,7 @@ const screens: readonly Screen[] = [
   { path: '/databases', title: 'Databases', needs: 'fleet.read' },
   { path: '/catalogue', title: 'Catalogue', needs: 'catalogue.read' },
   { path: '/rules', title: 'Rules', needs: 'rules.read' },
+  { path: '/hours', title: 'Hours and prices', needs: 'labour.read' },
   { path: '/import', title: 'Import', needs: 'import.check' },
 ];
 

@@ -1,5 +1,6 @@
+import { defaultLabour } from '@tallywing/rules';
 import { expect, test } from 'vitest';
-import { assumptionWords, spanWords, stepWords } from './way-back.js';
+import { assumptionWords, jobWords, moneyWords, spanWords, stepWords } from './way-back.js';
 
 const step = (job: string, subjects: readonly string[] = [], change: string | null = 'record.add') => ({
   job,
@@ -33,4 +34,15 @@ test('facts to find out are named', () => {
 test('hours are a span, and assumptions are said', () => {
   expect(spanWords({ low: 0.8, typical: 1.5, high: 2 })).toBe('about 1.5 h (0.8 to 2)');
   expect(assumptionWords('turns-out-well')).toBe('the missing facts turn out well');
+});
+
+test('a job by itself hangs on no name', () => {
+  expect(jobWords('load-database')).toBe('Load the data');
+  expect(jobWords('approve-installation')).toBe('Have the installation approved for all it can do');
+  expect(jobWords('weigh')).toBe('Weigh the aircraft, and revise the record and equipment list');
+  for (const job of Object.keys(defaultLabour.jobs)) expect(jobWords(job)).toMatch(/^[A-Z0-9].*[A-Za-z)]$/);
+});
+
+test('money is whole and stands beside its word', () => {
+  expect(moneyWords({ low: 80.4, typical: 1234.5, high: 2000 }, 'Kr')).toBe('Kr 1,235 (80 to 2,000)');
 });

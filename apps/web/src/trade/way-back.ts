@@ -47,6 +47,21 @@ export function stepWords({ job, subjects, change, facts }: Step): string {
   return names.length === 0 ? recordKindWords(job) : `${recordKindWords(job)} of ${listWords(names)}`;
 }
 
+/** A job by itself, without what it is done to. */
+export function jobWords(job: string): string {
+  const verb = jobs[job as Job];
+  return verb === undefined ? recordKindWords(job) : verb.replace(/( of| for|:)$/, '');
+}
+
+/** 'Kr 120 (80 to 160)'. */
+export function moneyWords(
+  { low, typical, high }: { readonly low: number; readonly typical: number; readonly high: number },
+  currency: string,
+): string {
+  const round = (amount: number) => Math.round(amount).toLocaleString('en');
+  return `${currency} ${round(typical)} (${round(low)} to ${round(high)})`;
+}
+
 /** Names keep their capitals. */
 function lowerFirstOfWords(name: string): string {
   return /^[A-Z][a-z]/.test(name) ? lowerFirst(name) : name;

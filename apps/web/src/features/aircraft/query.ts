@@ -151,6 +151,7 @@ export const WayBackQuery = graphql(`
       wayBack(profile: $profile, at: $at, hoursAhead: $hoursAhead) {
         now
         complete
+        currency
         ways {
           steps {
             job
@@ -164,6 +165,11 @@ export const WayBackQuery = graphql(`
             }
           }
           hours {
+            low
+            typical
+            high
+          }
+          money {
             low
             typical
             high

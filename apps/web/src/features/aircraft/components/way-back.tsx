@@ -1,7 +1,7 @@
 import { useQuery } from '@apollo/client/react';
 import { useState } from 'react';
 import { problemOf } from '../../../app/problem.js';
-import { assumptionWords, spanWords, stepWords } from '../../../trade/way-back.js';
+import { assumptionWords, moneyWords, spanWords, stepWords } from '../../../trade/way-back.js';
 import { capabilityWords } from '../../../trade/words.js';
 import { sourceStatusWords, type SourceStatusName } from '../../../ui/source.js';
 import { Loading, Trouble } from '../../../ui/states.js';
@@ -53,6 +53,7 @@ function Opened({ aircraftId, profile, asked, until }: WayBackProps) {
           key={way.steps.map(stepWords).join()}
           way={way}
           title={at === 0 ? 'Least work' : `Another way, ${at + 1}`}
+          currency={found.currency}
           until={until}
         />
       ))}
@@ -63,10 +64,12 @@ function Opened({ aircraftId, profile, asked, until }: WayBackProps) {
 function OneWay({
   way,
   title,
+  currency,
   until,
 }: {
   way: WayBackAnswer['ways'][number];
   title: string;
+  currency: string | null;
   until: (instant: string) => string;
 }) {
   const rests = way.hoursRestOn.toLowerCase().replace(/_/g, '-');
@@ -78,6 +81,7 @@ function OneWay({
     <div className="tw-way">
       <h4>
         {title}: {spanWords(way.hours)}
+        {way.money && currency !== null && `, ${moneyWords(way.money, currency)}`}
       </h4>
       <ol>
         {way.steps.map((step) => (
