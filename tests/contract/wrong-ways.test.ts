@@ -482,6 +482,30 @@ const inspections: readonly Wrong[] = [
   },
 ];
 
+const off = { deactivated: { since: { date: '2026-03-10', at: null }, placarded: true, recorded: true } };
+const fedUnits: readonly Wrong[] = [
+  {
+    thought: 'a transponder whose encoder is out of use reports altitude',
+    change: [unit('enc1', off)],
+    flight: classC,
+    ready: 'no',
+    because: 'transmitter-fed',
+  },
+  {
+    thought: 'ADS-B whose position source is out of use transmits what is asked',
+    change: [unit('gps1', off)],
+    flight: classC,
+    ready: 'no',
+    because: 'transmitter-fed',
+  },
+  {
+    thought: 'a transponder without an encoder grounds visual flight away from such airspace',
+    change: [unit('enc1', off)],
+    flight: { ...vfr, topFt: 3_000 },
+    ready: 'yes',
+  },
+];
+
 const readings: readonly Wrong[] = [
   {
     thought: 'a test that was entered as passed needs no look at its readings',
@@ -774,7 +798,15 @@ function deferralOf(): NonNullable<Defect['deferral']> {
   };
 }
 
-const groups = { time, hours, inspections, readings, 'after work': afterWork, 'what is fitted': fitted };
+const groups = {
+  time,
+  hours,
+  inspections,
+  'what is fed': fedUnits,
+  readings,
+  'after work': afterWork,
+  'what is fitted': fitted,
+};
 
 describe.each(Object.entries(groups))('wrong ways to think of %s', (_group, cases) => {
   it.each(cases.map((each) => [each.thought, each] as const))('%s', (_thought, each) => {

@@ -33,6 +33,7 @@ import { highAltitudeEquipment } from './equipment/high-altitude-equipment.js';
 import { instrumentEquipment } from './equipment/instrument-equipment.js';
 import { nightEquipment } from './equipment/night-equipment.js';
 import { radioAndNavigation } from './equipment/radio-and-navigation.js';
+import { transmitterFed } from './equipment/transmitter-fed.js';
 import { transponderFitted } from './equipment/transponder-fitted.js';
 import { annunciatorColours } from './indication/annunciator-colours.js';
 import { approachAnnunciation } from './indication/approach-annunciation.js';
@@ -124,6 +125,7 @@ export const rules: readonly Rule[] = [
   instrumentEquipment,
   nightEquipment,
   radioAndNavigation,
+  transmitterFed,
   transponderFitted,
   annunciatorColours,
   approachAnnunciation,
