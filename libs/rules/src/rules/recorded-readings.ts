@@ -1,64 +1,51 @@
 import type { JudgedPoint, JudgedReadings } from '../calculations/judged.js';
-import { newestFirst } from '../changes/records.js';
-import type { Readings, RecordHead, RecordKind } from '../dossier/status.js';
+import type { RecordHead } from '../dossier/status.js';
 import type { Facts } from '../graph/facts.js';
-import { allOf, notApplicable, unknown } from '../verdict/build.js';
-import type { Clause, Leaf, Quantity } from '../verdict/clause.js';
+import { allOf, notApplicable, notMet, unknown } from '../verdict/build.js';
+import type { Clause, Leaf, Outcome, Quantity } from '../verdict/clause.js';
 import type { Values } from '../verdict/result.js';
+import type { AskedTest, Judge } from './telling-entry.js';
+import { tellingEntry } from './telling-entry.js';
 
-/** What the newest entry that was seen has read, judged; where it carries no readings nothing is judged: its own statement stands. */
+/** What the newest entry that counts has read, judged; where it carries no readings nothing is judged: its own statement stands. */
 export interface RecordedReadings {
   readonly clause: Clause;
   /** Day of the entry and the point that decides: the first outside its limit, else the first that cannot be told. */
   readonly data: Values;
+  /** The rule has the messages `within`, `outside`, `failed`, `incomplete` and `none`. */
+  readonly messages: Readonly<Record<Outcome, string>>;
 }
 
-export const readingMessages = {
+export function recordedReadings(facts: Facts, asked: AskedTest, judge: Judge): RecordedReadings {
+  const telling = tellingEntry(facts, asked, judge);
+  const { record } = telling;
+  const evidence = record === null ? {} : { evidence: [record.id] };
+  switch (telling.says) {
+    case 'none':
+      return { clause: notApplicable(telling.label), data: dataOf(record, null), messages };
+    case 'doubt':
+      return { clause: unknown(telling.label, telling.missing, evidence), data: dataOf(record, null), messages };
+    case 'failed': {
+      const clause = notMet('entered-as-failed', { source: asked.by.source, ...evidence });
+      return { clause, data: dataOf(record, null), messages: { ...messages, 'not-met': 'failed' } };
+    }
+    case 'read': {
+      const { points } = telling.found;
+      const deciding =
+        points.find((each) => each.outcome === 'not-met') ??
+        points.find((each) => each.outcome === 'cannot-tell') ??
+        null;
+      return { clause: clauseOf(telling.found, telling.record), data: dataOf(record, deciding), messages };
+    }
+  }
+}
+
+const messages = {
   met: 'within',
   'not-met': 'outside',
   'cannot-tell': 'incomplete',
   'not-applicable': 'none',
 } as const;
-
-export function recordedReadings(
-  facts: Facts,
-  kinds: readonly RecordKind[],
-  subjects: readonly string[],
-  judge: (readings: Readings, record: RecordHead) => JudgedReadings | null,
-): RecordedReadings {
-  const seen = newestSeen(facts, kinds, subjects);
-  const judged = seen.flatMap((record) => {
-    const found = record.readings === null ? null : judge(record.readings, record);
-    return found === null ? [] : [{ record, found }];
-  });
-  const [first] = judged;
-  if (!first) return { clause: notApplicable('no-readings-recorded'), data: dataOf(null, null) };
-  // Tests of one day without times have no order: if they differ, the later cannot be told.
-  if (judged.some((each) => each.found.outcome !== first.found.outcome)) {
-    const missing = judged.map((each) => `status.records.${each.record.id}.done.at`);
-    const clause = unknown('order-of-tests-known', missing, { evidence: judged.map((each) => each.record.id) });
-    return { clause, data: dataOf(first.record, null) };
-  }
-  // So does a second test of that day and kind whose readings nobody recorded: what is in tolerance may have been read before it.
-  const unread = seen.some((each) => each.kind === first.record.kind && !judged.some(({ record }) => record === each));
-  if (unread && first.found.outcome === 'met')
-    return { clause: notApplicable('a-test-of-that-day-has-no-readings'), data: dataOf(first.record, null) };
-  const { points } = first.found;
-  const deciding =
-    points.find((each) => each.outcome === 'not-met') ?? points.find((each) => each.outcome === 'cannot-tell') ?? null;
-  return { clause: clauseOf(first.found, first.record), data: dataOf(first.record, deciding) };
-}
-
-/** The newest entry that was seen, and those of its day that no time sets apart from it. */
-function newestSeen(facts: Facts, kinds: readonly RecordKind[], subjects: readonly string[]): readonly RecordHead[] {
-  const all = kinds.flatMap((kind) => subjects.flatMap((subject) => facts.records(kind, subject)));
-  const seen = [...new Set(all)].filter((each) => each.evidence === 'entry-seen').sort(newestFirst);
-  const newest = seen[0];
-  if (newest === undefined) return [];
-  const { date, at } = newest.done;
-  const apart = (other: RecordHead) => at !== null && other.done.at !== null && other.done.at !== at;
-  return seen.filter((each) => each.done.date === date && (each === newest || !apart(each)));
-}
 
 /** One leaf for each kind of point: the worst of them. */
 function clauseOf(found: JudgedReadings, record: RecordHead): Clause {

@@ -1,4 +1,4 @@
-import { radioStation, recordOf, unitOf } from '../../../testing/builders.js';
+import { mechanic, radioStation, recordOf, unitOf } from '../../../testing/builders.js';
 import { dossierOf } from '../../../testing/dossiers.js';
 import { testRule } from '../../../testing/rule-tester.js';
 import { perfectAltimeter } from '../../../testing/sample-readings.js';
@@ -18,6 +18,7 @@ const test = (altimeter: AltimeterReadings | null, part: Partial<RecordHead> = {
   });
 const of = (...records: readonly RecordHead[]) =>
   dossierOf({ configuration: { units: [unitOf({ id: 'alt1', functions: ['altimeter'] })] } }, { status: { records } });
+const later = { id: 'later', done: { date: '2025-02-12', at: null } } as const;
 const small = perfectAltimeter(2000);
 const at10 = (indicatedFt: number): AltimeterReadings => {
   const whole = perfectAltimeter(10_000);
@@ -98,5 +99,60 @@ testRule(altimeterReadings, [
     dossier: of(test(null, { id: 'a' }), test(small, { id: 'b' })),
     at,
     expect: 'not-applicable',
+  },
+  {
+    name: 'entered as failed, without readings',
+    dossier: of(test(null, { outcome: 'failed' })),
+    at,
+    expect: 'not-met',
+    message: 'failed',
+    data: { done: '2025-02-10' },
+  },
+  {
+    name: 'outside, then an entry without readings by a mechanic: it is no test',
+    dossier: of(test({ ...small, caseLeakFt: 101 }), test(null, { ...later, agency: mechanic })),
+    at,
+    expect: 'not-met',
+    message: 'outside',
+  },
+  {
+    name: 'outside, then an entry without readings by a rated station',
+    dossier: of(test({ ...small, caseLeakFt: 101 }), test(null, later)),
+    at,
+    expect: 'not-applicable',
+  },
+  {
+    name: 'outside, then an entry whose signer is not recorded',
+    dossier: of(test({ ...small, caseLeakFt: 101 }), test(small, { ...later, agency: null })),
+    at,
+    expect: 'cannot-tell',
+    message: 'incomplete',
+  },
+  {
+    name: 'within, then an entry whose signer is not recorded',
+    dossier: of(test(small), test(small, { ...later, agency: null })),
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'outside, then within with a test set out of calibration',
+    dossier: of(
+      test({ ...small, caseLeakFt: 101 }),
+      test(small, { ...later, instrument: { serial: 'TS-7', calibratedUntil: '2025-02-11' } }),
+    ),
+    at,
+    expect: 'not-met',
+  },
+  {
+    name: 'within, and whether it passed not recorded',
+    dossier: of(test(small, { outcome: null })),
+    at,
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'failed and passed on one day without times',
+    dossier: of(test(null, { id: 'a', outcome: 'failed' }), test(small, { id: 'b' })),
+    at,
+    expect: 'cannot-tell',
   },
 ]);

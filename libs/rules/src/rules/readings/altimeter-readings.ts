@@ -1,9 +1,10 @@
 import { judgeAltimeterTest } from '../../calculations/altimeter-test.js';
 import { altimeterTestTable, appendixE, scaleErrorTable } from '../../facts/altimeter.js';
 import { underControlledIfr, unitsWith } from '../altitude-chain.js';
-import { readingMessages, recordedReadings } from '../recorded-readings.js';
+import { recordedReadings } from '../recorded-readings.js';
 import { recordIt } from '../remedies.js';
 import { defineRule } from '../rule.js';
+import { tasks } from '../who-may.js';
 
 /** Every point of the tables up to the tested altitude; between rows the lower row's tolerance. */
 export const altimeterReadings = defineRule(
@@ -17,6 +18,7 @@ export const altimeterReadings = defineRule(
     messages: {
       within: '{item}: the readings of {done} are within appendix E.',
       outside: '{item}: {what} at {at} reads {value} {unit}, the limit is {limit}.',
+      failed: '{item}: the test of {done} was entered as failed.',
       incomplete: '{item}: the readings of {done} are not complete.',
       none: '{item}: no readings to judge for this flight.',
     },
@@ -24,13 +26,15 @@ export const altimeterReadings = defineRule(
   },
   (facts) =>
     unitsWith(facts, 'altimeter').map(({ id, unit }) => {
-      const found = recordedReadings(facts, ['altimeter-test'], [id], ({ altimeter }) =>
-        altimeter === null ? null : judgeAltimeterTest(altimeter),
+      const found = recordedReadings(
+        facts,
+        { kinds: ['altimeter-test'], subjects: [id], by: tasks.altimeterTest },
+        ({ altimeter }) => (altimeter === null ? null : judgeAltimeterTest(altimeter)),
       );
       return {
         subject: id,
         clause: underControlledIfr(facts, found.clause),
-        messages: readingMessages,
+        messages: found.messages,
         data: { item: unit.name, ...found.data },
         effects: [{ stops: 'capability', capability: 'ifr-aircraft' }],
         remedies: [recordIt('altimeter-test', id)],

@@ -90,4 +90,26 @@ testRule(altitudeCorrespondence, [
     at,
     expect: 'met',
   },
+  {
+    name: 'entered as failed, without readings, under VFR',
+    dossier: of(test(null, { outcome: 'failed' })),
+    at,
+    flight: vfr,
+    expect: 'not-met',
+    message: 'failed',
+  },
+  {
+    name: '220 ft, then a test of the reporter that read no correspondence: it says nothing of it',
+    dossier: of(
+      test([[9980, 10_200]]),
+      test(null, {
+        id: 'b',
+        kind: 'altitude-reporting-test',
+        subjects: ['enc1'],
+        done: { date: '2025-03-01', at: null },
+      }),
+    ),
+    at,
+    expect: 'not-met',
+  },
 ]);

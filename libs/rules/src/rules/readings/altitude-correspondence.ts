@@ -5,9 +5,10 @@ import type { UnitFacts } from '../../graph/units.js';
 import type { Draft } from '../../verdict/result.js';
 import { transpondersOf, underControlledIfr, unitsWith } from '../altitude-chain.js';
 import { cfr } from '../cite.js';
-import { readingMessages, recordedReadings } from '../recorded-readings.js';
+import { recordedReadings } from '../recorded-readings.js';
 import { recordIt } from '../remedies.js';
 import { defineRule } from '../rule.js';
+import { tasks } from '../who-may.js';
 
 /**
  * The integration test of appendix E(c). 91.217(a)(3) accepts an altimeter under TSO-C10b with a digitizer under TSO-C88 instead of
@@ -24,6 +25,7 @@ export const altitudeCorrespondence = defineRule(
     messages: {
       within: '{item}: reported and displayed altitude agree in the test of {done}.',
       outside: '{item}: at {at} ft the reported altitude is {value} ft off, the limit is {limit} ft.',
+      failed: '{item}: the test of {done} was entered as failed.',
       incomplete: '{item}: the readings of {done} are not complete.',
       none: '{item}: no readings to judge for this flight.',
     },
@@ -38,14 +40,18 @@ function ofTransponder(facts: Facts, { id, unit }: UnitFacts): readonly Draft[] 
     .map((each) => each.id);
   const found = recordedReadings(
     facts,
-    ['altitude-correspondence-test', 'altitude-reporting-test'],
-    ['aircraft', id, ...reporters],
+    {
+      kinds: ['altitude-correspondence-test'],
+      readOnly: ['altitude-reporting-test'],
+      subjects: ['aircraft', id, ...reporters],
+      by: tasks.correspondence,
+    },
     ({ correspondence }) => (correspondence === null ? null : judgeCorrespondence(correspondence)),
   );
   const ofUse: Draft = {
     subject: id,
     clause: found.clause,
-    messages: readingMessages,
+    messages: found.messages,
     data: { item: unit.name, ...found.data },
     effects: [{ stops: 'capability', capability: 'altitude-reporting', through: id }],
     remedies: [recordIt('altitude-correspondence-test')],

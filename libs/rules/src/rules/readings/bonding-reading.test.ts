@@ -2,13 +2,14 @@ import { mechanic, recordOf } from '../../../testing/builders.js';
 import { dossierOf } from '../../../testing/dossiers.js';
 import { testRule } from '../../../testing/rule-tester.js';
 import type { BondingReadings } from '../../dossier/readings.js';
+import type { RecordHead } from '../../dossier/status.js';
 import { bondingReading } from './bonding-reading.js';
 
 type Point = BondingReadings['points'][number];
 const only = { altimeter: null, transponder: null, vor: null, staticLeak: null, correspondence: null, compass: null };
 const pointOf = (kind: Point['kind'], milliohm: number | null): Point => ({ kind, place: 'antenna base', milliohm });
 const of = (...points: readonly Point[]) => points;
-const check = (points: readonly Point[] | null) =>
+const check = (points: readonly Point[] | null, part: Partial<RecordHead> = {}) =>
   dossierOf({
     status: {
       records: [
@@ -17,6 +18,7 @@ const check = (points: readonly Point[] | null) =>
           on: '2026-02-10',
           agency: mechanic,
           readings: points === null ? null : { ...only, bonding: { points } },
+          ...part,
         }),
       ],
     },
@@ -52,4 +54,11 @@ testRule(bondingReading, [
     message: 'incomplete',
   },
   { name: 'an entry without readings', dossier: check(null), at, expect: 'not-applicable', message: 'none' },
+  {
+    name: 'an entry marked failed, without readings',
+    dossier: check(null, { outcome: 'failed' }),
+    at,
+    expect: 'not-met',
+    message: 'failed',
+  },
 ]);

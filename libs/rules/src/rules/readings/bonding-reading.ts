@@ -1,9 +1,10 @@
 import { judgeBonding } from '../../calculations/bonding.js';
 import { bondLimits } from '../../facts/bonding.js';
 import type { Draft } from '../../verdict/result.js';
-import { readingMessages, recordedReadings } from '../recorded-readings.js';
+import { recordedReadings } from '../recorded-readings.js';
 import { recordIt } from '../remedies.js';
 import { defineRule } from '../rule.js';
+import { tasks } from '../who-may.js';
 
 /** What was measured after work; a bond out of its limit holds up the release, and grounds nothing that flew before. */
 export const bondingReading = defineRule(
@@ -16,19 +17,22 @@ export const bondingReading = defineRule(
     messages: {
       within: 'The bonds measured on {done} are within their limits.',
       outside: '{what} at {at}: {value} {unit}, the limit is {limit}.',
+      failed: 'The bonding check of {done} was entered as failed.',
       incomplete: 'The bonding check of {done} has a bond without a reading.',
       none: 'No bonding check with readings.',
     },
     establishes: [],
   },
   (facts) => {
-    const found = recordedReadings(facts, ['bonding-check'], ['aircraft'], ({ bonding }) =>
-      bonding === null ? null : judgeBonding(bonding),
+    const found = recordedReadings(
+      facts,
+      { kinds: ['bonding-check'], subjects: ['aircraft'], by: tasks.maintenance },
+      ({ bonding }) => (bonding === null ? null : judgeBonding(bonding)),
     );
     const draft: Draft = {
       subject: 'aircraft',
       clause: found.clause,
-      messages: readingMessages,
+      messages: found.messages,
       data: found.data,
       effects: [{ stops: 'release' }],
       remedies: [recordIt('bonding-check')],

@@ -3,6 +3,7 @@ import { dossierOf } from '../../../testing/dossiers.js';
 import { testRule } from '../../../testing/rule-tester.js';
 import type { CompassReadings } from '../../dossier/readings.js';
 import type { Dossier } from '../../dossier/dossier.js';
+import type { RecordHead } from '../../dossier/status.js';
 import { compassDeviation } from './compass-deviation.js';
 
 const only = { altimeter: null, transponder: null, vor: null, staticLeak: null, correspondence: null, bonding: null };
@@ -17,7 +18,12 @@ const swing = (offDeg: number, part: Partial<CompassReadings> = {}, every = 30):
   electricLoadsPlacarded: false,
   ...part,
 });
-const of = (compass: CompassReadings | null, basis: Basis, kind: 'airplane' | 'helicopter' = 'airplane') =>
+const of = (
+  compass: CompassReadings | null,
+  basis: Basis,
+  kind: 'airplane' | 'helicopter' = 'airplane',
+  part: Partial<RecordHead> = {},
+) =>
   dossierOf(
     { configuration: { aircraft: { kind, basis: basis as never } } },
     {
@@ -28,6 +34,7 @@ const of = (compass: CompassReadings | null, basis: Basis, kind: 'airplane' | 'h
             on: '2025-02-10',
             agency: mechanic,
             readings: compass === null ? null : { ...only, compass },
+            ...part,
           }),
         ],
       },
@@ -82,4 +89,11 @@ testRule(compassDeviation, [
   },
   { name: 'basis not recorded', dossier: of(swing(11), null), at, expect: 'cannot-tell' },
   { name: 'swing without readings', dossier: of(null, car3), at, expect: 'not-applicable' },
+  {
+    name: 'a swing entered as failed, without readings',
+    dossier: of(null, car3, 'airplane', { outcome: 'failed' }),
+    at,
+    expect: 'not-met',
+    message: 'failed',
+  },
 ]);

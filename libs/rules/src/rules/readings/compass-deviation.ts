@@ -3,9 +3,10 @@ import { compassDeviationDeg, compassStepDeg, compassStepRotorcraftDeg } from '.
 import { implies } from '../../verdict/build.js';
 import type { Draft } from '../../verdict/result.js';
 import { compassFiguresBind } from '../compass-basis.js';
-import { readingMessages, recordedReadings } from '../recorded-readings.js';
+import { recordedReadings } from '../recorded-readings.js';
 import { recordIt } from '../remedies.js';
 import { defineRule } from '../rule.js';
+import { tasks } from '../who-may.js';
 
 /** Figures of a certification basis, not of an operation: they advise and ground nothing. */
 export const compassDeviation = defineRule(
@@ -18,6 +19,7 @@ export const compassDeviation = defineRule(
     messages: {
       within: 'The compass swing of {done} is within its limits.',
       outside: 'Compass, {what} at {at}: {value} {unit}, the limit is {limit}.',
+      failed: 'The compass swing of {done} was entered as failed.',
       incomplete: 'The compass swing of {done} cannot be judged in full.',
       none: 'No compass swing with readings that this basis judges.',
     },
@@ -25,13 +27,16 @@ export const compassDeviation = defineRule(
   },
   (facts) => {
     const { kind } = facts.dossier.configuration.aircraft;
-    const found = recordedReadings(facts, ['compass-swing'], ['aircraft'], ({ compass }) =>
-      compass === null ? null : judgeCompass(compass, kind === 'helicopter' ? 'rotorcraft' : 'airplane'),
+    const found = recordedReadings(
+      facts,
+      { kinds: ['compass-swing'], subjects: ['aircraft'], by: tasks.compassSwing },
+      ({ compass }) =>
+        compass === null ? null : judgeCompass(compass, kind === 'helicopter' ? 'rotorcraft' : 'airplane'),
     );
     const draft: Draft = {
       subject: 'aircraft',
       clause: found.data.done === null ? found.clause : implies(compassFiguresBind(facts), found.clause),
-      messages: readingMessages,
+      messages: found.messages,
       data: found.data,
       effects: [{ stops: 'nothing', kind: 'advice' }],
       remedies: [recordIt('compass-swing')],

@@ -119,4 +119,17 @@ testRule(staticLeakReading, [
     subject: opening,
     expect: 'met',
   },
+  {
+    name: 'entered as failed, without a reading',
+    dossier: of(null, test(null, { outcome: 'failed' })),
+    at,
+    expect: 'not-met',
+    message: 'failed',
+  },
+  {
+    name: '300 ft lost, then an entry by a pilot',
+    dossier: of(null, test(leak(300)), test(null, { id: 'b', agency: pilot, done: day('2025-02-11') })),
+    at,
+    expect: 'not-met',
+  },
 ]);

@@ -6,7 +6,7 @@ import type { Draft } from '../../verdict/result.js';
 import { doneAfter } from '../after-work.js';
 import { underControlledIfr } from '../altitude-chain.js';
 import { cfr } from '../cite.js';
-import { readingMessages, recordedReadings } from '../recorded-readings.js';
+import { recordedReadings } from '../recorded-readings.js';
 import { recordIt } from '../remedies.js';
 import { defineRule } from '../rule.js';
 import { tasks } from '../who-may.js';
@@ -27,6 +27,7 @@ export const staticLeakReading = defineRule(
     messages: {
       within: '{item}: the leak reading of {done} is within its limit.',
       outside: '{item}: {what} reads {value} {unit}, the limit is {limit}.',
+      failed: '{item}: the leak test of {done} was entered as failed.',
       incomplete: '{item}: the leak reading of {done} is not complete.',
       none: '{item}: no leak reading to judge for this flight.',
       closed: '{item}: tested after it was last opened on {opened}.',
@@ -39,13 +40,13 @@ export const staticLeakReading = defineRule(
 );
 
 function ofSystem(facts: Facts, { id, name, lastOpened }: StaticSystem): readonly Draft[] {
-  const found = recordedReadings(facts, kinds, [id], ({ staticLeak }) =>
+  const found = recordedReadings(facts, { kinds, subjects: [id], by: tasks.staticTest }, ({ staticLeak }) =>
     staticLeak === null ? null : judgeStaticLeak(staticLeak),
   );
   const read: Draft = {
     subject: id,
     clause: underControlledIfr(facts, found.clause),
-    messages: readingMessages,
+    messages: found.messages,
     data: { item: name, opened: lastOpened?.date ?? null, ...found.data },
     effects: [{ stops: 'capability', capability: 'ifr-aircraft' }],
     remedies: [recordIt('static-leak-test', id)],

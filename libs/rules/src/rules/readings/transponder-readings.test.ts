@@ -104,4 +104,12 @@ testRule(transponderReadings, [
     subject: 'xp1:ifr',
     expect: 'not-applicable',
   },
+  {
+    name: 'entered as failed, without readings, under VFR',
+    dossier: of(null, { outcome: 'failed' }),
+    at,
+    flight: vfr,
+    expect: 'not-met',
+    message: 'failed',
+  },
 ]);

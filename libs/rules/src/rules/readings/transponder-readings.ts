@@ -5,9 +5,10 @@ import type { UnitFacts } from '../../graph/units.js';
 import type { Draft } from '../../verdict/result.js';
 import { transpondersOf, underControlledIfr, unitsWith } from '../altitude-chain.js';
 import { cfr } from '../cite.js';
-import { readingMessages, recordedReadings } from '../recorded-readings.js';
+import { recordedReadings } from '../recorded-readings.js';
 import { recordIt } from '../remedies.js';
 import { defineRule } from '../rule.js';
+import { tasks } from '../who-may.js';
 
 /** By class and by the edition in force on the day of the test; watts and dBW both, the stricter decides. */
 export const transponderReadings = defineRule(
@@ -21,6 +22,7 @@ export const transponderReadings = defineRule(
     messages: {
       within: '{item}: the readings of {done} are within appendix F.',
       outside: '{item}: {what} reads {value} {unit}, the limit is {limit}.',
+      failed: '{item}: the test of {done} was entered as failed.',
       incomplete: '{item}: the readings of {done} are not complete.',
       none: '{item}: no readings to judge for this flight.',
     },
@@ -30,13 +32,15 @@ export const transponderReadings = defineRule(
 );
 
 function ofUnit(facts: Facts, { id, unit, functions }: UnitFacts): readonly Draft[] {
-  const found = recordedReadings(facts, ['transponder-test'], [id], ({ transponder }, record) =>
-    transponder === null ? null : judgeTransponderTest(transponder, record.done.date),
+  const found = recordedReadings(
+    facts,
+    { kinds: ['transponder-test'], subjects: [id], by: tasks.transponderTest },
+    ({ transponder }, record) => (transponder === null ? null : judgeTransponderTest(transponder, record.done.date)),
   );
   const ofUse: Draft = {
     subject: id,
     clause: found.clause,
-    messages: readingMessages,
+    messages: found.messages,
     data: { item: unit.name, ...found.data },
     effects: [
       { stops: 'capability', capability: 'altitude-reporting', through: id },
