@@ -80,6 +80,8 @@ export type { JudgedPoint, JudgedReadings, Limit } from './calculations/judged.j
 export { judgeAltimeterTest } from './calculations/altimeter-test.js';
 export { judgeBonding } from './calculations/bonding.js';
 export { judgeCompass } from './calculations/compass.js';
+export { interferenceTestMHz } from './facts/vhf.js';
+export { judgeInterference } from './calculations/interference.js';
 export { judgeCorrespondence } from './calculations/correspondence.js';
 export { judgeStaticLeak } from './calculations/static-leak.js';
 export { judgeTransponderTest } from './calculations/transponder-test.js';

@@ -63,7 +63,7 @@ export function approvalOf(part: Partial<InstallationApproval> = {}): Installati
 /** Readings of one kind; the others stay null. */
 export function readingsOf(part: Partial<Readings>): Readings {
   const none = { altimeter: null, transponder: null, vor: null, staticLeak: null };
-  return { ...none, correspondence: null, compass: null, bonding: null, ...part };
+  return { ...none, correspondence: null, compass: null, bonding: null, interference: null, ...part };
 }
 
 /** An entry that was seen, passed, by nobody in particular. */

@@ -16,6 +16,7 @@ import {
   mechanic,
   pilot,
   radioStation,
+  readingsOf,
   recordOf,
   typeOf,
   unitOf,
@@ -172,15 +173,6 @@ const station = {
   instrument: { serial: 'TS-17', calibratedUntil: '2026-12-31' },
   testedToFt: 20_000,
 };
-const noReadings = {
-  altimeter: null,
-  transponder: null,
-  vor: null,
-  staticLeak: null,
-  correspondence: null,
-  compass: null,
-  bonding: null,
-};
 
 /** Entries of the trainer by a short name, so that a test can take one away or change one. */
 export const trainerRecords = {
@@ -203,8 +195,7 @@ export const trainerRecords = {
     on: '2025-05-06',
     subjects: ['static-1'],
     ...station,
-    readings: {
-      ...noReadings,
+    readings: readingsOf({
       staticLeak: {
         pressurized: false,
         aboveFieldFt: 1000,
@@ -212,22 +203,21 @@ export const trainerRecords = {
         cabinEquivalentFt: null,
         lossFt: 20,
       },
-    },
+    }),
   }),
   altimeter: recordOf({
     kind: 'altimeter-test',
     on: '2025-05-06',
     subjects: ['alt1'],
     ...station,
-    readings: { ...noReadings, altimeter: perfectAltimeter(20_000) },
+    readings: readingsOf({ altimeter: perfectAltimeter(20_000) }),
   }),
   reporting: recordOf({ kind: 'altitude-reporting-test', on: '2025-05-06', subjects: ['enc1'], ...station }),
   correspondence: recordOf({
     kind: 'altitude-correspondence-test',
     on: '2025-05-06',
     ...station,
-    readings: {
-      ...noReadings,
+    readings: readingsOf({
       correspondence: {
         points: [
           { altimeterFt: 0, reportedFt: 0 },
@@ -235,14 +225,14 @@ export const trainerRecords = {
           { altimeterFt: 20_000, reportedFt: 20_100 },
         ],
       },
-    },
+    }),
   }),
   transponder: recordOf({
     kind: 'transponder-test',
     on: '2025-05-06',
     subjects: ['xpdr1'],
     ...station,
-    readings: { ...noReadings, transponder: goodModeS() },
+    readings: readingsOf({ transponder: goodModeS() }),
   }),
   locator: recordOf({ kind: 'elt-inspection', on: '2025-09-10', subjects: ['elt1'], agency: mechanic }),
   battery: recordOf({
@@ -258,8 +248,7 @@ export const trainerRecords = {
     subjects: ['nav1'],
     agency: pilot,
     place: 'Field, checkpoint at run-up pad',
-    readings: {
-      ...noReadings,
+    readings: readingsOf({
       vor: {
         method: 'ground-checkpoint',
         expectedDeg: 270,
@@ -270,7 +259,7 @@ export const trainerRecords = {
         independentUnits: null,
         sameStation: null,
       },
-    },
+    }),
   }),
 } satisfies Record<string, RecordHead>;
 

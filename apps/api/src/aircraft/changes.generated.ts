@@ -307,6 +307,8 @@ export const inputShapes: Readonly<Record<string, Readonly<Record<string, FieldS
     notes: { nullable: true },
   },
   InstalledUnitOptionsItemInput: { name: {}, value: {} },
+  InterferencePointInput: { transmitter: {}, frequencyMHz: {}, navigationLost: { nullable: true } },
+  InterferenceReadingsInput: { points: { type: 'InterferencePointInput', list: true } },
   IntervalPartInput: { kind: {}, count: {}, meter: { nullable: true }, tolerance: { nullable: true } },
   LifeLimitEndChangeInput: { limitId: {}, reason: {} },
   LifeLimitInput: {
@@ -415,6 +417,7 @@ export const inputShapes: Readonly<Record<string, Readonly<Record<string, FieldS
     correspondence: { type: 'CorrespondenceReadingsInput', nullable: true },
     compass: { type: 'CompassReadingsInput', nullable: true },
     bonding: { type: 'BondingReadingsInput', nullable: true },
+    interference: { type: 'InterferenceReadingsInput', nullable: true },
   },
   RecordAddChangeInput: { record: { type: 'RecordHeadInput' } },
   RecordCorrectChangeInput: { record: { type: 'RecordHeadInput' }, reason: {} },

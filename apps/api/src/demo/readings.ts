@@ -10,6 +10,7 @@ export const noReadings: Readings = {
   correspondence: null,
   compass: null,
   bonding: null,
+  interference: null,
 };
 
 const scaleFt = [

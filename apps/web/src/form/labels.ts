@@ -46,6 +46,8 @@ const labels: Readonly<Record<string, string>> = {
   enRoute: 'Flown over on the way to the place of inspection',
   dueAt: 'Fell due at',
   testedToFt: 'Tested to',
+  transmitter: 'Transmitter',
+  navigationLost: 'Navigation was lost',
   marked: 'Date and altitude marked on the altimeter',
   document: 'Document',
   dial: 'The dial shows',

@@ -202,3 +202,17 @@ export const bondPoint = z
 
 export const bondingReadings = z.object({ points: z.array(bondPoint).max(200) }).meta({ id: 'BondingReadings' });
 export type BondingReadings = Read<typeof bondingReadings>;
+
+/** One frequency that a transmitter sent on while the satellites were watched. */
+export const interferencePoint = z
+  .object({
+    transmitter: z.string().trim().min(1).max(80),
+    frequencyMHz: z.number().min(118).max(137),
+    navigationLost: z.boolean().nullable(),
+  })
+  .meta({ id: 'InterferencePoint' });
+
+export const interferenceReadings = z
+  .object({ points: z.array(interferencePoint).max(100) })
+  .meta({ id: 'InterferenceReadings' });
+export type InterferenceReadings = Read<typeof interferenceReadings>;

@@ -8,6 +8,7 @@ import {
   bondingReadings,
   compassReadings,
   correspondenceReadings,
+  interferenceReadings,
   staticLeakReadings,
   transponderReadings,
   vorReadings,
@@ -56,6 +57,7 @@ export const readings = z
     correspondence: correspondenceReadings.nullable(),
     compass: compassReadings.nullable(),
     bonding: bondingReadings.nullable(),
+    interference: interferenceReadings.nullable(),
   })
   .meta({ id: 'Readings' });
 export type Readings = Read<typeof readings>;

@@ -25,7 +25,7 @@ export interface Owed {
   readonly effects: (owed: Obligation) => readonly Effect[];
 }
 
-const gnssGround = ac(
+export const gnssGround = ac(
   '20-138D',
   'ground tests of an installation (from memory)',
   'change 2, 7 Apr 2016',

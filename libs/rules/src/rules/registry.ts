@@ -83,6 +83,7 @@ import { altitudeCorrespondence } from './readings/altitude-correspondence.js';
 import { bondingReading } from './readings/bonding-reading.js';
 import { compassCard } from './readings/compass-card.js';
 import { compassDeviation } from './readings/compass-deviation.js';
+import { gnssChecks } from './readings/gnss-checks.js';
 import { ifrAltitudeLimit } from './readings/ifr-altitude-limit.js';
 import { staticLeakReading } from './readings/static-leak-reading.js';
 import { transponderReadings } from './readings/transponder-readings.js';
@@ -175,6 +176,7 @@ export const rules: readonly Rule[] = [
   bondingReading,
   compassCard,
   compassDeviation,
+  gnssChecks,
   ifrAltitudeLimit,
   staticLeakReading,
   transponderReadings,

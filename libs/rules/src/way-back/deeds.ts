@@ -89,6 +89,7 @@ const goodVorCheck: RecordHead['readings'] = {
   correspondence: null,
   compass: null,
   bonding: null,
+  interference: null,
   vor: {
     method: 'ground-checkpoint',
     expectedDeg: 360,

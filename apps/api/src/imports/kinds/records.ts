@@ -128,7 +128,16 @@ function headOf(row: Row, id: string, dossier: Dossier): Head {
   };
 }
 
-const readingKinds = ['altimeter', 'transponder', 'vor', 'staticLeak', 'correspondence', 'compass', 'bonding'] as const;
+const readingKinds = [
+  'altimeter',
+  'transponder',
+  'vor',
+  'staticLeak',
+  'correspondence',
+  'compass',
+  'bonding',
+  'interference',
+] as const;
 
 /** Left-out groups were not read; the core's schema checks the rest field by field. */
 function readingsOf(row: Row): Head['readings'] {

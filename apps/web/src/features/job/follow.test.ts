@@ -43,6 +43,7 @@ const catalogue: Catalogue = {
     }),
     cdi: type('cdi', { functions: ['lateral-deviation'], ports: [port('L', 'in', 'lateral-deviation')] }),
     xpdr: type('xpdr', { functions: ['transponder'] }),
+    com: type('com', { functions: ['com'] }),
   },
 };
 const start: Start = {
@@ -198,4 +199,14 @@ test('an entry made from what is owed takes it off the list at once, before the 
   const { after } = planOf(dossier, catalogue, [work, entry], start.now);
   expect(stillOwed(owed, planned)).toEqual(owed);
   expect(stillOwed(owed, after)).toEqual(owed.slice(1));
+});
+
+test('an interference check lists each transmitter on each frequency, and is judged as it is filled in', () => {
+  const dossier = replay([install('com1', 'com'), install('x', 'xpdr')], 'a');
+  const step = entryFor('vhf-interference-check', 'gps1', { ...start, dossier });
+  const points = valueAt(step.value, 'record.readings.interference.points') as readonly { frequencyMHz: number }[];
+  expect(points.map((each) => each.frequencyMHz)).toEqual([121.15, 121.175, 121.2, 131.25, 131.275, 131.3]);
+  expect(judgeStep(step.value)?.outcome).toBe('cannot-tell');
+  const lost = withValueAt(step.value, 'record.readings.interference.points.0.navigationLost', true);
+  expect(judgeStep(lost)?.outcome).toBe('not-met');
 });

@@ -1,4 +1,11 @@
-import { changeSchema, databaseCycle, judgeAltimeterTest, type Catalogue, type Dossier } from '@tallywing/rules';
+import {
+  changeSchema,
+  databaseCycle,
+  interferenceTestMHz,
+  judgeAltimeterTest,
+  type Catalogue,
+  type Dossier,
+} from '@tallywing/rules';
 import { blank, specOf, type Spec } from '../../form/spec.js';
 import { valueAt, withValueAt } from '../../form/tree.js';
 import { freshId } from './ids.js';
@@ -15,6 +22,7 @@ export const readingsOf: Readonly<Record<string, string>> = {
   'altitude-correspondence-test': 'correspondence',
   'compass-swing': 'compass',
   'bonding-check': 'bonding',
+  'vhf-interference-check': 'interference',
 };
 
 export function specFor(kind: string): Spec {
@@ -69,7 +77,7 @@ export function stepWith(step: Step, path: string, next: unknown, dossier: Dossi
       ),
     );
   }
-  if (path === 'record.kind') return set(withReadings(value, String(next)));
+  if (path === 'record.kind') return set(withReadings(value, String(next), transmittersOf(dossier, catalogue)));
   if (path === 'record.readings.altimeter.testedToFt') return set(withScalePoints(value));
   if (path === 'load.cycle') return withCycleTimes({ ...step, value });
   return set(value);
@@ -98,7 +106,7 @@ function replaced(value: unknown, path: string, by: unknown): unknown {
   return by === undefined ? value : withValueAt(value, path, by);
 }
 
-function withReadings(value: unknown, kind: string): unknown {
+function withReadings(value: unknown, kind: string, transmitters: readonly string[]): unknown {
   const wanted = readingsOf[kind];
   const spec = specFor('record.add');
   const readings = specAt(spec, ['record', 'readings']);
@@ -109,7 +117,20 @@ function withReadings(value: unknown, kind: string): unknown {
     ...empty,
     [wanted]: own ? blank({ ...own.spec, nullable: false }) : null,
   });
-  return wanted === 'compass' ? withValueAt(filled, 'record.readings.compass.points', headings) : filled;
+  if (wanted === 'compass') return withValueAt(filled, 'record.readings.compass.points', headings);
+  if (wanted !== 'interference') return filled;
+  const tries = transmitters.flatMap((transmitter) =>
+    interferenceTestMHz.value.map((frequencyMHz) => ({ transmitter, frequencyMHz, navigationLost: null })),
+  );
+  return withValueAt(filled, 'record.readings.interference.points', tries);
+}
+
+/** Names of the units that transmit on VHF. */
+function transmittersOf(dossier: Dossier, catalogue: Catalogue): readonly string[] {
+  return dossier.configuration.units.flatMap((each) => {
+    const type = each.typeId === null ? undefined : catalogue.types[each.typeId];
+    return (type?.functions ?? each.functions).includes('com') ? [each.name] : [];
+  });
 }
 
 /** A row every 30 degrees: the widest step that a deviation card of an airplane may have. */

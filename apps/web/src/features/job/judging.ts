@@ -3,6 +3,7 @@ import {
   judgeBonding,
   judgeCompass,
   judgeCorrespondence,
+  judgeInterference,
   judgeStaticLeak,
   judgeTransponderTest,
   judgeVorCheck,
@@ -22,6 +23,7 @@ const judges: Readonly<Record<string, (readings: never, day: string) => JudgedRe
   correspondence: judgeCorrespondence,
   compass: (readings) => judgeCompass(readings),
   bonding: judgeBonding,
+  interference: judgeInterference,
 };
 
 /** Judges the readings of an entry while it is being typed; null where its kind has none. Half-typed rows are left out. */

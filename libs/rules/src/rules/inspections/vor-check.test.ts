@@ -1,4 +1,4 @@
-import { mechanic, pilot, recordOf, unitOf } from '../../../testing/builders.js';
+import { mechanic, pilot, readingsOf, recordOf, unitOf } from '../../../testing/builders.js';
 import { dossierOf } from '../../../testing/dossiers.js';
 import { testRule } from '../../../testing/rule-tester.js';
 import { dualVorCheck, vorCheck as checkOf } from '../../../testing/sample-readings.js';
@@ -6,14 +6,6 @@ import type { VorReadings } from '../../dossier/readings.js';
 import type { RecordHead } from '../../dossier/status.js';
 import { vorCheck } from './vor-check.js';
 
-const only = {
-  altimeter: null,
-  transponder: null,
-  staticLeak: null,
-  correspondence: null,
-  compass: null,
-  bonding: null,
-};
 const units = [
   unitOf({ id: 'nav1', functions: ['vor-receiver', 'loc-receiver', 'gs-receiver'] }),
   unitOf({ id: 'nav2', functions: ['vor-receiver'] }),
@@ -26,7 +18,7 @@ const check = (vor: VorReadings | null, part: Partial<RecordHead> = {}) =>
     on: '2026-01-31',
     place: 'Field',
     agency: pilot,
-    readings: vor === null ? null : { ...only, vor },
+    readings: vor === null ? null : readingsOf({ vor }),
     ...part,
   });
 const of = (...records: readonly RecordHead[]) => dossierOf({ configuration: { units } }, { status: { records } });

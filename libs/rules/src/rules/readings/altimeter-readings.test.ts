@@ -1,4 +1,4 @@
-import { mechanic, radioStation, recordOf, unitOf } from '../../../testing/builders.js';
+import { mechanic, radioStation, readingsOf, recordOf, unitOf } from '../../../testing/builders.js';
 import { dossierOf } from '../../../testing/dossiers.js';
 import { testRule } from '../../../testing/rule-tester.js';
 import { perfectAltimeter } from '../../../testing/sample-readings.js';
@@ -6,14 +6,13 @@ import type { AltimeterReadings } from '../../dossier/readings.js';
 import type { RecordHead } from '../../dossier/status.js';
 import { altimeterReadings } from './altimeter-readings.js';
 
-const only = { transponder: null, vor: null, staticLeak: null, correspondence: null, compass: null, bonding: null };
 const test = (altimeter: AltimeterReadings | null, part: Partial<RecordHead> = {}) =>
   recordOf({
     kind: 'altimeter-test',
     subjects: ['alt1'],
     on: '2025-02-10',
     agency: radioStation,
-    readings: altimeter === null ? null : { ...only, altimeter },
+    readings: altimeter === null ? null : readingsOf({ altimeter }),
     ...part,
   });
 const of = (...records: readonly RecordHead[]) =>

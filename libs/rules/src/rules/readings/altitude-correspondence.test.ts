@@ -1,10 +1,9 @@
-import { linkOf, radioStation, recordOf, unitOf } from '../../../testing/builders.js';
+import { linkOf, radioStation, readingsOf, recordOf, unitOf } from '../../../testing/builders.js';
 import { dossierOf } from '../../../testing/dossiers.js';
 import { testRule } from '../../../testing/rule-tester.js';
 import type { RecordHead } from '../../dossier/status.js';
 import { altitudeCorrespondence } from './altitude-correspondence.js';
 
-const only = { altimeter: null, transponder: null, vor: null, staticLeak: null, compass: null, bonding: null };
 const test = (points: readonly (readonly [number, number])[] | null, part: Partial<RecordHead> = {}) =>
   recordOf({
     kind: 'altitude-correspondence-test',
@@ -13,10 +12,9 @@ const test = (points: readonly (readonly [number, number])[] | null, part: Parti
     readings:
       points === null
         ? null
-        : {
-            ...only,
+        : readingsOf({
             correspondence: { points: points.map(([altimeterFt, reportedFt]) => ({ altimeterFt, reportedFt })) },
-          },
+          }),
     ...part,
   });
 const of = (...records: readonly RecordHead[]) =>

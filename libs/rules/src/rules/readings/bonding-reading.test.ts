@@ -1,4 +1,4 @@
-import { mechanic, recordOf } from '../../../testing/builders.js';
+import { mechanic, readingsOf, recordOf } from '../../../testing/builders.js';
 import { dossierOf } from '../../../testing/dossiers.js';
 import { testRule } from '../../../testing/rule-tester.js';
 import type { BondingReadings } from '../../dossier/readings.js';
@@ -6,7 +6,6 @@ import type { RecordHead } from '../../dossier/status.js';
 import { bondingReading } from './bonding-reading.js';
 
 type Point = BondingReadings['points'][number];
-const only = { altimeter: null, transponder: null, vor: null, staticLeak: null, correspondence: null, compass: null };
 const pointOf = (kind: Point['kind'], milliohm: number | null): Point => ({ kind, place: 'antenna base', milliohm });
 const of = (...points: readonly Point[]) => points;
 const check = (points: readonly Point[] | null, part: Partial<RecordHead> = {}) =>
@@ -17,7 +16,7 @@ const check = (points: readonly Point[] | null, part: Partial<RecordHead> = {}) 
           kind: 'bonding-check',
           on: '2026-02-10',
           agency: mechanic,
-          readings: points === null ? null : { ...only, bonding: { points } },
+          readings: points === null ? null : readingsOf({ bonding: { points } }),
           ...part,
         }),
       ],

@@ -1,4 +1,4 @@
-import { mechanic, recordOf } from '../../../testing/builders.js';
+import { mechanic, readingsOf, recordOf } from '../../../testing/builders.js';
 import { dossierOf } from '../../../testing/dossiers.js';
 import { testRule } from '../../../testing/rule-tester.js';
 import type { CompassReadings } from '../../dossier/readings.js';
@@ -6,7 +6,6 @@ import type { Dossier } from '../../dossier/dossier.js';
 import type { RecordHead } from '../../dossier/status.js';
 import { compassDeviation } from './compass-deviation.js';
 
-const only = { altimeter: null, transponder: null, vor: null, staticLeak: null, correspondence: null, bonding: null };
 type Basis = Dossier['configuration']['aircraft']['basis'];
 const swing = (offDeg: number, part: Partial<CompassReadings> = {}, every = 30): CompassReadings => ({
   points: Array.from({ length: 360 / every }, (_, index) => ({
@@ -33,7 +32,7 @@ const of = (
             kind: 'compass-swing',
             on: '2025-02-10',
             agency: mechanic,
-            readings: compass === null ? null : { ...only, compass },
+            readings: compass === null ? null : readingsOf({ compass }),
             ...part,
           }),
         ],

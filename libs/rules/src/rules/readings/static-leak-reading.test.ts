@@ -1,11 +1,10 @@
-import { mechanic, pilot, recordOf } from '../../../testing/builders.js';
+import { mechanic, pilot, readingsOf, recordOf } from '../../../testing/builders.js';
 import { dossierOf } from '../../../testing/dossiers.js';
 import { testRule } from '../../../testing/rule-tester.js';
 import type { StaticLeakReadings } from '../../dossier/readings.js';
 import type { RecordHead } from '../../dossier/status.js';
 import { staticLeakReading } from './static-leak-reading.js';
 
-const only = { altimeter: null, transponder: null, vor: null, correspondence: null, compass: null, bonding: null };
 const leak = (lossFt: number | null, part: Partial<StaticLeakReadings> = {}): StaticLeakReadings => ({
   pressurized: false,
   aboveFieldFt: 1000,
@@ -20,7 +19,7 @@ const test = (staticLeak: StaticLeakReadings | null, part: Partial<RecordHead> =
     subjects: ['static1'],
     on: '2025-02-10',
     agency: mechanic,
-    readings: staticLeak === null ? null : { ...only, staticLeak },
+    readings: staticLeak === null ? null : readingsOf({ staticLeak }),
     ...part,
   });
 const of = (opened: { date: string; at: string | null } | null, ...records: readonly RecordHead[]) =>

@@ -1,4 +1,4 @@
-import { linkOf, radioStation, recordOf, unitOf } from '../../../testing/builders.js';
+import { linkOf, radioStation, readingsOf, recordOf, unitOf } from '../../../testing/builders.js';
 import { dossierOf } from '../../../testing/dossiers.js';
 import { testRule } from '../../../testing/rule-tester.js';
 import { goodAtcrbs, goodModeS } from '../../../testing/sample-readings.js';
@@ -6,7 +6,6 @@ import type { TransponderReadings } from '../../dossier/readings.js';
 import type { RecordHead } from '../../dossier/status.js';
 import { transponderReadings } from './transponder-readings.js';
 
-const only = { altimeter: null, vor: null, staticLeak: null, correspondence: null, compass: null, bonding: null };
 const of = (transponder: TransponderReadings | null, part: Partial<RecordHead> = {}, served = false) =>
   dossierOf(
     {
@@ -26,7 +25,7 @@ const of = (transponder: TransponderReadings | null, part: Partial<RecordHead> =
             subjects: ['xp1'],
             on: '2025-02-10',
             agency: radioStation,
-            readings: transponder === null ? null : { ...only, transponder },
+            readings: transponder === null ? null : readingsOf({ transponder }),
             ...part,
           }),
         ],
