@@ -233,6 +233,44 @@ describe('apply', () => {
     ]);
   });
 
+  it.each([
+    ['written down in order', ['2026-03-02T09:00Z', '2026-03-02T15:00Z'], '2026-03-02T15:00Z'],
+    ['the earlier written down later', ['2026-03-02T15:00Z', '2026-03-02T09:00Z'], '2026-03-02T15:00Z'],
+    ['one without a time', ['2026-03-02T15:00Z', null], null],
+    ['both without', [null, null], null],
+  ] as const)('two pieces of work on one day owe a test since the later: %s', (_name, [first, second], at) => {
+    const work = (id: string, time: string | null) =>
+      install({
+        unit: unitOf({ id, typeId: 'alt9' }),
+        touched: ['static-system', 'altitude-chain'],
+        performed: on('2026-03-02', time),
+      });
+    const { obligations } = after([added, work('alt1', first), work('alt2', second)], catalogue).status;
+    expect(obligations.find((each) => each.what === 'static-leak-test')?.since).toEqual(on('2026-03-02', at));
+  });
+
+  it('older work that is written down later opens nothing that newer work has opened, answered or not', () => {
+    const work = (id: string, date: string) =>
+      install({
+        unit: unitOf({ id, typeId: 'alt9' }),
+        touched: ['static-system', 'altitude-chain'],
+        performed: on(date),
+      });
+    const test: Change = {
+      kind: 'record.add',
+      version: 1,
+      record: recordOf({ kind: 'static-leak-test', on: '2026-03-12' }),
+    };
+    const { obligations } = after(
+      [added, work('alt1', '2026-03-10'), test, work('alt2', '2026-03-01')],
+      catalogue,
+    ).status;
+    expect(obligations.find((each) => each.what === 'static-leak-test')).toMatchObject({
+      since: on('2026-03-10'),
+      closedBy: test.record.id,
+    });
+  });
+
   it('answers an obligation with an entry of its kind and subject, not with an earlier one', () => {
     const work: Change = {
       kind: 'work.done',

@@ -26,7 +26,10 @@ const calls: Readonly<
   'flight-characteristics': [{ what: 'pilot-flight-check', on: 'aircraft' }],
 };
 
-/** Opens what the work calls for. The same test on the same subject is owed once, since the latest work. */
+/**
+ * Opens what the work calls for. The same test on the same subject is owed once, since the latest work, in whatever order the work
+ * was written down. Of two pieces of work on one day without both times nobody knows the later: the time is then unknown.
+ */
 export function openObligations(
   dossier: Dossier,
   work: {
@@ -40,12 +43,13 @@ export function openObligations(
   let list: readonly Obligation[] = dossier.status.obligations;
   const open = (what: RecordKind, subject: string, touched: Touched | null) => {
     const owed = list.find((each) => each.id === `${what}:${subject}`);
-    if (owed && owed.closedBy === null && owed.since.date > work.performed.date) return;
+    const since = later(owed?.since ?? null, work.performed);
+    if (owed && since === owed.since) return;
     list = put(list, {
       id: `${what}:${subject}`,
       what,
       subject,
-      since: work.performed,
+      since,
       becauseOf: work.kind,
       touched,
       closedBy: null,
@@ -57,6 +61,14 @@ export function openObligations(
   }
   if (work.release) open('release-entry', work.unitId ?? 'aircraft', null);
   return list;
+}
+
+/** The first argument itself where it is the later. */
+function later(known: Performed | null, next: Performed): Performed {
+  if (known === null || next.date > known.date) return next;
+  if (known.date > next.date) return known;
+  if (known.at === null || next.at === null) return { date: next.date, at: null };
+  return known.at > next.at ? known : next;
 }
 
 /** An entry of the right kind and subject, done on or after the day of the work, answers the obligation. Whether it counts is the rules' business. */

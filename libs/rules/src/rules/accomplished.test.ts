@@ -85,4 +85,34 @@ describe('entries beside each other', () => {
     const counted = accomplished(facts, ['transponder-test'], 'xp1', { by: tasks.transponderTest });
     expect(counted.map(entryOutcome)).toEqual(['cannot-tell', 'cannot-tell']);
   });
+
+  it.each([
+    ['aa', 'zz'],
+    ['zz', 'aa'],
+  ])(
+    'passed and failed on one day without times: nobody knows which came last, whatever their names (%s, %s)',
+    (one, other) => {
+      const records = [older, test({ id: one }), test({ id: other, outcome: 'failed' })];
+      const facts = factsOf(dossierOf({ status: { records } }), catalogue);
+      const counted = accomplished(facts, ['transponder-test'], 'xp1', { by: tasks.transponderTest });
+      expect(Object.fromEntries(counted.map((each) => [each.record.id, entryOutcome(each)]))).toEqual({
+        [one]: 'cannot-tell',
+        [other]: 'not-met',
+      });
+    },
+  );
+
+  it.each([
+    ['failed, then passed', '10:00', '12:00', { passed: 'met', failed: 'not-met' }],
+    ['passed, then failed', '12:00', '10:00', { failed: 'not-met' }],
+  ])('%s on one day, by the clock', (_name, failedAt, passedAt, expected) => {
+    const done = (time: string) => ({ date: '2026-03-03', at: `2026-03-03T${time}Z` });
+    const records = [
+      test({ id: 'failed', outcome: 'failed', done: done(failedAt) }),
+      test({ id: 'passed', done: done(passedAt) }),
+    ];
+    const facts = factsOf(dossierOf({ status: { records } }), catalogue);
+    const counted = accomplished(facts, ['transponder-test'], 'xp1', { by: tasks.transponderTest });
+    expect(Object.fromEntries(counted.map((each) => [each.record.id, entryOutcome(each)]))).toEqual(expected);
+  });
 });

@@ -1,5 +1,6 @@
 import type { SourceRef } from '../facts/source.js';
 import type { Agency } from '../dossier/common.js';
+import { newestFirst } from '../changes/records.js';
 import type { RecordHead, RecordKind } from '../dossier/status.js';
 import type { Facts } from '../graph/facts.js';
 import { allOf, fact, met, notMet, unknown } from '../verdict/build.js';
@@ -33,7 +34,8 @@ export interface Counted {
  * The one place that decides whether an entry counts: right kind and subject, entry seen, its statement, right person with a
  * certificate number, test set in calibration on the day, readings complete and in tolerance. A typed date without an entry, a failing
  * reading, a wrong signer, a test set out of calibration do not count, and each says why.
- * Newest by date performed first. An entry that was seen and failed supersedes all older ones; one whose result is unknown puts them in doubt.
+ * Newest by date and time performed first. An entry that was seen and failed supersedes all older ones; one whose result is unknown
+ * puts them in doubt, and so does one that failed on the same day where no time tells which came first.
  */
 export function accomplished(
   facts: Facts,
@@ -41,20 +43,50 @@ export function accomplished(
   subject: string,
   requirement: Requirement,
 ): readonly Counted[] {
-  const records = kinds
-    .flatMap((kind) => facts.records(kind, subject))
-    .sort((a, b) => (a.done.date < b.done.date ? 1 : a.done.date > b.done.date ? -1 : 0));
-  const counted: Counted[] = [];
-  let doubt: Clause | null = null;
-  for (const record of records) {
-    const clause = countsClause(record, requirement);
-    counted.push({ record, clause: doubt === null ? clause : allOf('entry-counts', [clause, doubt], 'cannot-tell') });
-    const verdict = record.evidence === 'entry-seen' ? resultOf(record, requirement) : 'met';
-    if (verdict === 'not-met') break;
-    if (verdict === 'cannot-tell')
-      doubt = unknown('newer-entry-may-have-failed', [`status.records.${record.id}`], { evidence: [record.id] });
-  }
-  return counted;
+  const records = kinds.flatMap((kind) => facts.records(kind, subject)).sort(newestFirst);
+  const seen = records.filter((each) => each.evidence === 'entry-seen');
+  const failed = seen.filter((each) => resultOf(each, requirement) === 'not-met');
+  const open = seen.filter((each) => resultOf(each, requirement) === 'cannot-tell');
+  return records
+    .filter((record) => !failed.some((each) => order(each, record) === 'later'))
+    .map((record) => {
+      const clause = countsClause(record, requirement);
+      const doubts = failed.includes(record)
+        ? []
+        : [
+            ...orderDoubt(
+              record,
+              failed.filter((each) => order(each, record) === 'unknown'),
+            ),
+            ...resultDoubt(open.filter((each) => each !== record && order(each, record) !== 'earlier')),
+          ];
+      return {
+        record,
+        clause: doubts.length === 0 ? clause : allOf('entry-counts', [clause, ...doubts], 'cannot-tell'),
+      };
+    });
+}
+
+/** Of one day, and no time tells which came first. */
+function orderDoubt(record: RecordHead, rivals: readonly RecordHead[]): readonly Clause[] {
+  if (rivals.length === 0) return [];
+  const both = [record, ...rivals];
+  const missing = both.map((each) => `status.records.${each.id}.done.at`);
+  return [unknown('order-of-entries-known', missing, { evidence: both.map((each) => each.id) })];
+}
+
+function resultDoubt(newer: readonly RecordHead[]): readonly Clause[] {
+  return newer.map((each) =>
+    unknown('newer-entry-may-have-failed', [`status.records.${each.id}`], { evidence: [each.id] }),
+  );
+}
+
+/** Whether the first was done later than the second; an entry is never later than itself. */
+function order(one: RecordHead, other: RecordHead): 'earlier' | 'later' | 'unknown' {
+  if (one === other) return 'earlier';
+  if (one.done.date !== other.done.date) return one.done.date > other.done.date ? 'later' : 'earlier';
+  if (one.done.at === null || other.done.at === null || one.done.at === other.done.at) return 'unknown';
+  return one.done.at > other.done.at ? 'later' : 'earlier';
 }
 
 /** What the entry says of the thing inspected, whoever signed it. */
