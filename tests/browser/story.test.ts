@@ -4,7 +4,7 @@ import { accounts, add, choose, Person, work } from './browser.js';
 
 const url = inject('demoUrl');
 const trainer = 'TW-01Q';
-const lpvLesson = 'IFR lesson, provided aircraft, controlled airspace, to 10,000 ft, LPV or ILS';
+const lpvLesson = 'IFR lesson, provided aircraft, controlled airspace, to 9,000 ft, LPV or ILS';
 const granted = ['Nav GNSS', 'Approach LNAV', 'Approach LP', 'Approach LNAV VNAV', 'Approach LPV'];
 const people: Person[] = [];
 

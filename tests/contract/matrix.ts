@@ -18,7 +18,7 @@ const day: FlightConditions = {
   crewOnly: false,
   approaches: [],
 };
-const ifr: FlightConditions = { ...day, rules: 'ifr', airspace: ['controlled'], topFt: 10_000 };
+const ifr: FlightConditions = { ...day, rules: 'ifr', airspace: ['controlled'], topFt: 9_000 };
 
 export const flights: Readonly<Record<string, FlightConditions>> = {
   'VFR day, private': day,

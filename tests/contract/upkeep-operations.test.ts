@@ -19,7 +19,7 @@ const vfr: FlightConditions = {
   crewOnly: false,
   approaches: [],
 };
-const ifr: FlightConditions = { ...vfr, rules: 'ifr', airspace: ['controlled'], topFt: 10_000 };
+const ifr: FlightConditions = { ...vfr, rules: 'ifr', airspace: ['controlled'], topFt: 9_000 };
 const flights = {
   vfr,
   'vfr-crew': { ...vfr, crewOnly: true },
@@ -70,7 +70,7 @@ const cases: readonly {
   { name: 'static system test lapsed', change: old('static', '2024-02-10'), no: allIfr },
   { name: 'altimeter test lapsed', change: old('altimeter', '2024-02-10'), no: allIfr },
   {
-    name: 'altimeter tested to 10,000 ft',
+    name: 'altimeter tested to 9,000 ft',
     change: entries({ without: ['altimeter'], and: [{ ...trainerRecords.altimeter, testedToFt: 10_000 }] }),
     no: ['ifr-12000'],
   },
@@ -87,7 +87,11 @@ const cases: readonly {
     no: [...allIfr, 'vfr-class-c'],
   },
   { name: 'navigator not checked after its installation', change: owed('gnss-function-check', 'gps1'), no: ['lpv'] },
-  { name: 'no ADS-B performance report after work', change: owed('ads-b-report'), cannotTell: ['vfr-class-c'] },
+  {
+    name: 'no ADS-B performance report after work',
+    change: owed('ads-b-report'),
+    cannotTell: ['vfr-class-c', 'ifr-12000'],
+  },
   { name: 'compass not swung', change: owed('compass-swing') },
   {
     name: 'handling changed, not flown',

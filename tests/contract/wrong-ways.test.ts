@@ -37,7 +37,7 @@ const vfr: FlightConditions = {
   crewOnly: false,
   approaches: [],
 };
-const ifr: FlightConditions = { ...vfr, rules: 'ifr', airspace: ['controlled'], topFt: 10_000 };
+const ifr: FlightConditions = { ...vfr, rules: 'ifr', airspace: ['controlled'], topFt: 9_000 };
 const classC: FlightConditions = { ...vfr, airspace: ['controlled', 'class-b-c'] };
 const lesson: FlightConditions = { ...vfr, purpose: 'training-provided' };
 const vor: FlightConditions = { ...ifr, approaches: ['vor'] };
@@ -506,6 +506,17 @@ const fedUnits: readonly Wrong[] = [
   },
 ];
 
+const noTransponder = unit('xpdr1', off);
+const altitude: readonly Wrong[] = [
+  {
+    thought: 'airspace must be named: at 10,000 ft the altitude itself asks for a transponder',
+    change: [noTransponder],
+    flight: { ...vfr, topFt: 10_000 },
+    ready: 'no',
+  },
+  { thought: 'just below it does too', change: [noTransponder], flight: { ...vfr, topFt: 9_999 }, ready: 'yes' },
+];
+
 const readings: readonly Wrong[] = [
   {
     thought: 'a test that was entered as passed needs no look at its readings',
@@ -593,7 +604,7 @@ const readings: readonly Wrong[] = [
   },
   {
     thought: 'how high the test went is a note',
-    change: [entry('reporting', { testedToFt: 9_999 })],
+    change: [entry('reporting', { testedToFt: 8_999 })],
     flight: ifr,
     ready: 'no',
     because: 'ifr-altitude-limit',
@@ -803,6 +814,7 @@ const groups = {
   hours,
   inspections,
   'what is fed': fedUnits,
+  altitude,
   readings,
   'after work': afterWork,
   'what is fitted': fitted,

@@ -12,7 +12,7 @@ const day: FlightConditions = {
   crewOnly: false,
   approaches: [],
 };
-const ifr: FlightConditions = { ...day, rules: 'ifr', airspace: ['controlled'], topFt: 10_000 };
+const ifr: FlightConditions = { ...day, rules: 'ifr', airspace: ['controlled'], topFt: 9_000 };
 
 /** Sensible columns for a house that has set none yet. */
 export const startingProfiles: readonly Profile[] = [
@@ -38,7 +38,7 @@ export const startingProfiles: readonly Profile[] = [
   },
   {
     id: 'ifr-rental',
-    name: 'IFR rental, controlled airspace, to 10,000 ft',
+    name: 'IFR rental, controlled airspace, to 9,000 ft',
     conditions: { ...ifr, purpose: 'rental' },
   },
   {
@@ -53,7 +53,7 @@ export const startingProfiles: readonly Profile[] = [
   },
   {
     id: 'ifr-lesson-lpv-ils',
-    name: 'IFR lesson, provided aircraft, controlled airspace, to 10,000 ft, LPV or ILS',
+    name: 'IFR lesson, provided aircraft, controlled airspace, to 9,000 ft, LPV or ILS',
     conditions: { ...ifr, purpose: 'training-provided', approaches: ['lpv', 'ils'] },
   },
   {

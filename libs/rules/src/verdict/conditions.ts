@@ -1,3 +1,5 @@
+import { airspaceByAltitude } from '../facts/airspace.js';
+
 /** The asker's facts about one flight. They are never kept on the aircraft. */
 export const approaches = ['vor', 'loc', 'ils', 'lnav', 'lp', 'lnav-vnav', 'lpv'] as const;
 export type Approach = (typeof approaches)[number];
@@ -66,13 +68,13 @@ export const strictest: FlightConditions = {
   approaches: [],
 };
 
-/** The house's default profile, for questions that name no conditions: an IFR training flight by day in controlled airspace to 10,000 ft. */
+/** The house's default profile, for questions that name no conditions: an IFR training flight by day in controlled airspace to 9,000 ft, below the altitude that asks for more equipment. */
 export const defaultConditions: FlightConditions = {
   rules: 'ifr',
   light: 'day',
   purpose: 'training-provided',
   airspace: ['controlled'],
-  topFt: 10_000,
+  topFt: 9_000,
   localTrainingNm: null,
   overWaterBeyondGlide: false,
   crewOnly: false,
@@ -85,8 +87,17 @@ export const defaultConditions: FlightConditions = {
  */
 export function widenConditions(asked: Partial<FlightConditions> | undefined): FlightConditions {
   if (asked === undefined) return defaultConditions;
-  const flight = { ...strictest, ...asked };
+  const given = { ...strictest, ...asked };
+  const flight = { ...given, airspace: withAltitude(given) };
   return flight.approaches.length > 0 ? { ...flight, rules: 'ifr' } : flight;
+}
+
+/** What the altitude alone brings with it. That a flight stays within 2,500 ft of high ground, which would excuse it, nobody can say here. */
+function withAltitude({ airspace, topFt }: FlightConditions): readonly Airspace[] {
+  const brought = airspaceByAltitude.value
+    .filter((each) => topFt >= each.fromFt && !airspace.includes(each.airspace))
+    .map((each) => each.airspace);
+  return brought.length === 0 ? airspace : [...airspace, ...brought];
 }
 
 export function matches(when: When, asked: FlightConditions): boolean {

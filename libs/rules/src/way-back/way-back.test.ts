@@ -20,7 +20,7 @@ const ifr: Partial<FlightConditions> = {
   light: 'day',
   purpose: 'private',
   airspace: ['controlled'],
-  topFt: 10_000,
+  topFt: 9_000,
   localTrainingNm: null,
   overWaterBeyondGlide: false,
   crewOnly: false,
