@@ -213,6 +213,7 @@ export class AircraftData {
       readonly changedParts: readonly ('configuration' | 'status' | 'meters')[];
     },
   ): Promise<void> {
+    this.connection.houseChanged();
     const { aircraft } = dossier.configuration;
     const columns: Record<string, unknown> = {
       registration: aircraft.registration,
@@ -266,6 +267,7 @@ export class AircraftData {
     },
     at: Date,
   ): Promise<void> {
+    this.connection.houseChanged();
     await this.connection.query(
       `update aircraft set rules_version = $3, zones_version = $4, profiles_hash = $5, catalogue_hash = $6, assessment_hash = $7,
          windows_to = $8, judged_at = $9 where organisation_id = $1 and id = $2`,
