@@ -138,7 +138,8 @@ describe('a session that ends', () => {
     const colleague = await signedIn(first, 'second@one.example');
     const boards = [await subscribed(first, colleague), await subscribed(second, colleague)];
     await end(colleague);
-    for (const board of boards) await expect.poll(() => board.closings, SOON).toEqual([{ code: 4401, reason: 'Signed out' }]);
+    for (const board of boards)
+      await expect.poll(() => board.closings, SOON).toEqual([{ code: 4401, reason: 'Signed out' }]);
     const heard = boards.map((board) => board.counters.length);
     await member('second', { active: true, role: 'technician' });
     const other = await signedIn(first);
@@ -226,7 +227,11 @@ describe('what may be sent over the socket', () => {
   });
 
   it('is not much at once: the socket is closed', async () => {
-    const board = subscribe(first, { cookie: (await signedIn(first)).cookie }, `#${'x'.repeat(20_000)}\n{ viewer { id } }`);
+    const board = subscribe(
+      first,
+      { cookie: (await signedIn(first)).cookie },
+      `#${'x'.repeat(20_000)}\n{ viewer { id } }`,
+    );
     await expect.poll(() => board.closings.map(({ code }) => code), SOON).toEqual([1009]);
     expect(board.counters).toEqual([]);
   });
@@ -234,7 +239,10 @@ describe('what may be sent over the socket', () => {
   it('a subscription by POST is refused and told where it goes', async () => {
     const answer = await (await signedIn(first)).ask('subscription { houseChanged { counter } }');
     expect(answer.data?.houseChanged).toBeUndefined();
-    expect(answer.errors?.[0]?.extensions).toMatchObject({ code: 'BAD_INPUT', wayOut: expect.stringMatching(/web socket/) });
+    expect(answer.errors?.[0]?.extensions).toMatchObject({
+      code: 'BAD_INPUT',
+      wayOut: expect.stringMatching(/web socket/),
+    });
   });
 
   function nested(levels: number): string {
@@ -263,8 +271,7 @@ describe('when something breaks', () => {
     await told(board, before + 1, performance.now(), 'noticed by the net');
     cut = false;
     await cutting;
-    const listening = async () =>
-      (await owner.query(`select 1 from pg_stat_activity where ${listeners}`)).rowCount;
+    const listening = async () => (await owner.query(`select 1 from pg_stat_activity where ${listeners}`)).rowCount;
     await expect.poll(listening, { timeout: 30_000, interval: 50 }).toBe(2);
     await addOne(here);
     await told(board, before + 2, performance.now(), 'told after listening came back');
