@@ -383,12 +383,7 @@ export class AircraftData {
  * @throws AppError UNAVAILABLE when a newer version of the program wrote it
  */
 export function dossierOf(row: AircraftRow): Dossier {
-  if (row.dossier_schema > dossierSchemaVersion) {
-    throw new AppError({
-      code: 'UNAVAILABLE',
-      reason: 'This record was written by a newer version of the program, which is being put into service.',
-    });
-  }
+  refuseNewer(row);
   return {
     schema: dossierSchemaVersion,
     aircraftId: row.id,
@@ -397,6 +392,16 @@ export function dossierOf(row: AircraftRow): Dossier {
     status: row.status,
     meters: row.meters,
   };
+}
+
+/** @throws AppError UNAVAILABLE when a newer version of the program wrote it */
+export function refuseNewer(row: Pick<AircraftRow, 'dossier_schema'>): void {
+  if (row.dossier_schema > dossierSchemaVersion) {
+    throw new AppError({
+      code: 'UNAVAILABLE',
+      reason: 'This record was written by a newer version of the program, which is being put into service.',
+    });
+  }
 }
 
 export function typeIdsOf(dossier: Dossier): string[] {

@@ -16,12 +16,16 @@ const typePolicies: TypePolicies = {
       findings: relayStylePagination(['filter', 'at', 'hoursAhead']),
       dueAhead: relayStylePagination(['from', 'to', 'filter']),
       databaseCurrency: relayStylePagination(['at', 'filter']),
+      meterSheet: relayStylePagination(['filter']),
       catalogue: relayStylePagination(['filter']),
     },
   },
   Aircraft: { fields: { history: relayStylePagination() } },
   // Verdicts of one aircraft differ by moment; they are parts of the answer they came in.
   ProfileVerdict: { keyFields: false },
+  // The id of a meter is its own within one aircraft only.
+  MeterNow: { keyFields: false },
+  MeterOnSheet: { keyFields: false },
 };
 
 /** The one client. Cookies carry the session; the extra header keeps plain cross-site forms out. */
