@@ -4,7 +4,8 @@ import { afterAll, afterEach, beforeAll, describe, expect, it, vi } from 'vitest
 import WebSocket from 'ws';
 import { add, daysAgo, defineMeter, founding, password, readMeter } from './cast.js';
 import { Client } from './client.js';
-import { asOwner } from './owner.js';
+import { Gate } from './gate.js';
+import { asOwner, ownerUrl } from './owner.js';
 import { Server } from './server.js';
 import { Subscriber } from './subscriber.js';
 
@@ -120,10 +121,20 @@ describe('a board that is open', () => {
     const board = await subscribed(second, here);
     const before = board.latest;
     const at = `${daysAgo(1)}T12:00Z`;
+    const payloads: (string | undefined)[] = [];
+    const hear = ({ payload }: { payload?: string | undefined }) => payloads.push(payload);
+    owner.on('notification', hear);
+    await owner.query('listen tallywing_house');
     const answers = await Promise.all(ids.map((id) => here.record(id, 3, [readMeter(100_100, at)])));
     expect(answers.every((answer) => answer.errors === undefined)).toBe(true);
     await expect.poll(() => board.latest, SOON).toBe(before + ids.length);
     expect(board.counters.length).toBeLessThanOrEqual(1 + ids.length);
+    // Between the processes travels the house, and nothing of what happened in it.
+    await expect.poll(() => payloads.length, SOON).toBeGreaterThan(0);
+    await owner.query('unlisten tallywing_house');
+    owner.off('notification', hear);
+    expect(new Set(payloads)).toEqual(new Set(['shop-one']));
+    expect(payloads.length).toBeLessThan(ids.length);
   });
 });
 
@@ -166,6 +177,15 @@ describe('a connection that is not let in', () => {
       await expect.poll(() => board.closings, SOON).toEqual([{ code: 4401, reason: 'Signed out' }]);
       expect(board.counters).toEqual([]);
     }
+  });
+
+  it('with a role that may read nothing, and the process goes on', async () => {
+    const { cookie } = await signedIn(first, 'second@one.example');
+    await owner.query(`update members set role = 'none' where id = 'second'`);
+    const board = subscribe(first, { cookie });
+    await expect.poll(() => board.closings, SOON).toEqual([{ code: 4401, reason: 'Signed out' }]);
+    await owner.query(`update members set role = 'technician' where id = 'second'`);
+    expect((await fetch(`${first.url}/health/live`)).status).toBe(200);
   });
 
   it('from a page of somebody else, with the cookie of somebody signed in', async () => {
@@ -251,30 +271,45 @@ describe('what may be sent over the socket', () => {
 });
 
 describe('when something breaks', () => {
-  it('the net notices work while no process can listen, and listening comes back by itself', async () => {
+  const listening = async () => (await owner.query(`select 1 from pg_stat_activity where ${listeners}`)).rowCount;
+
+  it('work is noticed although the listening connections were ended, and they come back by themselves', async () => {
     const here = await signedIn(first);
     const board = await subscribed(second, here);
     const before = board.latest;
-    let cut = true;
-    let killed = 0;
-    const cutting = (async () => {
-      while (cut) {
-        const { rowCount } = await owner.query(
-          `select pg_terminate_backend(pid) from pg_stat_activity where ${listeners}`,
-        );
-        killed += rowCount ?? 0;
-        await new Promise((done) => setTimeout(done, 5));
-      }
-    })();
-    await expect.poll(() => killed, SOON).toBeGreaterThan(1);
+    const ended = await owner.query(`select pg_terminate_backend(pid) from pg_stat_activity where ${listeners}`);
+    expect(ended.rowCount).toBe(2);
     await addOne(here);
-    await told(board, before + 1, performance.now(), 'noticed by the net');
-    cut = false;
-    await cutting;
-    const listening = async () => (await owner.query(`select 1 from pg_stat_activity where ${listeners}`)).rowCount;
+    await told(board, before + 1, performance.now(), 'noticed after the listening connections were ended');
     await expect.poll(listening, { timeout: 30_000, interval: 50 }).toBe(2);
     await addOne(here);
     await told(board, before + 2, performance.now(), 'told after listening came back');
+  });
+
+  it('the net notices work at a process that cannot listen at all', { timeout: 120_000 }, async () => {
+    const here = await signedIn(first);
+    const direct = ownerUrl(first);
+    const gate = await Gate.before(Number(direct.port));
+    const DATABASE_URL = direct.href;
+    direct.port = String(gate.port);
+    const third = await Server.beside(first, { DATABASE_URL, DATABASE_DIRECT_URL: direct.href });
+    try {
+      const board = await subscribed(third, here);
+      await expect.poll(() => gate.passing, SOON).toBe(1);
+      gate.shut();
+      await expect.poll(listening, SOON).toBe(2);
+      for (let times = 0; times < 3; times += 1) {
+        const before = board.latest;
+        await addOne(here);
+        await told(board, before + 1, performance.now(), 'noticed by the net');
+      }
+      expect(gate.passing).toBe(0);
+      gate.reopen();
+      await expect.poll(listening, { timeout: 30_000, interval: 50 }).toBe(3);
+    } finally {
+      await third.stop();
+      await gate.remove();
+    }
   });
 
   it('a process that stops says so, and the board comes back with what it missed', async () => {

@@ -3,6 +3,7 @@ import { CounterStream } from './counter-stream.js';
 /** Why a connection is closed, by the numbers of the protocol (graphql-transport-ws) and of RFC 6455. */
 export type Ending =
   | { readonly code: 4401; readonly reason: 'Signed out' }
+  | { readonly code: 4429; readonly reason: 'Too many connections of one session' }
   | { readonly code: 1013; readonly reason: 'Try again later' }
   | { readonly code: 1001; readonly reason: 'Going away' };
 

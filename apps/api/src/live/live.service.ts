@@ -38,11 +38,17 @@ export class LiveService implements OnModuleDestroy {
     this.stopHearing = listener.on((organisationId) => void this.look(organisationId));
   }
 
-  /** Takes in the connection of somebody signed in; null when the session has as many as it may. */
-  join(signedIn: SignedIn, close: (ending: Ending) => void): Follower | null {
-    authorise(signedIn.actor, 'fleet.read');
+  /** Takes in the connection of somebody signed in; anybody else's is closed with the reason, and null. */
+  join(signedIn: SignedIn | null, close: (ending: Ending) => void): Follower | null {
+    if (signedIn === null || !mayDo(signedIn.actor, 'fleet.read')) {
+      close({ code: 4401, reason: 'Signed out' });
+      return null;
+    }
     const own = [...this.followers].filter((each) => each.sessionId === signedIn.sessionId);
-    if (own.length >= limits.socketsPerSession) return null;
+    if (own.length >= limits.socketsPerSession) {
+      close({ code: 4429, reason: 'Too many connections of one session' });
+      return null;
+    }
     const follower = new Follower(signedIn.sessionId, signedIn.actor.organisationId, close);
     this.followers.add(follower);
     this.metrics.sockets.set(this.followers.size);

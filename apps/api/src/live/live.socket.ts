@@ -48,8 +48,9 @@ export function openSocket(parts: SocketParts): void {
     if (new URL(request.url ?? '/', 'http://here').pathname !== '/graphql') refuse(raw, '404 Not Found');
     else if (parts.isForeign(request)) refuse(raw, '403 Forbidden');
     else {
-      parts.whoIs(request).then(
-        (signedIn) => {
+      parts
+        .whoIs(request)
+        .then((signedIn) => {
           sockets.handleUpgrade(request, raw, head, (socket) => {
             const follower = take(socket, signedIn, parts.live);
             if (signedIn === null || follower === null) return;
@@ -60,34 +61,25 @@ export function openSocket(parts: SocketParts): void {
               socket.terminate();
             });
           });
-        },
-        (error: unknown) => {
+        })
+        .catch((error: unknown) => {
           log.failure('live', error);
           refuse(raw, '503 Service Unavailable');
-        },
-      );
+        });
     }
   });
 }
 
 /** Takes a connection in, or closes it with the reason. */
 function take(socket: WebSocket, signedIn: SignedIn | null, live: LiveService): Follower | null {
-  const close = (code: number, reason: string): void => {
-    socket.on('error', () => undefined); // It may break while it closes, and be cut below.
+  const follower = live.join(signedIn, ({ code, reason }) => {
+    socket.on('error', () => undefined); // It may break while it closes, and is cut below.
     socket.close(code, reason);
     setTimeout(() => {
       socket.terminate();
     }, CLOSING_MS).unref();
-  };
-  if (signedIn === null) {
-    close(4401, 'Signed out');
-    return null;
-  }
-  const follower = live.join(signedIn, ({ code, reason }) => {
-    close(code, reason);
   });
-  if (follower === null) close(4429, 'Too many connections of one session');
-  else
+  if (follower !== null)
     socket.once('close', () => {
       live.leave(follower);
     });
