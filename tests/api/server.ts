@@ -9,6 +9,8 @@ import { fileURLToPath } from 'node:url';
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const built = (path: string): string => join(root, 'apps/api/dist', path);
 
+const OPEN = 'tallywing: open http';
+
 /** The built API with a data directory of its own. */
 export class Server {
   private constructor(
@@ -23,6 +25,19 @@ export class Server {
     await chmod(dataDir, 0o711);
     const port = await freePort();
     return new Server(`http://127.0.0.1:${port}`, dataDir, port, await launch(port, dataDir, environment));
+  }
+
+  /** A second process on the data of the first, as several are put behind one address. */
+  static async beside(first: Server, environment: Readonly<Record<string, string>> = {}): Promise<Server> {
+    const port = await freePort();
+    const { dataDir } = first;
+    return new Server(`http://127.0.0.1:${port}`, dataDir, port, await launch(port, dataDir, environment));
+  }
+
+  /** A worker on the data of another; it serves nothing. */
+  static async worker(first: Server): Promise<Server> {
+    const { dataDir } = first;
+    return new Server('', dataDir, 0, await launch(0, dataDir, {}, 'worker.js', 'tallywing: worker started'));
   }
 
   get pid(): number {
@@ -65,8 +80,10 @@ async function launch(
   port: number,
   dataDir: string,
   environment: Readonly<Record<string, string>>,
+  program = 'main.js',
+  ready = OPEN,
 ): Promise<ChildProcess> {
-  const child = spawn(process.execPath, [built('main.js')], {
+  const child = spawn(process.execPath, [built(program)], {
     env: {
       ...process.env,
       PORT: String(port),
@@ -82,7 +99,7 @@ async function launch(
   await new Promise<void>((done, fail) => {
     child.stdout?.on('data', (chunk: Buffer) => {
       output += chunk.toString('utf8');
-      if (output.includes('tallywing: open http')) done();
+      if (output.includes(ready)) done();
     });
     child.once('exit', () => {
       fail(new Error(`The API did not start:\n${output}`));

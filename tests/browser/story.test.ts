@@ -156,9 +156,8 @@ test('a trainer gets a navigator with vertical guidance, and the dispatcher may 
   await page.getByRole('button', { name: 'Record the work' }).click();
   await page.getByText(/^Recorded: entry numbers/).waitFor();
 
-  // The board in the other browser shows it after a reload.
-  await dispatcher.page.reload();
-  expect(await dispatcher.answer(trainer, lpvLesson)).toBe('Yes');
+  // The board in the other browser follows by itself.
+  await expect.poll(() => dispatcher.answer(trainer, lpvLesson), { timeout: 20_000 }).toBe('Yes');
   expect([...technician.complaints, ...dispatcher.complaints]).toEqual([]);
 });
 

@@ -16,6 +16,7 @@ import { Metrics } from './common/metrics.js';
 import { ProblemFilter } from './common/problem.filter.js';
 import { enumValues, scalars } from './common/scalars.js';
 import { Database } from './database/database.js';
+import { HouseListener } from './database/listener.js';
 import { FleetModule } from './fleet/fleet.module.js';
 import { HealthController } from './health/health.controller.js';
 import { HouseModule } from './house/house.module.js';
@@ -26,11 +27,13 @@ import { ImportsModule } from './imports/imports.module.js';
 import { importModes, importStates } from './imports/report.js';
 import { JobsModule } from './jobs/jobs.module.js';
 import { LabourModule } from './labour/labour.module.js';
+import { LiveModule } from './live/live.module.js';
 import { sdlPattern } from './settings.js';
 
 /** What is made before the framework starts and lent to it. */
 export interface Foundation {
   readonly database: Database;
+  readonly listener: HouseListener;
   readonly log: AppLog;
   readonly clock: Clock;
   readonly metrics: Metrics;
@@ -48,11 +51,12 @@ export class AppModule {
           global: true,
           providers: [
             { provide: Database, useValue: foundation.database },
+            { provide: HouseListener, useValue: foundation.listener },
             { provide: AppLog, useValue: log },
             { provide: Clock, useValue: foundation.clock },
             { provide: Metrics, useValue: foundation.metrics },
           ],
-          exports: [Database, AppLog, Clock, Metrics],
+          exports: [Database, HouseListener, AppLog, Clock, Metrics],
         },
         GraphQLModule.forRoot<ApolloDriverConfig>({
           driver: ApolloDriver,
@@ -75,6 +79,7 @@ export class AppModule {
         JobsModule,
         LabourModule,
         ImportsModule,
+        LiveModule,
       ],
       controllers: [HealthController],
       providers: [{ provide: APP_FILTER, useValue: new ProblemFilter(log) }],

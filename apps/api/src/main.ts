@@ -4,6 +4,7 @@ import type { Foundation } from './app.module.js';
 import { Clock } from './common/clock.js';
 import { AppLog } from './common/logging.js';
 import { Metrics } from './common/metrics.js';
+import { HouseListener } from './database/listener.js';
 import { openDatabase } from './database/open.js';
 import { ServerError } from './database/places.js';
 import { demoAccounts } from './demo/accounts.js';
@@ -35,10 +36,13 @@ async function main(): Promise<void> {
     log.say('stopping');
     stopRolling();
     await application?.close();
+    await listener.close();
     await opened.close();
   };
-  const foundation = { database: opened.database, log, clock: new Clock(), metrics: new Metrics() };
+  const listener = new HouseListener(opened.listenUrl);
+  const foundation = { database: opened.database, listener, log, clock: new Clock(), metrics: new Metrics() };
   const application = await prepare(foundation, settings).catch(async (error: unknown) => {
+    await listener.close();
     await opened.close();
     throw error;
   });

@@ -3,6 +3,7 @@ import { existsSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { join, resolve } from 'node:path';
 import { NestFactory } from '@nestjs/core';
+import { GraphQLSchemaHost } from '@nestjs/graphql';
 import type { NestExpressApplication } from '@nestjs/platform-express';
 import express from 'express';
 import type { ErrorRequestHandler, RequestHandler } from 'express';
@@ -16,7 +17,9 @@ import { withCorrelation } from './common/logging.js';
 import type { AppLog } from './common/logging.js';
 import type { Metrics } from './common/metrics.js';
 import { IdentityService } from './identity/identity.service.js';
-import { answerProblem, readSession, refuseForeignOrigins } from './identity/request.js';
+import { answerProblem, isForeign, readSession, refuseForeignOrigins, whoIs } from './identity/request.js';
+import { LiveService } from './live/live.service.js';
+import { openSocket } from './live/live.socket.js';
 import { repositoryRoot, SettingsError } from './settings.js';
 import type { Settings } from './settings.js';
 
@@ -43,6 +46,14 @@ export async function buildApplication(foundation: Foundation, settings: Setting
   application.use(onError(foundation.log));
   await application.init();
   application.use(onError(foundation.log));
+  openSocket({
+    server: application.getHttpServer(),
+    schema: application.get(GraphQLSchemaHost).schema,
+    live: application.get(LiveService),
+    log: foundation.log,
+    isForeign: (request) => isForeign(request, settings),
+    whoIs: (request) => whoIs(identity, request),
+  });
   return application;
 }
 

@@ -22,6 +22,7 @@ describe('settings', () => {
     [{ PORT: '70000' }, /PORT/],
     [{ DEMO: 'maybe' }, /DEMO/],
     [{ DATABASE_URL: 'mysql://x' }, /DATABASE_URL/],
+    [{ DATABASE_DIRECT_URL: 'mysql://x' }, /DATABASE_DIRECT_URL/],
   ])('refuse %o', (environment, named) => {
     expect(() => readSettings(environment)).toThrow(SettingsError);
     expect(() => readSettings(environment)).toThrow(named);

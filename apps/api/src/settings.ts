@@ -11,6 +11,8 @@ export interface Settings {
   readonly port: number;
   readonly host: string;
   readonly databaseUrl: string | null;
+  /** The same server without a pooler between: for what needs a session that lasts (listening, migrating). */
+  readonly databaseDirectUrl: string | null;
   readonly dataDir: string;
   /** `auto`: demo only while bound to loopback. */
   readonly demo: 'on' | 'off' | 'auto';
@@ -38,21 +40,23 @@ export function readSettings(environment: NodeJS.ProcessEnv): Settings {
   if (demo !== 'on' && demo !== 'off' && demo !== 'auto') {
     throw new SettingsError(`DEMO is "${demo}". Use "on" or "off", or leave it out.`);
   }
-  const databaseUrl = environment['DATABASE_URL'] || null;
-  if (databaseUrl !== null && !/^postgres(ql)?:\/\//.test(databaseUrl)) {
-    throw new SettingsError(
-      'DATABASE_URL must start with postgres:// or postgresql://. Leave it out to use the built-in server.',
-    );
-  }
+  const databaseUrl = addressOf(environment, 'DATABASE_URL', 'to use the built-in server');
   return {
     port,
     host: environment['HOST'] || '127.0.0.1',
     databaseUrl,
+    databaseDirectUrl: addressOf(environment, 'DATABASE_DIRECT_URL', 'if DATABASE_URL has no pooler before it'),
     dataDir: resolve(repositoryRoot, environment['DATA_DIR'] || '.data'),
     demo,
     origins: (environment['ORIGINS'] ?? '').split(',').filter((origin) => origin !== ''),
     trustProxy: environment['TRUST_PROXY'] === 'on',
   };
+}
+
+function addressOf(environment: NodeJS.ProcessEnv, name: string, leftOut: string): string | null {
+  const url = environment[name] || null;
+  if (url === null || /^postgres(ql)?:\/\//.test(url)) return url;
+  throw new SettingsError(`${name} must start with postgres:// or postgresql://. Leave it out ${leftOut}.`);
 }
 
 export function isLoopback(host: string): boolean {

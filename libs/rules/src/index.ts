@@ -61,6 +61,7 @@ export type {
   Verdict,
   Window,
 } from './verdict/result.js';
+export { defaultReadingGoodForDays, metersAt } from './assess/meters.js';
 export type { RuleMeta, Topic } from './rules/rule.js';
 export { topics } from './rules/rule.js';
 export { lastGoodDay } from './time/calendar.js';

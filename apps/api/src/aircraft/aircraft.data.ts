@@ -193,6 +193,7 @@ export class AircraftData {
       readonly changedParts: readonly ('configuration' | 'status' | 'meters')[];
     },
   ): Promise<void> {
+    this.connection.houseChanged();
     const { aircraft } = dossier.configuration;
     const columns: Record<string, unknown> = {
       registration: aircraft.registration,
@@ -246,6 +247,7 @@ export class AircraftData {
     },
     at: Date,
   ): Promise<void> {
+    this.connection.houseChanged();
     await this.connection.query(
       `update aircraft set rules_version = $3, zones_version = $4, profiles_hash = $5, catalogue_hash = $6, assessment_hash = $7,
          windows_to = $8, judged_at = $9 where organisation_id = $1 and id = $2`,
@@ -339,12 +341,7 @@ export class AircraftData {
  * @throws AppError UNAVAILABLE when a newer version of the program wrote it
  */
 export function dossierOf(row: AircraftRow): Dossier {
-  if (row.dossier_schema > dossierSchemaVersion) {
-    throw new AppError({
-      code: 'UNAVAILABLE',
-      reason: 'This record was written by a newer version of the program, which is being put into service.',
-    });
-  }
+  refuseNewer(row);
   return {
     schema: dossierSchemaVersion,
     aircraftId: row.id,
@@ -353,6 +350,16 @@ export function dossierOf(row: AircraftRow): Dossier {
     status: row.status,
     meters: row.meters,
   };
+}
+
+/** @throws AppError UNAVAILABLE when a newer version of the program wrote it */
+export function refuseNewer(row: Pick<AircraftRow, 'dossier_schema'>): void {
+  if (row.dossier_schema > dossierSchemaVersion) {
+    throw new AppError({
+      code: 'UNAVAILABLE',
+      reason: 'This record was written by a newer version of the program, which is being put into service.',
+    });
+  }
 }
 
 export function typeIdsOf(dossier: Dossier): string[] {

@@ -11,6 +11,10 @@ export const limits = {
   body: '1mb',
   bodyBytes: 1_048_576,
   page: 500,
+  /** One message over a web socket, and how many subscriptions and sockets people may have open at once. */
+  socketMessageBytes: 16_384,
+  subscriptionsPerSocket: 4,
+  socketsPerSession: 24,
 } as const;
 
 /** Refuses operations that ask for much more than any screen does, before anything runs. */

@@ -1,4 +1,4 @@
-import { Counter, Histogram, Registry, collectDefaultMetrics } from 'prom-client';
+import { Counter, Gauge, Histogram, Registry, collectDefaultMetrics } from 'prom-client';
 
 /** What the house watches. Labels come from short fixed lists, never from data. */
 export class Metrics {
@@ -21,6 +21,11 @@ export class Metrics {
     name: 'tallywing_sign_ins_total',
     help: 'Tries to sign in.',
     labelNames: ['outcome'],
+    registers: [this.registry],
+  });
+  readonly sockets = new Gauge({
+    name: 'tallywing_live_sockets',
+    help: 'Open connections of boards that are told of changes.',
     registers: [this.registry],
   });
 

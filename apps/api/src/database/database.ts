@@ -1,6 +1,7 @@
 import { AsyncLocalStorage } from 'node:async_hooks';
 import { PrismaPg } from '@prisma/adapter-pg';
 import pg from 'pg';
+import { Announcer } from './announcer.js';
 import { PrismaClient } from './prisma-client/client.js';
 import type { Prisma } from './prisma-client/client.js';
 
@@ -9,12 +10,21 @@ export interface OrganisationScope {
   readonly organisationId: string;
 }
 
-/** The one connection of a transaction. `query` is all there is: nobody can begin, end or leave the transaction. */
+/** The one connection of a transaction. Nobody can begin, end or leave the transaction. */
 export interface Connection {
+  /** Something that a screen shows is different after this transaction: whoever has one open is told. */
+  houseChanged(): void;
   query<Row extends pg.QueryResultRow = pg.QueryResultRow>(text: string, values?: readonly unknown[]): Promise<Row[]>;
 }
 
 export type Records = Prisma.TransactionClient;
+
+/**
+ * The last statement of its transaction: the row stays locked only while the commit itself takes, and whoever holds it waits
+ * for nobody.
+ */
+const COUNT_UP = `insert into house_counters as known (organisation_id, counter) values ($1, 1)
+  on conflict (organisation_id) do update set counter = known.counter + 1`;
 
 const inside = new AsyncLocalStorage<true>();
 const organisationId = /^[a-z0-9][a-z0-9-]{0,63}$/;
@@ -27,6 +37,7 @@ const organisationId = /^[a-z0-9][a-z0-9-]{0,63}$/;
 export class Database {
   private readonly pool: pg.Pool;
   private readonly prisma: PrismaClient;
+  private readonly announcer: Announcer;
 
   constructor(url: string) {
     this.pool = new pg.Pool({
@@ -41,11 +52,12 @@ export class Database {
     // A connection that breaks while idle is replaced by the pool; the next request tells if the server is really gone.
     this.pool.on('error', () => undefined);
     this.prisma = new PrismaClient({ adapter: new PrismaPg(this.pool) });
+    this.announcer = new Announcer(this.pool);
   }
 
   /** Runs `work` in one transaction that sees only the organisation's rows; commits when it returns, else rolls back. */
   async withOrganisation<T>(scope: OrganisationScope, work: (connection: Connection) => Promise<T>): Promise<T> {
-    return await this.transaction(`begin; ${preamble(scope.organisationId)}`, work);
+    return await this.transaction(`begin; ${preamble(scope.organisationId)}`, work, scope.organisationId);
   }
 
   /** The same through Prisma, for plain records. Never mix the two in one piece of work. */
@@ -60,9 +72,9 @@ export class Database {
     );
   }
 
-  /** Asks one of the three questions that come before an organisation is known (functions `door_...` of the schema). */
+  /** Asks one of the questions that come before an organisation is known (functions `door_...` of the schema). */
   async askDoor<Row extends pg.QueryResultRow>(
-    door: 'door_members' | 'door_session' | 'door_organisations',
+    door: 'door_members' | 'door_session' | 'door_organisations' | 'door_followers',
     values: readonly unknown[],
   ): Promise<Row[]> {
     const places = values.map((_, index) => `$${index + 1}`).join(', ');
@@ -77,22 +89,33 @@ export class Database {
   }
 
   async close(): Promise<void> {
+    await this.announcer.close();
     await this.prisma.$disconnect();
     await this.pool.end();
   }
 
-  private async transaction<T>(opening: string, work: (connection: Connection) => Promise<T>): Promise<T> {
+  private async transaction<T>(
+    opening: string,
+    work: (connection: Connection) => Promise<T>,
+    organisationId: string | null = null,
+  ): Promise<T> {
     refuseNested();
     const client = await this.pool.connect();
     let broken: Error | undefined;
+    let changed = false;
     try {
       await client.query(opening);
       const connection: Connection = {
+        houseChanged: () => {
+          changed = true;
+        },
         query: async <Row extends pg.QueryResultRow>(text: string, values: readonly unknown[] = []) =>
           (await client.query<Row>(text, values as unknown[])).rows,
       };
       const answer = await inside.run(true, () => work(connection));
+      if (changed && organisationId !== null) await client.query(COUNT_UP, [organisationId]);
       await client.query('commit');
+      if (changed && organisationId !== null) this.announcer.add(organisationId);
       return answer;
     } catch (error) {
       await client.query('rollback').catch((reason: unknown) => {

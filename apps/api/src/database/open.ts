@@ -8,6 +8,8 @@ import { probe } from './probe.js';
 
 export interface OpenDatabase {
   readonly database: Database;
+  /** For the one connection that listens: straight to the server, never through a pool. */
+  readonly listenUrl: string;
   close(): Promise<void>;
 }
 
@@ -21,10 +23,12 @@ export async function openDatabase(settings: Settings, say: (line: string) => vo
   if (server?.remark) say(server.remark);
   if (server) say(`database ${server.reused ? 'joined' : 'started'} on 127.0.0.1:${server.port}`);
   const url = server?.url ?? settings.databaseUrl ?? '';
+  const direct = server?.url ?? settings.databaseDirectUrl ?? url;
   try {
-    const applied = await migrate(url);
+    const applied = await migrate(direct);
     say(applied.length === 0 ? 'tables up to date' : `tables brought up to date: ${applied.join(', ')}`);
-    const database = new Database(server ? await runtimeUrl(url, server.runtimePassword) : url);
+    const runtime = server ? await runtimeUrl(url, server.runtimePassword) : url;
+    const database = new Database(runtime);
     const wrong = await probe(database);
     if (wrong.length > 0) {
       await database.close();
@@ -33,6 +37,7 @@ export async function openDatabase(settings: Settings, say: (line: string) => vo
     say('organisations kept apart');
     return {
       database,
+      listenUrl: server ? runtime : direct,
       close: async () => {
         await database.close();
         await server?.release();

@@ -3,9 +3,8 @@ import { Args, Context, Query, Resolver } from '@nestjs/graphql';
 import type { RequestContext } from '../identity/request.js';
 import { FleetService } from './fleet.service.js';
 
-type Ask<Method extends 'board' | 'findings' | 'dueAhead' | 'dueByWeek' | 'databaseCurrency'> = Parameters<
-  FleetService[Method]
->[1];
+type Ask<Method extends 'board' | 'findings' | 'dueAhead' | 'dueByWeek' | 'databaseCurrency' | 'meterSheet'> =
+  Parameters<FleetService[Method]>[1];
 
 @Resolver()
 export class FleetResolver {
@@ -34,6 +33,11 @@ export class FleetResolver {
   @Query()
   databaseCurrency(@Args() ask: Ask<'databaseCurrency'>, @Context() context: RequestContext) {
     return this.fleet.databaseCurrency(context.actor, ask);
+  }
+
+  @Query()
+  meterSheet(@Args() ask: Ask<'meterSheet'>, @Context() context: RequestContext) {
+    return this.fleet.meterSheet(context.actor, ask);
   }
 
   @Query()

@@ -17,6 +17,7 @@ import type { DueFilter } from './due.data.js';
 import { countByEffect, findingKey, findingNode, lapsedBetween, openByRule, openFindings } from './findings.data.js';
 import type { FindingFilter } from './findings.data.js';
 import { bases, findingWeeks, operators, recordedSince, wantedProfiles } from './house.data.js';
+import { countAircraft, meterKey, meterNode, meterRows } from './meters.data.js';
 import { summaryOf } from './summaries.js';
 
 export interface Paged {
@@ -143,6 +144,20 @@ export class FleetService {
         await countDatabases(connection, actor, ask.filter),
         databaseKey,
         (row) => currencyNode(row, from),
+      ),
+    );
+  }
+
+  async meterSheet(actor: Actor | null, ask: { filter?: AircraftFilter | null } & Paged) {
+    authorise(actor, 'fleet.read');
+    const page = readPage(ask.first, ask.after, 2);
+    return await this.database.withOrganisation(actor, async (connection) =>
+      connectionOf(
+        page,
+        await meterRows(connection, actor, ask.filter, page),
+        await countAircraft(connection, actor, ask.filter),
+        meterKey,
+        meterNode,
       ),
     );
   }

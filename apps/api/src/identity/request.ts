@@ -1,3 +1,4 @@
+import type { IncomingMessage } from 'node:http';
 import { parse, serialize } from 'cookie';
 import type { NextFunction, Request, RequestHandler, Response } from 'express';
 import { describe, statusOf } from '../common/errors.js';
@@ -27,15 +28,16 @@ export function contextOf({ req, res }: { req: Request; res: Response }): Reques
   return { actor: req.signedIn?.actor ?? null, signedIn: req.signedIn ?? null, request: req, response: res };
 }
 
-/** Reads the session cookie, once per request that carries one. */
+/** Who holds the session that the cookie of a request names; null for no cookie or no session. */
+export async function whoIs(identity: IdentityService, request: IncomingMessage): Promise<SignedIn | null> {
+  const token = parse(request.headers.cookie ?? '')[COOKIE];
+  return token === undefined || token === '' ? null : await identity.resume(token);
+}
+
+/** Reads the session cookie, once per request. */
 export function readSession(identity: IdentityService): RequestHandler {
   return (request: Request, _response: Response, next: NextFunction) => {
-    const token = parse(request.headers.cookie ?? '')[COOKIE];
-    if (token === undefined || token === '') {
-      next();
-      return;
-    }
-    identity.resume(token).then(
+    whoIs(identity, request).then(
       (signedIn) => {
         request.signedIn = signedIn;
         next();
@@ -71,14 +73,16 @@ function cookieOptions(context: RequestContext) {
  */
 export function refuseForeignOrigins(settings: Settings): RequestHandler {
   return (request, response, next) => {
-    const origin = request.headers.origin;
     const safe = request.method === 'GET' || request.method === 'HEAD' || request.method === 'OPTIONS';
-    if (safe || origin === undefined || settings.origins.includes(origin) || hostOf(origin) === request.headers.host) {
-      next();
-      return;
-    }
-    answerProblem(response, { code: 'FORBIDDEN', action: `request from ${origin}` });
+    if (safe || !isForeign(request, settings)) next();
+    else answerProblem(response, { code: 'FORBIDDEN', action: `request from ${request.headers.origin}` });
   };
+}
+
+/** Whether a browser says that the request comes from a page that is not ours. */
+export function isForeign({ headers }: IncomingMessage, settings: Settings): boolean {
+  const { origin, host } = headers;
+  return origin !== undefined && !settings.origins.includes(origin) && hostOf(origin) !== host;
 }
 
 function hostOf(origin: string): string | null {

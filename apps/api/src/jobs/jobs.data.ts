@@ -40,6 +40,7 @@ export async function createJob(
   actor: Actor,
   job: { readonly id: string; readonly aircraftId: string; readonly title: string; readonly at: Date },
 ): Promise<boolean> {
+  connection.houseChanged();
   const rows = await connection.query(
     `insert into jobs (organisation_id, id, aircraft_id, title, state, draft, draft_schema, revision, created_by, created_at, updated_at)
      select $1, $2, a.id, $4, 'open', '{"text":""}', 0, a.revision, $5, $6, $6 from aircraft a
@@ -60,6 +61,7 @@ export async function saveDraft(
     readonly at: Date;
   },
 ): Promise<boolean> {
+  connection.houseChanged();
   const rows = await connection.query(
     `update jobs set draft = $3, draft_schema = $4, revision = $5, updated_at = $6
      where organisation_id = $1 and id = $2 and state = 'open' returning 1`,
@@ -76,6 +78,7 @@ export async function saveDraft(
 }
 
 export async function discard(connection: Connection, actor: Actor, id: string, at: Date): Promise<boolean> {
+  connection.houseChanged();
   const rows = await connection.query(
     `update jobs set state = 'discarded', updated_at = $3 where organisation_id = $1 and id = $2 and state = 'open' returning 1`,
     [actor.organisationId, id, at],

@@ -1,6 +1,8 @@
 import { ApolloClient, ApolloLink, HttpLink, InMemoryCache, type TypePolicies } from '@apollo/client';
 import { relayStylePagination } from '@apollo/client/utilities';
 import { ErrorLink } from '@apollo/client/link/error';
+import { tap } from 'rxjs';
+import { noteAnswer } from './live/last-answer.js';
 import { problemOf } from './problem.js';
 
 /** Fired when any answer says that the session is over, so that the frame can ask to sign in and keep the page. */
@@ -14,12 +16,16 @@ const typePolicies: TypePolicies = {
       findings: relayStylePagination(['filter', 'at', 'hoursAhead']),
       dueAhead: relayStylePagination(['from', 'to', 'filter']),
       databaseCurrency: relayStylePagination(['at', 'filter']),
+      meterSheet: relayStylePagination(['filter']),
       catalogue: relayStylePagination(['filter']),
     },
   },
   Aircraft: { fields: { history: relayStylePagination() } },
   // Verdicts of one aircraft differ by moment; they are parts of the answer they came in.
   ProfileVerdict: { keyFields: false },
+  // The id of a meter is its own within one aircraft only.
+  MeterNow: { keyFields: false },
+  MeterOnSheet: { keyFields: false },
 };
 
 /** The one client. Cookies carry the session; the extra header keeps plain cross-site forms out. */
@@ -27,13 +33,14 @@ export function makeClient(): ApolloClient {
   const watch = new ErrorLink(({ error }) => {
     if (problemOf(error).code === 'SIGNED_OUT') window.dispatchEvent(new Event(signedOutEvent));
   });
+  const answered = new ApolloLink((operation, forward) => forward(operation).pipe(tap(noteAnswer)));
   const http = new HttpLink({
     uri: '/graphql',
     credentials: 'same-origin',
     headers: { 'apollo-require-preflight': 'true' },
   });
   return new ApolloClient({
-    link: ApolloLink.from([watch, http]),
+    link: ApolloLink.from([watch, answered, http]),
     cache: new InMemoryCache({ typePolicies }),
     defaultOptions: {
       // A verdict from the cache may be shown while the fresh one travels, never instead of it.

@@ -1,9 +1,10 @@
 import { useApolloClient, useMutation } from '@apollo/client/react';
-import { Suspense, useEffect, useRef, useSyncExternalStore } from 'react';
+import { Suspense, useEffect, useRef } from 'react';
 import { Link, NavLink, Outlet, useLocation } from 'react-router';
 import { graphql } from '../graphql.js';
 import { Loading } from '../ui/states.js';
 import { idWords } from '../ui/words.js';
+import { LiveStrip } from './live/live-strip.js';
 import { screensFor } from './screens.js';
 import { useSession } from './session.js';
 import { ThemeSwitch } from './theme.js';
@@ -18,7 +19,6 @@ const SignOut = graphql(`
 /** Band, navigation and the screen's place. A change of screen moves the focus to its heading. */
 export function Layout() {
   const { viewer, ended } = useSession();
-  const online = useOnline();
   return (
     <>
       <a className="tw-skip" href="#screen">
@@ -52,11 +52,7 @@ export function Layout() {
           <SignOutButton />
         </div>
       </header>
-      {!online && (
-        <p className="tw-strip" role="status">
-          No network. What is on the screen may be old; what you type is kept on this device.
-        </p>
-      )}
+      <LiveStrip shown={viewer.organisation.counter} ended={ended} />
       {ended && (
         <p className="tw-strip" role="alert">
           Your session has ended. What you typed is kept on this device.{' '}
@@ -101,18 +97,4 @@ function FocusOnMove() {
     else document.getElementById('screen')?.focus();
   }, [pathname]);
   return null;
-}
-
-function useOnline(): boolean {
-  return useSyncExternalStore(
-    (tell) => {
-      window.addEventListener('online', tell);
-      window.addEventListener('offline', tell);
-      return () => {
-        window.removeEventListener('online', tell);
-        window.removeEventListener('offline', tell);
-      };
-    },
-    () => navigator.onLine,
-  );
 }

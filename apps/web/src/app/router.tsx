@@ -12,6 +12,7 @@ const screens: RouteObject[] = [
   { path: 'aircraft/:id/job', lazy: async () => screen((await import('../features/job/screen.js')).JobScreen) },
   { path: 'findings', lazy: async () => screen((await import('../features/findings/screen.js')).FindingsScreen) },
   { path: 'due', lazy: async () => screen((await import('../features/due/screen.js')).DueScreen) },
+  { path: 'meters', lazy: async () => screen((await import('../features/meters/screen.js')).MetersScreen) },
   { path: 'databases', lazy: async () => screen((await import('../features/databases/screen.js')).DatabasesScreen) },
   { path: 'catalogue', lazy: async () => screen((await import('../features/catalogue/screen.js')).CatalogueScreen) },
   { path: 'import', lazy: async () => screen((await import('../features/import/screen.js')).ImportScreen) },

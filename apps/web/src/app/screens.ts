@@ -10,6 +10,7 @@ const screens: readonly Screen[] = [
   { path: '/', title: 'Ready board', needs: 'fleet.read' },
   { path: '/findings', title: 'Findings', needs: 'fleet.read' },
   { path: '/due', title: 'Due ahead', needs: 'fleet.read' },
+  { path: '/meters', title: 'Meters', needs: 'aircraft.record' },
   { path: '/databases', title: 'Databases', needs: 'fleet.read' },
   { path: '/catalogue', title: 'Catalogue', needs: 'catalogue.read' },
   { path: '/rules', title: 'Rules', needs: 'rules.read' },

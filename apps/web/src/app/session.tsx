@@ -15,6 +15,7 @@ export const ViewerQuery = graphql(`
       organisation {
         id
         name
+        counter
       }
       operator {
         id

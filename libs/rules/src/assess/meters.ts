@@ -15,7 +15,7 @@ const readTogetherMinutes = minutesPerDay;
  * `assumeRead`: as if meters will be read in time; for looking ahead, never for a verdict of today.
  */
 export function metersAt(
-  dossier: Dossier,
+  dossier: Pick<Dossier, 'meters'>,
   hoursAhead: Centihours,
   assumeRead = false,
 ): Readonly<Record<MeterId, MeterAt>> {
@@ -35,26 +35,26 @@ export function metersAt(
 }
 
 /** Instants at which readings grow too old. */
-export function readingLimits(dossier: Dossier): readonly Instant[] {
+export function readingLimits(dossier: Pick<Dossier, 'meters'>): readonly Instant[] {
   return Object.values(dossier.meters.readings).map((each) => goodBefore(dossier, each.asOf));
 }
 
 /** Flight hours since the latest reading that may be flown while the meter stays at or under the limit; null: the meter stands still or was never read. */
-export function hoursUntil(dossier: Dossier, meter: MeterId, limit: Centihours): Centihours | null {
+export function hoursUntil(dossier: Pick<Dossier, 'meters'>, meter: MeterId, limit: Centihours): Centihours | null {
   const definition = dossier.meters.definitions.find((each) => each.id === meter);
   const reading = dossier.meters.readings[meter];
   if (!definition || !reading || definition.perFlightHour === 0) return null;
   return Math.floor(((limit - reading.value) * 1000) / definition.perFlightHour);
 }
 
-export function latestReading(dossier: Dossier): Instant | null {
+export function latestReading(dossier: Pick<Dossier, 'meters'>): Instant | null {
   return Object.values(dossier.meters.readings).reduce<Instant | null>(
     (latest, each) => (latest === null || each.asOf > latest ? each.asOf : latest),
     null,
   );
 }
 
-function goodBefore(dossier: Dossier, asOf: Instant): Instant {
+function goodBefore(dossier: Pick<Dossier, 'meters'>, asOf: Instant): Instant {
   const days = dossier.meters.utilisation.readingGoodForDays ?? defaultReadingGoodForDays;
   return instantOf(minutesOf(asOf) + days * minutesPerDay);
 }

@@ -28,7 +28,14 @@ export function useDraft(aircraftId: string, revision: number): DraftHandle {
     unreadable: found.state === 'other-version',
     kept,
     // Other content is another request: an earlier one may have arrived although its answer did not.
-    setSteps: (steps) => put({ ...draft, steps, commitKey: crypto.randomUUID() }),
+    // A plan begins on the record as it is at its first step.
+    setSteps: (steps) =>
+      put({
+        ...draft,
+        revision: draft.steps.length === 0 ? revision : draft.revision,
+        steps,
+        commitKey: crypto.randomUUID(),
+      }),
     rebase: (to) => put({ ...draft, revision: to, commitKey: crypto.randomUUID() }),
     clear: (to) => put(fresh(aircraftId, to)),
   };

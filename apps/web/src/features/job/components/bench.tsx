@@ -77,7 +77,8 @@ export function Bench({ aircraft, dossier, catalogue, profiles, onReload }: Benc
     }
   }
 
-  const behind = draft.steps.length > 0 && draft.revision < aircraft.revision;
+  // While our own work is on its way the record may be seen to move before its answer is here.
+  const behind = !loading && draft.steps.length > 0 && draft.revision < aircraft.revision;
   return (
     <div className="tw-stack-wide">
       <header className="tw-screen-head">
