@@ -4,8 +4,8 @@ import { localTimeAt } from '@tallywing/rules';
 import { instantAt } from '../trade/time.js';
 import { Button } from '../ui/button.js';
 import { Field } from '../ui/field.js';
-import { useForm, type Option } from './form-context.js';
-import { labelOf, unitOf } from './labels.js';
+import { labelIn, useForm, type Option } from './form-context.js';
+import { unitOf } from './labels.js';
 import { hoursText, numberText, readHours, readNumber } from './numbers.js';
 import { blank, type Spec } from './spec.js';
 import { TypedInput } from './typed-input.js';
@@ -50,7 +50,7 @@ function Group({ spec, path, value }: FieldViewProps & { spec: Extract<Spec, { k
   if (path === '') return fields;
   return (
     <fieldset className="tw-group">
-      <legend>{labelOf(path)}</legend>
+      <legend>{labelIn(form, path)}</legend>
       {spec.nullable && (
         <label className="tw-check">
           <input
@@ -74,7 +74,7 @@ function Rows({ spec, path, value }: FieldViewProps & { spec: Extract<Spec, { ki
   const rows = Array.isArray(value) ? (value as unknown[]) : [];
   return (
     <fieldset className="tw-group tw-group-wide">
-      <legend>{labelOf(path)}</legend>
+      <legend>{labelIn(form, path)}</legend>
       <ol className="tw-rows">
         {rows.map((row, index) => (
           // Rows have no identity of their own; they are only added at the end and taken out one by one.
@@ -106,7 +106,7 @@ function Checks({ spec, path, value, options }: FieldViewProps & { options: read
   const unknown = spec.nullable && value === null;
   return (
     <fieldset className="tw-group tw-group-wide">
-      <legend>{labelOf(path)}</legend>
+      <legend>{labelIn(form, path)}</legend>
       {spec.nullable && (
         <label className="tw-check">
           <input
@@ -155,7 +155,12 @@ function Problem({ path }: { path: string }) {
 function Single({ spec, path, value }: FieldViewProps) {
   const form = useForm();
   const set = (next: unknown) => form.set(path, next);
-  const shared = { label: labelOf(path), error: form.problem(path), optional: spec.nullable };
+  const shared = {
+    label: labelIn(form, path),
+    hint: form.hint?.(path),
+    error: form.problem(path),
+    optional: spec.nullable,
+  };
   const text = typeof value === 'string' ? value : '';
   /** What may stay unrecorded is null when it is emptied, never an empty text. */
   const setText = (next: string) => set(next === '' && spec.nullable ? null : next);

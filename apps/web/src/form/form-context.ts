@@ -1,4 +1,5 @@
 import { createContext, useContext } from 'react';
+import { labelOf } from './labels.js';
 
 /** One of a list to choose from. */
 export interface Option {
@@ -16,6 +17,9 @@ export interface FormContext {
   readonly hidden: (path: string) => boolean;
   /** What a free text may well be; anything else may be typed too. */
   readonly suggestions?: (path: string) => readonly Option[];
+  /** What the field is called and a word of help, where the name of the field alone does not say it. */
+  readonly label?: (path: string) => string | null;
+  readonly hint?: (path: string) => string | null;
   readonly words: FormWords;
 }
 
@@ -30,6 +34,10 @@ export interface FormWords {
 }
 
 export const FormContextProvider = createContext<FormContext | null>(null);
+
+export function labelIn(form: FormContext, path: string): string {
+  return form.label?.(path) ?? labelOf(path);
+}
 
 export function useForm(): FormContext {
   const form = useContext(FormContextProvider);

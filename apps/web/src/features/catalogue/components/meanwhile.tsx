@@ -1,0 +1,57 @@
+import { useQuery } from '@apollo/client/react';
+import type { EquipmentType } from '@tallywing/rules';
+import { useHouse, zoneOf } from '../../../app/house.js';
+import { whenWords } from '../../../trade/time.js';
+import { Button } from '../../../ui/button.js';
+import { Loading } from '../../../ui/states.js';
+import { listWords } from '../../../ui/words.js';
+import { labelOf } from '../../../form/labels.js';
+import { entryOf, type Entry } from '../entry.js';
+import { labelAt } from '../field-words.js';
+import { mergedOn } from '../merge.js';
+import { EntryQuery, type EntryToEdit } from '../query.js';
+import { documentWords } from './versions.js';
+
+export interface MeanwhileProps {
+  /** The version that the draft was begun on. */
+  readonly begunOn: string;
+  readonly inForce: EntryToEdit;
+  readonly mine: Entry;
+  readonly onGoOn: (entry: Entry) => void;
+}
+
+/** Somebody else revised the entry: who, what, and what becomes of the draft. Nothing of it is lost. */
+export function Meanwhile({ begunOn, inForce, mine, onGoOn }: MeanwhileProps) {
+  const zone = zoneOf(useHouse(), '');
+  const { data } = useQuery(EntryQuery, { variables: { id: begunOn }, fetchPolicy: 'cache-first' });
+  const version = inForce.versions.find(({ id }) => id === inForce.id);
+  const base = data?.equipmentType?.body as EquipmentType | undefined;
+  const merged = base ? mergedOn(entryOf(base), mine, entryOf(inForce.body as EquipmentType)) : null;
+  const names = (fields: readonly string[]) => listWords(fields.map((each) => labelAt(mine, each) ?? labelOf(each)));
+  return (
+    <section className="tw-state" data-kind="trouble" role="alert">
+      <p className="tw-state-title">The entry was revised meanwhile. Nothing of yours is lost.</p>
+      {version && (
+        <p>
+          {version.enteredBy ?? 'Somebody'} put {documentWords(version)} in force, {whenWords(version.enteredAt, zone)}.
+        </p>
+      )}
+      {merged ? (
+        <>
+          {merged.taken.length > 0 && (
+            <p>Taken over into your draft, as you had not touched it: {names(merged.taken)}.</p>
+          )}
+          {merged.kept.length > 0 && (
+            <p>
+              You both changed this; yours stands in the draft, compare it with the version in force:{' '}
+              {names(merged.kept)}.
+            </p>
+          )}
+          <Button onClick={() => onGoOn(merged.entry)}>I have seen it: go on with my draft</Button>
+        </>
+      ) : (
+        <Loading what="what changed" />
+      )}
+    </section>
+  );
+}
