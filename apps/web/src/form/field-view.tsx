@@ -1,4 +1,4 @@
-import { useId } from 'react';
+import { useId, useState, type ReactNode } from 'react';
 import { codeWords, recordKindWords } from '../trade/words.js';
 import { localTimeAt } from '@tallywing/rules';
 import { instantAt } from '../trade/time.js';
@@ -24,7 +24,8 @@ export function FieldView(props: FieldViewProps) {
   if (form.hidden(props.path)) return null;
   if (props.spec.kind === 'object') return <Group {...props} spec={props.spec} />;
   if (props.spec.kind === 'list') return <Rows {...props} spec={props.spec} />;
-  if (props.spec.kind === 'many') return <Checks {...props} options={props.spec.values.map(codeOption)} />;
+  if (props.spec.kind === 'many')
+    return <Checks {...props} options={form.options(props.path) ?? props.spec.values.map(codeOption)} />;
   return <Single {...props} />;
 }
 
@@ -70,8 +71,10 @@ function Group({ spec, path, value }: FieldViewProps & { spec: Extract<Spec, { k
 function Rows({ spec, path, value }: FieldViewProps & { spec: Extract<Spec, { kind: 'list' }> }) {
   const form = useForm();
   const options = form.options(path);
-  if (options) return <Checks spec={spec} path={path} value={value} options={options} />;
   const rows = Array.isArray(value) ? (value as unknown[]) : [];
+  // What is added now is there to be filled in.
+  const [before] = useState(rows.length);
+  if (options) return <Checks spec={spec} path={path} value={value} options={options} />;
   return (
     <fieldset className="tw-group tw-group-wide">
       <legend>{labelIn(form, path)}</legend>
@@ -79,24 +82,44 @@ function Rows({ spec, path, value }: FieldViewProps & { spec: Extract<Spec, { ki
         {rows.map((row, index) => (
           // Rows have no identity of their own; they are only added at the end and taken out one by one.
           <li key={index}>
-            <FieldView spec={spec.of} path={`${path}.${index}`} value={row} />
-            <Button
-              look="quiet"
-              onClick={() =>
-                form.set(
-                  path,
-                  rows.filter((_, at) => at !== index),
-                )
-              }
-            >
-              Take out row {index + 1}
-            </Button>
+            <Row path={`${path}.${index}`} startsOpen={index >= before}>
+              <FieldView spec={spec.of} path={`${path}.${index}`} value={row} />
+              <Button
+                look="quiet"
+                onClick={() =>
+                  form.set(
+                    path,
+                    rows.filter((_, at) => at !== index),
+                  )
+                }
+              >
+                Take out row {index + 1}
+              </Button>
+            </Row>
           </li>
         ))}
       </ol>
       <Button onClick={() => form.set(path, [...rows, blank(spec.of)])}>Add a row</Button>
       <Problem path={path} />
     </fieldset>
+  );
+}
+
+/** One row, folded where the form has words for it. */
+function Row({ path, startsOpen, children }: { path: string; startsOpen: boolean; children: ReactNode }) {
+  const form = useForm();
+  const [open, setOpen] = useState(startsOpen);
+  const words = form.rowWords?.(path) ?? null;
+  if (words === null) return children;
+  return (
+    <details
+      className="tw-row-fold"
+      open={open || form.troubled?.(path)}
+      onToggle={(event) => setOpen(event.currentTarget.open)}
+    >
+      <summary>{words}</summary>
+      {children}
+    </details>
   );
 }
 

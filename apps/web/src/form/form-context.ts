@@ -20,6 +20,10 @@ export interface FormContext {
   /** What the field is called and a word of help, where the name of the field alone does not say it. */
   readonly label?: (path: string) => string | null;
   readonly hint?: (path: string) => string | null;
+  /** Rows of lists are folded under these words; left out or null: they lie open. */
+  readonly rowWords?: (path: string) => string | null;
+  /** Something below this path is wrong: a folded row opens by itself. */
+  readonly troubled?: (path: string) => boolean;
   readonly words: FormWords;
 }
 

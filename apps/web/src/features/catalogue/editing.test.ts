@@ -2,8 +2,18 @@ import { equipmentType, limitationFields, readEntry, type EquipmentType } from '
 import { expect, test } from 'vitest';
 import { valueAt } from '../../form/tree.js';
 import { keepEntryDraft, readEntryDraft } from './draft.js';
-import { blankEntry, copyOf, entryOf, entrySpec, entryWith, isHidden, sections, type Entry } from './entry.js';
-import { labelAt } from './field-words.js';
+import {
+  blankEntry,
+  choicesAt,
+  copyOf,
+  entryOf,
+  entrySpec,
+  entryWith,
+  isHidden,
+  sections,
+  type Entry,
+} from './entry.js';
+import { labelAt, rowWords } from './field-words.js';
 import { mergedOn } from './merge.js';
 import { problemsOf, refusedFields, toMend, withoutEmpty } from './problems.js';
 
@@ -88,6 +98,28 @@ test('another kind of limitation empties what it does not use, and asks for what
       expect([kind, name, isHidden(one, `limitations.0.${name}`)]).toEqual([kind, name, !uses[name]]);
     expect(labelAt(one, 'limitations.0.functions')).not.toBe('Functions');
   }
+});
+
+test('lists offer what can count, and never hide what is ticked', () => {
+  expect(choicesAt(entry, 'ports.0.requiredFor')).toEqual(['gnss', 'com']);
+  const odd = entryWith(entry, 'ports.0.requiredFor', ['dme']);
+  expect(choicesAt(odd, 'ports.0.requiredFor')).toEqual(['gnss', 'com', 'dme']);
+  expect(choicesAt(entry, 'limitations.0.functions')).toEqual(['gnss', 'com']);
+  expect(choicesAt(entry, 'limitations.0.beyond')).toBeNull();
+  const notBoth = entryWith(entry, 'limitations.0.kind', 'not-both');
+  expect(choicesAt(notBoth, 'limitations.0.beyond')).toEqual(['gnss', 'com', 'dme']);
+  expect(choicesAt(entryWith(notBoth, 'limitations.0.elsewhere', true), 'limitations.0.beyond')).toBeNull();
+  expect(choicesAt(entryWith(entry, 'limitations.0.kind', 'no-link'), 'limitations.0.functions')).toBeNull();
+  const paired = entryWith(entry, 'pairs', [{ family: 'x', signals: ['position'] }]);
+  expect(choicesAt(paired, 'pairs.0.signals')).toEqual(['lateral-deviation', 'position']);
+  expect(choicesAt(entryWith(paired, 'ports', []), 'pairs.0.signals')).toBeNull();
+});
+
+test('a folded row says what it is', () => {
+  expect(rowWords(entry, 'ports.0')).toBe('Port 1: LAT, Lateral deviation, out');
+  expect(rowWords(entry, 'authorisations.0')).toBe('Authorisation 1: C146d, Gamma-3');
+  const added = entryWith(entry, 'databases', [{ kind: '', holdsNext: null }]);
+  expect(rowWords(added, 'databases.0')).toBe('Database 1: not filled in yet');
 });
 
 test('a standard without a speed has none', () => {

@@ -109,7 +109,13 @@ export function EntryEditor({ task, title, lead, start, inForce, back, onStale }
               </Button>
             )}
             <Button look={preview ? 'plain' : 'main'} busy={saving.busy !== null} disabled={behind} onClick={look}>
-              {saving.busy === 'looking' ? 'Judging…' : preview ? 'Check again' : 'Check, and show who is affected'}
+              {saving.busy === 'looking'
+                ? 'Judging…'
+                : preview
+                  ? 'Check again'
+                  : inForce
+                    ? 'Check, and show who is affected'
+                    : 'Check the entry'}
             </Button>
             {drafts.changed && (
               <Button

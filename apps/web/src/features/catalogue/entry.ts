@@ -92,6 +92,30 @@ export function isHidden(entry: Entry, path: string): boolean {
   return port !== undefined && !hasSpeed(valueAt(entry, `${port}.standard`));
 }
 
+/**
+ * Of what a list could name, what can count: ports and options of functions that the unit has, signals of ports that it has. What is
+ * ticked already stays in sight. Null: the whole list.
+ */
+export function choicesAt(entry: Entry, path: string): readonly string[] | null {
+  const ticked = valueAt(entry, path) as readonly string[];
+  const had = (entry['functions'] ?? []) as readonly string[];
+  const [, limit, name] = /^(limitations\.\d+)\.(functions|beyond)$/.exec(path) ?? [];
+  if (limit !== undefined) {
+    const uses = usesOf(valueAt(entry, `${limit}.kind`));
+    const here = name === 'functions' || valueAt(entry, `${limit}.elsewhere`) === false;
+    return uses.own && (name === 'functions' || uses.elsewhere) && here ? union(had, ticked) : null;
+  }
+  if (/^ports\.\d+\.requiredFor$/.test(path)) return union(had, ticked);
+  if (!/^pairs\.\d+\.signals$/.test(path)) return null;
+  const ports = (entry['ports'] ?? []) as readonly { readonly signal: string }[];
+  const signals = ports.map(({ signal }) => signal).filter((each) => each !== '');
+  return signals.length === 0 ? null : union(signals, ticked);
+}
+
+function union(...lists: readonly (readonly string[])[]): readonly string[] {
+  return [...new Set(lists.flat())];
+}
+
 const noUse = { own: false, beyond: false, places: false, elsewhere: false };
 
 function usesOf(kind: unknown) {

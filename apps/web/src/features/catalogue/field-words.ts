@@ -1,4 +1,5 @@
 import { valueAt } from '../../form/tree.js';
+import { codeWords } from '../../trade/words.js';
 import type { Entry } from './entry.js';
 
 /** Labels of the entry's fields; rows are counted, and what a limitation's lists mean depends on its kind. */
@@ -68,6 +69,23 @@ export function labelAt(entry: Entry, path: string): string | null {
     return words?.[limit[2] as 'functions' | 'beyond'] ?? labels[place] ?? null;
   }
   return labels[place] ?? null;
+}
+
+/** A row in one line, under which it is folded. */
+export function rowWords(entry: Entry, path: string): string | null {
+  const row = valueAt(entry, path) as Readonly<Record<string, string | readonly string[] | boolean | null>> | undefined;
+  if (row === undefined) return null;
+  const text = (name: string) => (typeof row[name] === 'string' ? row[name] : '');
+  const code = (name: string) => (text(name) === '' ? '' : codeWords(text(name)));
+  const said: Readonly<Record<string, readonly string[]>> = {
+    authorisations: [text('tso'), text('class')],
+    ports: [text('name'), code('signal'), code('direction').toLowerCase()],
+    databases: [code('kind')],
+    pairs: [text('family'), ((row['signals'] ?? []) as readonly string[]).map(codeWords).join(', ')],
+    limitations: [code('kind'), text('paragraph')],
+  };
+  const parts = (said[path.split('.')[0] ?? ''] ?? []).filter((part) => part !== '');
+  return [labelAt(entry, path), ...(parts.length === 0 ? ['not filled in yet'] : parts)].join(', ').replace(', ', ': ');
 }
 
 export function hintAt(path: string): string | null {

@@ -3,8 +3,9 @@ import { useMemo } from 'react';
 import { FieldView } from '../../../form/field-view.js';
 import { FormContextProvider, type FormContext } from '../../../form/form-context.js';
 import { problemAt, type FieldProblem } from '../../../form/problems.js';
-import { entryWith, isHidden, sections, specAt, type Entry } from '../entry.js';
-import { hintAt, labelAt } from '../field-words.js';
+import { choicesAt, entryWith, isHidden, sections, specAt, type Entry } from '../entry.js';
+import { hintAt, labelAt, rowWords } from '../field-words.js';
+import { codeWords } from '../../../trade/words.js';
 import { FamiliesQuery } from '../query.js';
 
 export interface EntryFormProps {
@@ -16,7 +17,7 @@ export interface EntryFormProps {
 const words = {
   given: 'The manual states it',
   notGiven: 'Not stated',
-  noOptions: 'There is nothing to choose from.',
+  noOptions: 'Tick above what the unit does; it can then be chosen here.',
 };
 
 /** The whole entry under plain headings, each field made from the core's schema. */
@@ -32,7 +33,9 @@ export function EntryForm({ entry, problems, onChange }: EntryFormProps) {
     words,
     set: (path, value) => onChange(entryWith(entry, path, value)),
     problem: (path) => problemAt(problems, path),
-    options: () => null,
+    options: (path) => choicesAt(entry, path)?.map((value) => ({ value, words: codeWords(value) })) ?? null,
+    rowWords: (path) => rowWords(entry, path),
+    troubled: (path) => problems.some(({ field }) => field === path || field.startsWith(`${path}.`)),
     hidden: (path) => isHidden(entry, path),
     suggestions: (path) => (/^pairs\.\d+\.family$/.test(path) ? families : []),
     label: (path) => labelAt(entry, path),
