@@ -102,7 +102,7 @@ export function EntryEditor({ task, title, lead, start, inForce, back, onStale }
           trouble={saving.problem && refused.length === 0 && !behind ? saving.problem : null}
           preview={preview}
         >
-          <div className="tw-row">
+          <div className="tw-row tw-entry-actions">
             {preview && (
               <Button look="main" busy={saving.busy !== null} disabled={behind} onClick={() => void save()}>
                 {saving.busy === 'saving' ? 'Saving…' : inForce ? 'Save the new version' : 'Save the entry'}

@@ -47,10 +47,10 @@ const rows: Readonly<Record<string, string>> = {
 
 const byKind: Readonly<Record<string, { readonly functions: string; readonly beyond?: string }>> = {
   'no-link': { functions: 'Never joined to a unit that does' },
-  'no-chain': { functions: 'Joined to a unit that does', beyond: 'which must not be joined on to one that does' },
-  'not-both': { functions: 'While this is switched on', beyond: 'this must be off' },
+  'no-chain': { functions: 'Joined to a unit that does', beyond: 'Which must not be joined on to one that does' },
+  'not-both': { functions: 'While this is switched on', beyond: 'This must be off' },
   'not-a-substitute': { functions: 'Replaces no required instrument for' },
-  requires: { functions: 'Gives this', beyond: 'only joined to a unit that does' },
+  requires: { functions: 'Gives this', beyond: 'Only joined to a unit that does' },
 };
 
 const hints: Readonly<Record<string, string>> = {

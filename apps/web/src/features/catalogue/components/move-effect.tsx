@@ -4,6 +4,7 @@ import { statusOfAnswer } from '../../../trade/verdict.js';
 import { StatusMark } from '../../../ui/status-mark.js';
 import type { Status } from '../../../ui/status-words.js';
 import { countWords } from '../../../ui/words.js';
+import { alikeMoves, isSame } from '../alike.js';
 import { moveJobOf } from '../paths.js';
 import type { AircraftMove, MoveEffect } from '../query.js';
 
@@ -15,59 +16,41 @@ export interface MoveEffectProps {
 
 /** Aircraft by aircraft: what recording its units with this version would change. */
 export function MoveEffectView({ effect, savedAs }: MoveEffectProps) {
-  const changed = effect.aircraft.filter((each) => !isSame(each));
-  const same = effect.aircraft.filter(isSame);
+  const changed = effect.aircraft.filter((each) => !isSame(each)).length;
   return (
     <div className="tw-stack">
-      <p>{sumWords(effect, changed.length)}</p>
+      <p>{sumWords(effect, changed)}</p>
       {effect.total > effect.aircraft.length && (
         <p role="note">
           Only the first {effect.aircraft.length} of {effect.total} aircraft by registration were judged. Of the others
           nothing is known here.
         </p>
       )}
-      {changed.length > 0 && (
-        <ul className="tw-moves" aria-label="Aircraft that would be judged otherwise">
-          {changed.map((move) => (
-            <li key={move.aircraft.id}>
-              <Head move={move} savedAs={savedAs} />
-              <Changes move={move} />
-            </li>
-          ))}
-        </ul>
-      )}
-      {same.length > 0 && (
-        <div>
-          <h3>Judged as before</h3>
-          <ul className="tw-moves">
-            {same.map((move) => (
-              <li key={move.aircraft.id}>
-                <Head move={move} savedAs={savedAs} />
-              </li>
-            ))}
-          </ul>
-        </div>
-      )}
+      <ul className="tw-moves" aria-label="Aircraft, those that change alike together">
+        {alikeMoves(effect.aircraft).map((moves) => (
+          <li key={moves[0]?.aircraft.id}>
+            <ul className="tw-move-aircraft">
+              {moves.map((move) => (
+                <Head key={move.aircraft.id} move={move} savedAs={savedAs} />
+              ))}
+            </ul>
+            {moves[0] && <Changes move={moves[0]} />}
+          </li>
+        ))}
+      </ul>
     </div>
-  );
-}
-
-function isSame(move: AircraftMove): boolean {
-  return (
-    move.verdicts.length + move.capabilities.length + move.opened.length + move.closed.length + move.refused.length ===
-    0
   );
 }
 
 function sumWords({ total }: MoveEffect, changed: number): string {
   if (total === 0) return 'No aircraft has a unit of this product under another version.';
   const who = `${countWords(total, 'aircraft has', 'aircraft have')} a unit of this product under another version.`;
-  return `${who} Recorded with this one, ${changed === 0 ? 'none' : changed} of them would be judged otherwise.`;
+  return `${who} Recorded with this one, ${changed === 0 ? 'none' : changed === total ? 'all' : changed} of them would be judged otherwise.`;
 }
 
 function Head({ move, savedAs }: { move: AircraftMove; savedAs: string | null }) {
   return (
-    <div className="tw-row">
+    <li className="tw-row">
       <strong className="tw-mono">{move.aircraft.registration}</strong>
       {move.units.map((unit) =>
         savedAs === null ? (
@@ -78,11 +61,12 @@ function Head({ move, savedAs }: { move: AircraftMove; savedAs: string | null })
           </Link>
         ),
       )}
-    </div>
+    </li>
   );
 }
 
 function Changes({ move }: { move: AircraftMove }) {
+  if (isSame(move)) return <p className="tw-soft">Judged as before.</p>;
   return (
     <>
       {move.refused.map((reason) => (
