@@ -1,9 +1,10 @@
 import { useQuery } from '@apollo/client/react';
 import type { EquipmentType } from '@tallywing/rules';
 import { useMemo } from 'react';
-import { useParams } from 'react-router';
+import { Link, useParams } from 'react-router';
 import { problemOf } from '../../app/problem.js';
-import { Loading, Trouble } from '../../ui/states.js';
+import { useSession } from '../../app/session.js';
+import { Empty, Loading, Trouble } from '../../ui/states.js';
 import { blankEntry, copyOf, entryOf } from './entry.js';
 import { EntryEditor } from './entry-editor.js';
 import { pathOf } from './paths.js';
@@ -15,6 +16,8 @@ const nothingToReload = () => Promise.resolve();
 /** A product from its installation manual. */
 export function EnterTypeScreen() {
   const start = useMemo(blankEntry, []);
+  const mayWrite = useMayWrite();
+  if (!mayWrite) return <OnlyReading />;
   return (
     <EntryEditor
       task="new"
@@ -33,6 +36,8 @@ export function CopyTypeScreen() {
   const { id = '' } = useParams();
   const { type, state } = useEntry(id);
   const start = useMemo(() => (type ? copyOf(type.body as EquipmentType) : null), [type]);
+  const mayWrite = useMayWrite();
+  if (!mayWrite) return <OnlyReading />;
   if (!type || !start) return state;
   return (
     <EntryEditor
@@ -55,6 +60,8 @@ export function ReviseTypeScreen() {
   const inForceId = named.type?.versions.find(({ current }) => current)?.id;
   const { type, state } = useEntry(inForceId ?? id);
   const start = useMemo(() => (type ? entryOf(type.body as EquipmentType) : null), [type]);
+  const mayWrite = useMayWrite();
+  if (!mayWrite) return <OnlyReading />;
   if (!named.type) return named.state;
   if (!type || !start) return state;
   return (
@@ -68,6 +75,19 @@ export function ReviseTypeScreen() {
       back={pathOf(type.id)}
       onStale={named.reload}
     />
+  );
+}
+
+function useMayWrite(): boolean {
+  return useSession().viewer.may.includes('catalogue.write');
+}
+
+function OnlyReading() {
+  return (
+    <Empty title="Your role may read the catalogue, not write in it.">
+      <p>Managers and technicians enter types. Ask one of them, or ask a manager to change your role.</p>
+      <Link to="/catalogue">To the catalogue</Link>
+    </Empty>
   );
 }
 
