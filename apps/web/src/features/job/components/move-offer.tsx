@@ -11,7 +11,7 @@ export interface MoveOfferProps {
 
 /** What the catalogue asked for by its link: to record a unit with another version of its entry. Gone once it is planned. */
 export function MoveOffer({ dossier, catalogue, onMove }: MoveOfferProps) {
-  const [params] = useSearchParams();
+  const [params, setParams] = useSearchParams();
   const move = moveTo(dossier, catalogue, params.get('unit'), params.get('type'));
   if (!move) return null;
   return (
@@ -20,7 +20,15 @@ export function MoveOffer({ dossier, catalogue, onMove }: MoveOfferProps) {
         {move.unit.name} is recorded with another version of its catalogue entry. Record it with {move.reason}? No work
         is done on the aircraft.
       </p>
-      <Button onClick={() => onMove(move)}>Put it on the plan</Button>
+      <Button
+        onClick={() => {
+          onMove(move);
+          // It is on the plan now, which is kept; the address has done its work.
+          setParams({}, { replace: true });
+        }}
+      >
+        Put it on the plan
+      </Button>
     </section>
   );
 }
