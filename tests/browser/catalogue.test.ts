@@ -88,6 +88,7 @@ test('a type is entered from its manual; what is missing is named at its field, 
 test('before a revision is saved it shows which aircraft would be judged otherwise', async () => {
   const { page, complaints } = await arrive('/catalogue', accounts.technician);
   await startRevising(page, 'QN 52 navigator');
+  const inForce = await revisionOf(page).inputValue();
   await revisionOf(page).fill('Z');
   await page.getByRole('region', { name: 'Limitations' }).getByRole('button', { name: 'Add a row' }).click();
   const limit = page.getByRole('group', { name: 'Limitation 2' });
@@ -98,7 +99,7 @@ test('before a revision is saved it shows which aircraft would be judged otherwi
   await limit.getByLabel('Paragraph').fill('3.9');
   await check(page);
   await panel(page)
-    .getByText(/^10 aircraft have a unit of this product/)
+    .getByText(/^\d+ aircraft have a unit of this product/)
     .waitFor();
   await panel(page).getByText('TW-02Q').waitFor();
   await panel(page).getByText('Navigate by GNSS').first().waitFor();
@@ -107,7 +108,7 @@ test('before a revision is saved it shows which aircraft would be judged otherwi
   await panel(page).getByText('TW-02Q').waitFor({ state: 'detached' });
   expect(await page.getByRole('button', { name: 'Save the new version' }).count()).toBe(0);
   await page.getByRole('button', { name: 'Discard what I wrote' }).click();
-  expect(await revisionOf(page).inputValue()).toBe('C');
+  expect(await revisionOf(page).inputValue()).toBe(inForce);
   expect(complaints).toEqual([]);
 });
 
@@ -127,7 +128,7 @@ test('two people revise one type: the second is told, keeps the draft, saves, an
   await check(page);
   const told = page.getByRole('alert').filter({ hasText: 'was revised meanwhile' });
   await told.getByText(/put .* revision R in force/).waitFor();
-  await told.getByText(/Taken over into your draft.*: Revision of the manual\./).waitFor();
+  await told.getByText('Your draft takes over what you had not touched: Revision of the manual (now R).').waitFor();
   expect(await mass(page).inputValue()).toBe('0.6');
   await told.getByRole('button', { name: /go on with my draft/ }).click();
   expect(await revisionOf(page).inputValue()).toBe('R');

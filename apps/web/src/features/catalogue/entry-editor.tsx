@@ -93,6 +93,8 @@ export function EntryEditor({ task, title, lead, start, inForce, back, onStale }
           <EntryForm
             entry={draft.entry}
             problems={[...(strict ? own : withoutEmpty(own, draft.entry)), ...refused]}
+            // The short name is what makes two entries versions of one product.
+            fixed={inForce ? ['family'] : []}
             onChange={change}
           />
         </div>

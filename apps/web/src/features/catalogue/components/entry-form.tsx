@@ -11,6 +11,8 @@ import { FamiliesQuery } from '../query.js';
 export interface EntryFormProps {
   readonly entry: Entry;
   readonly problems: readonly FieldProblem[];
+  /** Fields that stay as they are and are not asked for. */
+  readonly fixed: readonly string[];
   readonly onChange: (entry: Entry) => void;
 }
 
@@ -21,7 +23,7 @@ const words = {
 };
 
 /** The whole entry under plain headings, each field made from the core's schema. */
-export function EntryForm({ entry, problems, onChange }: EntryFormProps) {
+export function EntryForm({ entry, problems, fixed, onChange }: EntryFormProps) {
   const { data } = useQuery(FamiliesQuery, { fetchPolicy: 'cache-first' });
   const families = useMemo(
     () =>
@@ -36,7 +38,7 @@ export function EntryForm({ entry, problems, onChange }: EntryFormProps) {
     options: (path) => choicesAt(entry, path)?.map((value) => ({ value, words: codeWords(value) })) ?? null,
     rowWords: (path) => rowWords(entry, path),
     troubled: (path) => problems.some(({ field }) => field === path || field.startsWith(`${path}.`)),
-    hidden: (path) => isHidden(entry, path),
+    hidden: (path) => fixed.includes(path) || isHidden(entry, path),
     suggestions: (path) => (/^pairs\.\d+\.family$/.test(path) ? families : []),
     label: (path) => labelAt(entry, path),
     hint: hintAt,

@@ -26,8 +26,9 @@ export function Meanwhile({ begunOn, inForce, mine, onGoOn }: MeanwhileProps) {
   const { data } = useQuery(EntryQuery, { variables: { id: begunOn }, fetchPolicy: 'cache-first' });
   const version = inForce.versions.find(({ id }) => id === inForce.id);
   const base = data?.equipmentType?.body as EquipmentType | undefined;
-  const merged = base ? mergedOn(entryOf(base), mine, entryOf(inForce.body as EquipmentType)) : null;
-  const names = (fields: readonly string[]) => listWords(fields.map((each) => labelAt(mine, each) ?? labelOf(each)));
+  const theirs = entryOf(inForce.body as EquipmentType);
+  const merged = base ? mergedOn(entryOf(base), mine, theirs) : null;
+  const names = (fields: readonly string[]) => listWords(fields.map((each) => inForceWords(mine, theirs, each)));
   return (
     <section className="tw-state" data-kind="trouble" role="alert">
       <p className="tw-state-title">The entry was revised meanwhile. Nothing of yours is lost.</p>
@@ -38,14 +39,9 @@ export function Meanwhile({ begunOn, inForce, mine, onGoOn }: MeanwhileProps) {
       )}
       {merged ? (
         <>
-          {merged.taken.length > 0 && (
-            <p>Taken over into your draft, as you had not touched it: {names(merged.taken)}.</p>
-          )}
+          {merged.taken.length > 0 && <p>Your draft takes over what you had not touched: {names(merged.taken)}.</p>}
           {merged.kept.length > 0 && (
-            <p>
-              You both changed this; yours stands in the draft, compare it with the version in force:{' '}
-              {names(merged.kept)}.
-            </p>
+            <p>You both changed this, and yours stays: {names(merged.kept)}. Compare it with the manual.</p>
           )}
           <Button onClick={() => onGoOn(merged.entry)}>I have seen it: go on with my draft</Button>
         </>
@@ -54,4 +50,11 @@ export function Meanwhile({ begunOn, inForce, mine, onGoOn }: MeanwhileProps) {
       )}
     </section>
   );
+}
+
+/** A field by its label, with what now stands there in the version in force where that is one word or number. */
+function inForceWords(mine: Entry, theirs: Entry, field: string): string {
+  const label = labelAt(mine, field) ?? labelOf(field);
+  const value = theirs[field];
+  return typeof value === 'string' || typeof value === 'number' ? `${label} (now ${value})` : label;
 }
