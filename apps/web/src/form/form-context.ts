@@ -1,4 +1,5 @@
 import { createContext, useContext } from 'react';
+import { codeWords } from '../trade/words.js';
 import { labelOf } from './labels.js';
 
 /** One of a list to choose from. */
@@ -47,4 +48,8 @@ export function useForm(): FormContext {
   const form = useContext(FormContextProvider);
   if (!form) throw new Error('A field is used outside a form');
   return form;
+}
+
+export function codeOption(value: string): Option {
+  return { value, words: codeWords(value) };
 }

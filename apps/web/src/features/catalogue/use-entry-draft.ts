@@ -1,4 +1,4 @@
-import { useCallback, useState } from 'react';
+import { useState } from 'react';
 import { keepEntryDraft, readEntryDraft, type EntryDraft } from './draft.js';
 import type { Entry } from './entry.js';
 import { same } from './merge.js';
@@ -17,28 +17,32 @@ export interface EntryDraftHandle {
   readonly discard: () => void;
 }
 
-/** The draft of one entry, kept on this device at every change. `start` and `expectedId` are what a new draft begins with. */
+/**
+ * The draft of one entry, kept on this device at every change. Until something is written it is `start` over `expectedId`, also when
+ * these are read anew.
+ */
 export function useEntryDraft(task: string, start: Entry, expectedId: string | null): EntryDraftHandle {
   const [found] = useState(() => readEntryDraft(localStorage, task));
-  const [draft, setDraft] = useState<EntryDraft>(() =>
-    found.state === 'kept' ? found.draft : { entry: start, expectedId, key: crypto.randomUUID() },
-  );
+  const [written, setWritten] = useState<EntryDraft | null>(found.state === 'kept' ? found.draft : null);
+  const [freshKey, setFreshKey] = useState(() => crypto.randomUUID());
   const [kept, setKept] = useState(true);
-  const put = useCallback(
-    (entry: Entry, over: string | null, keep: boolean) => {
-      const next = { entry, expectedId: over, key: crypto.randomUUID() };
-      setDraft(next);
-      setKept(keepEntryDraft(localStorage, task, keep ? next : null));
-    },
-    [task],
-  );
+  const draft = written ?? { entry: start, expectedId, key: freshKey };
+  const write = (entry: Entry, over: string | null, keep: boolean) => {
+    const next = { entry, expectedId: over, key: crypto.randomUUID() };
+    setWritten(next);
+    setKept(keepEntryDraft(localStorage, task, keep ? next : null));
+  };
   return {
     draft,
     changed: !same(draft.entry, start),
     unreadable: found.state === 'other-version',
     kept,
-    set: (entry) => put(entry, draft.expectedId, !same(entry, start)),
-    rebase: (entry, to) => put(entry, to, true),
-    discard: () => put(start, expectedId, false),
+    set: (entry) => write(entry, draft.expectedId, !same(entry, start)),
+    rebase: (entry, to) => write(entry, to, true),
+    discard: () => {
+      setWritten(null);
+      setFreshKey(crypto.randomUUID());
+      setKept(keepEntryDraft(localStorage, task, null));
+    },
   };
 }

@@ -1,9 +1,10 @@
 import { useQuery } from '@apollo/client/react';
 import type { EquipmentType } from '@tallywing/rules';
+import { problemOf } from '../../../app/problem.js';
 import { useHouse, zoneOf } from '../../../app/house.js';
 import { whenWords } from '../../../trade/time.js';
 import { Button } from '../../../ui/button.js';
-import { Loading } from '../../../ui/states.js';
+import { Loading, Trouble } from '../../../ui/states.js';
 import { listWords } from '../../../ui/words.js';
 import { labelOf } from '../../../form/labels.js';
 import { entryOf, type Entry } from '../entry.js';
@@ -23,11 +24,13 @@ export interface MeanwhileProps {
 /** Somebody else revised the entry: who, what, and what becomes of the draft. Nothing of it is lost. */
 export function Meanwhile({ begunOn, inForce, mine, onGoOn }: MeanwhileProps) {
   const zone = zoneOf(useHouse(), '');
-  const { data } = useQuery(EntryQuery, { variables: { id: begunOn }, fetchPolicy: 'cache-first' });
+  const { data, error, refetch } = useQuery(EntryQuery, { variables: { id: begunOn }, fetchPolicy: 'cache-first' });
   const version = inForce.versions.find(({ id }) => id === inForce.id);
   const base = data?.equipmentType?.body as EquipmentType | undefined;
   const theirs = entryOf(inForce.body as EquipmentType);
-  const merged = base ? mergedOn(entryOf(base), mine, theirs) : null;
+  // Without the version it was begun on nobody can tell what was untouched: all of the draft stays.
+  const merged = data ? (base ? mergedOn(entryOf(base), mine, theirs) : { entry: mine, taken: [], kept: [] }) : null;
+  const problem = error && !data ? problemOf(error) : null;
   const names = (fields: readonly string[]) => listWords(fields.map((each) => inForceWords(mine, theirs, each)));
   return (
     <section className="tw-state" data-kind="trouble" role="alert">
@@ -45,6 +48,8 @@ export function Meanwhile({ begunOn, inForce, mine, onGoOn }: MeanwhileProps) {
           )}
           <Button onClick={() => onGoOn(merged.entry)}>I have seen it: go on with my draft</Button>
         </>
+      ) : problem ? (
+        <Trouble title={problem.title} wayOut={problem.wayOut} onRetry={() => void refetch()} />
       ) : (
         <Loading what="what changed" />
       )}
