@@ -1,4 +1,5 @@
-// node scripts/screenshots.mjs: pictures of the screens for README.md, of the built application with its demo.
+// node scripts/screenshots.mjs [name ...]: pictures of the screens (all, or those named) for README.md, of the built
+// application with its demo.
 import { spawn } from 'node:child_process';
 import { chmodSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { createServer } from 'node:net';
@@ -21,6 +22,12 @@ const screens = [
     prepare: openReason,
   },
   { name: 'job', path: '/aircraft/tw-01q/job', ready: (page) => page.getByText('What this does'), prepare: planWork },
+  {
+    name: 'catalogue',
+    path: '/catalogue?text=QN+52',
+    ready: (page) => page.getByRole('link', { name: /QN 52/ }),
+    prepare: reviseType,
+  },
   { name: 'due-ahead', path: '/due', ready: (page) => page.locator('.recharts-surface').first() },
 ];
 
@@ -49,6 +56,22 @@ async function planWork(page) {
   await page.getByRole('combobox', { name: /Equipment type/ }).fill('QN 52');
   await page.getByRole('option').first().click();
   await page.getByText('Findings that it opens').waitFor();
+}
+
+/** A revision with a limitation that costs something, judged on the aircraft that have the product, and not saved. */
+async function reviseType(page) {
+  await page.getByRole('link', { name: /QN 52/ }).click();
+  await page.getByRole('link', { name: 'Revise', exact: true }).click();
+  await page.getByLabel('Revision of the manual').fill('E');
+  await page.getByRole('region', { name: 'Limitations' }).getByRole('button', { name: 'Add a row' }).click();
+  const limit = page.locator('#limitations .tw-row-fold').last();
+  await limit.getByLabel('Kind').selectOption({ label: 'Requires' });
+  await limit.getByRole('group', { name: 'Gives this' }).getByLabel('GNSS').check();
+  await limit.getByRole('group', { name: 'Only joined to a unit that does' }).getByLabel('DME').check();
+  await limit.getByLabel('Document').fill('QN 52 installation manual');
+  await limit.getByLabel('Paragraph').fill('3.9');
+  await page.getByRole('button', { name: /^Check/ }).click();
+  await page.getByText('would be judged otherwise').waitFor();
 }
 
 const freePort = () =>
@@ -88,7 +111,8 @@ async function take(url, look) {
   await page.getByLabel('Password').fill('wing-and-tally');
   await page.getByRole('button', { name: 'Sign in' }).click();
   await page.getByRole('navigation', { name: 'Screens' }).waitFor();
-  for (const screen of screens) {
+  const wanted = process.argv.slice(2);
+  for (const screen of screens.filter(({ name }) => wanted.length === 0 || wanted.includes(name))) {
     await page.goto(url + screen.path);
     await screen.ready(page).waitFor();
     await screen.prepare?.(page);

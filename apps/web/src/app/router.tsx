@@ -15,6 +15,22 @@ const screens: RouteObject[] = [
   { path: 'meters', lazy: async () => screen((await import('../features/meters/screen.js')).MetersScreen) },
   { path: 'databases', lazy: async () => screen((await import('../features/databases/screen.js')).DatabasesScreen) },
   { path: 'catalogue', lazy: async () => screen((await import('../features/catalogue/screen.js')).CatalogueScreen) },
+  {
+    path: 'catalogue/new',
+    lazy: async () => screen((await import('../features/catalogue/editor-screens.js')).EnterTypeScreen),
+  },
+  {
+    path: 'catalogue/:id',
+    lazy: async () => screen((await import('../features/catalogue/type-screen.js')).TypeScreen),
+  },
+  {
+    path: 'catalogue/:id/copy',
+    lazy: async () => screen((await import('../features/catalogue/editor-screens.js')).CopyTypeScreen),
+  },
+  {
+    path: 'catalogue/:id/revise',
+    lazy: async () => screen((await import('../features/catalogue/editor-screens.js')).ReviseTypeScreen),
+  },
   { path: 'import', lazy: async () => screen((await import('../features/import/screen.js')).ImportScreen) },
   { path: 'hours', lazy: async () => screen((await import('../features/labour/screen.js')).LabourScreen) },
   { path: 'rules', lazy: async () => screen((await import('../features/rules/screen.js')).RulesScreen) },

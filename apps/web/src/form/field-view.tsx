@@ -1,15 +1,10 @@
-import { useId } from 'react';
-import { codeWords, recordKindWords } from '../trade/words.js';
-import { localTimeAt } from '@tallywing/rules';
-import { instantAt } from '../trade/time.js';
+import { useState, type ReactNode } from 'react';
 import { Button } from '../ui/button.js';
-import { Field } from '../ui/field.js';
-import { useForm, type Option } from './form-context.js';
-import { labelOf, unitOf } from './labels.js';
-import { hoursText, numberText, readHours, readNumber } from './numbers.js';
+import { Checks } from './checks.js';
+import { codeOption, labelIn, useForm } from './form-context.js';
+import { GroupProblem } from './group-problem.js';
+import { SingleField } from './single-field.js';
 import { blank, type Spec } from './spec.js';
-import { TypedInput } from './typed-input.js';
-import { TypePicker } from './type-picker.js';
 import './form.css';
 
 export interface FieldViewProps {
@@ -24,12 +19,9 @@ export function FieldView(props: FieldViewProps) {
   if (form.hidden(props.path)) return null;
   if (props.spec.kind === 'object') return <Group {...props} spec={props.spec} />;
   if (props.spec.kind === 'list') return <Rows {...props} spec={props.spec} />;
-  if (props.spec.kind === 'many') return <Checks {...props} options={props.spec.values.map(codeOption)} />;
-  return <Single {...props} />;
-}
-
-function codeOption(value: string): Option {
-  return { value, words: codeWords(value) };
+  if (props.spec.kind === 'many')
+    return <Checks {...props} options={form.options(props.path) ?? props.spec.values.map(codeOption)} />;
+  return <SingleField {...props} />;
 }
 
 function Group({ spec, path, value }: FieldViewProps & { spec: Extract<Spec, { kind: 'object' }> }) {
@@ -50,7 +42,7 @@ function Group({ spec, path, value }: FieldViewProps & { spec: Extract<Spec, { k
   if (path === '') return fields;
   return (
     <fieldset className="tw-group">
-      <legend>{labelOf(path)}</legend>
+      <legend>{labelIn(form, path)}</legend>
       {spec.nullable && (
         <label className="tw-check">
           <input
@@ -62,7 +54,7 @@ function Group({ spec, path, value }: FieldViewProps & { spec: Extract<Spec, { k
         </label>
       )}
       {fields}
-      <Problem path={path} />
+      <GroupProblem path={path} />
     </fieldset>
   );
 }
@@ -70,221 +62,54 @@ function Group({ spec, path, value }: FieldViewProps & { spec: Extract<Spec, { k
 function Rows({ spec, path, value }: FieldViewProps & { spec: Extract<Spec, { kind: 'list' }> }) {
   const form = useForm();
   const options = form.options(path);
-  if (options) return <Checks spec={spec} path={path} value={value} options={options} />;
   const rows = Array.isArray(value) ? (value as unknown[]) : [];
+  // What is added now is there to be filled in.
+  const [before] = useState(rows.length);
+  if (options) return <Checks spec={spec} path={path} value={value} options={options} />;
   return (
     <fieldset className="tw-group tw-group-wide">
-      <legend>{labelOf(path)}</legend>
+      <legend>{labelIn(form, path)}</legend>
       <ol className="tw-rows">
         {rows.map((row, index) => (
           // Rows have no identity of their own; they are only added at the end and taken out one by one.
           <li key={index}>
-            <FieldView spec={spec.of} path={`${path}.${index}`} value={row} />
-            <Button
-              look="quiet"
-              onClick={() =>
-                form.set(
-                  path,
-                  rows.filter((_, at) => at !== index),
-                )
-              }
-            >
-              Take out row {index + 1}
-            </Button>
+            <Row path={`${path}.${index}`} startsOpen={index >= before}>
+              <FieldView spec={spec.of} path={`${path}.${index}`} value={row} />
+              <Button
+                look="quiet"
+                onClick={() =>
+                  form.set(
+                    path,
+                    rows.filter((_, at) => at !== index),
+                  )
+                }
+              >
+                Take out row {index + 1}
+              </Button>
+            </Row>
           </li>
         ))}
       </ol>
       <Button onClick={() => form.set(path, [...rows, blank(spec.of)])}>Add a row</Button>
-      <Problem path={path} />
+      <GroupProblem path={path} />
     </fieldset>
   );
 }
 
-function Checks({ spec, path, value, options }: FieldViewProps & { options: readonly Option[] }) {
+/** One row, folded where the form has words for it. */
+function Row({ path, startsOpen, children }: { path: string; startsOpen: boolean; children: ReactNode }) {
   const form = useForm();
-  const ticked = Array.isArray(value) ? (value as string[]) : [];
-  const unknown = spec.nullable && value === null;
+  const [open, setOpen] = useState(startsOpen);
+  const words = form.rowWords?.(path) ?? null;
+  if (words === null) return children;
   return (
-    <fieldset className="tw-group tw-group-wide">
-      <legend>{labelOf(path)}</legend>
-      {spec.nullable && (
-        <label className="tw-check">
-          <input
-            type="checkbox"
-            checked={unknown}
-            onChange={(event) => form.set(path, event.target.checked ? null : [])}
-          />
-          {form.words.notGiven}
-        </label>
-      )}
-      {!unknown && (
-        <div className="tw-checks">
-          {options.map((option) => (
-            <label key={option.value} className="tw-check">
-              <input
-                type="checkbox"
-                checked={ticked.includes(option.value)}
-                onChange={(event) =>
-                  form.set(
-                    path,
-                    event.target.checked ? [...ticked, option.value] : ticked.filter((each) => each !== option.value),
-                  )
-                }
-              />
-              {option.words}
-            </label>
-          ))}
-          {options.length === 0 && <span className="tw-soft">{form.words.noOptions}</span>}
-        </div>
-      )}
-      <Problem path={path} />
-    </fieldset>
-  );
-}
-
-/** For groups, which have no control of their own to carry the message. */
-function Problem({ path }: { path: string }) {
-  const problem = useForm().problem(path);
-  return problem ? (
-    <p className="tw-field-error" role="alert">
-      {problem}
-    </p>
-  ) : null;
-}
-
-function Single({ spec, path, value }: FieldViewProps) {
-  const form = useForm();
-  const set = (next: unknown) => form.set(path, next);
-  const shared = { label: labelOf(path), error: form.problem(path), optional: spec.nullable };
-  const text = typeof value === 'string' ? value : '';
-  /** What may stay unrecorded is null when it is emptied, never an empty text. */
-  const setText = (next: string) => set(next === '' && spec.nullable ? null : next);
-  const options = form.options(path);
-
-  if (path.endsWith('typeId') && options) {
-    return (
-      <Field {...shared}>
-        <TypePicker options={options} value={typeof value === 'string' ? value : null} onChange={set} />
-      </Field>
-    );
-  }
-  if (options || spec.kind === 'choice') {
-    const words = path.endsWith('record.kind')
-      ? (code: string) => ({ value: code, words: recordKindWords(code) })
-      : codeOption;
-    const list = options ?? (spec.kind === 'choice' ? spec.values.map(words) : []);
-    return (
-      <Field {...shared}>
-        <Choice
-          list={list}
-          value={text}
-          onChange={setText}
-          empty={spec.nullable ? form.words.notGiven.toLowerCase() : 'choose…'}
-        />
-      </Field>
-    );
-  }
-  switch (spec.kind) {
-    case 'yes-no':
-      return (
-        <Field {...shared}>
-          <Choice
-            list={yesNo}
-            value={value === true ? 'yes' : value === false ? 'no' : ''}
-            onChange={(next) => set(next === '' ? null : next === 'yes')}
-            empty={spec.nullable ? form.words.notGiven.toLowerCase() : 'choose…'}
-          />
-        </Field>
-      );
-    case 'date':
-      return (
-        <Field {...shared}>
-          <input type="date" value={text} onChange={(event) => setText(event.target.value)} />
-        </Field>
-      );
-    case 'instant':
-      return (
-        <Field {...shared} hint={`Time of ${form.zone.replace(/_/g, ' ')}`}>
-          <TypedInput
-            type="datetime-local"
-            value={value}
-            show={(at) => (typeof at === 'string' && at.endsWith('Z') ? localTimeAt(at, form.zone) : '')}
-            read={(local) => instantAt(local, form.zone) ?? (spec.nullable ? null : '')}
-            onRead={set}
-          />
-        </Field>
-      );
-    case 'hours':
-      return (
-        <Field {...shared} aside="h">
-          <TypedInput inputMode="decimal" value={value} show={hoursText} read={readHours} onRead={set} />
-        </Field>
-      );
-    case 'number':
-      return (
-        <Field {...shared} aside={unitOf(path)}>
-          <TypedInput inputMode="decimal" value={value} show={numberText} read={readNumber} onRead={set} />
-        </Field>
-      );
-    default:
-      return (
-        <Field {...shared}>
-          {spec.kind === 'text' && spec.long ? (
-            <textarea rows={2} value={text} onChange={(event) => setText(event.target.value)} />
-          ) : (
-            <Suggested value={text} onChange={setText} list={form.suggestions?.(path) ?? []} />
-          )}
-        </Field>
-      );
-  }
-}
-
-const yesNo: readonly Option[] = [
-  { value: 'yes', words: 'Yes' },
-  { value: 'no', words: 'No' },
-];
-
-interface ChoiceProps {
-  readonly list: readonly Option[];
-  readonly value: string;
-  readonly onChange: (value: string) => void;
-  readonly empty: string;
-}
-
-/** Takes the id and descriptions that `Field` gives its control. */
-function Choice({ list, value, onChange, empty, ...rest }: ChoiceProps) {
-  return (
-    <select {...rest} value={value} onChange={(event) => onChange(event.target.value)}>
-      <option value="">{empty}</option>
-      {list.map((option) => (
-        <option key={option.value} value={option.value}>
-          {option.words}
-        </option>
-      ))}
-    </select>
-  );
-}
-
-/** A line of text, with a list of likely ones where there is one. Takes the id and descriptions as `Choice` does. */
-function Suggested({ list, value, onChange, ...rest }: Omit<ChoiceProps, 'empty'>) {
-  const listId = useId();
-  return (
-    <>
-      <input
-        {...rest}
-        value={value}
-        onChange={(event) => onChange(event.target.value)}
-        {...(list.length > 0 ? { list: listId } : {})}
-      />
-      {list.length > 0 && (
-        <datalist id={listId}>
-          {list.map((option) => (
-            <option key={option.value} value={option.value}>
-              {option.words}
-            </option>
-          ))}
-        </datalist>
-      )}
-    </>
+    <details
+      className="tw-row-fold"
+      open={open || form.troubled?.(path)}
+      onToggle={(event) => setOpen(event.currentTarget.open)}
+    >
+      <summary>{words}</summary>
+      {children}
+    </details>
   );
 }

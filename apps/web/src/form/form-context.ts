@@ -1,4 +1,6 @@
 import { createContext, useContext } from 'react';
+import { codeWords } from '../trade/words.js';
+import { labelOf } from './labels.js';
 
 /** One of a list to choose from. */
 export interface Option {
@@ -16,6 +18,13 @@ export interface FormContext {
   readonly hidden: (path: string) => boolean;
   /** What a free text may well be; anything else may be typed too. */
   readonly suggestions?: (path: string) => readonly Option[];
+  /** What the field is called and a word of help, where the name of the field alone does not say it. */
+  readonly label?: (path: string) => string | null;
+  readonly hint?: (path: string) => string | null;
+  /** Rows of lists are folded under these words; left out or null: they lie open. */
+  readonly rowWords?: (path: string) => string | null;
+  /** Something below this path is wrong: a folded row opens by itself. */
+  readonly troubled?: (path: string) => boolean;
   readonly words: FormWords;
 }
 
@@ -31,8 +40,16 @@ export interface FormWords {
 
 export const FormContextProvider = createContext<FormContext | null>(null);
 
+export function labelIn(form: FormContext, path: string): string {
+  return form.label?.(path) ?? labelOf(path);
+}
+
 export function useForm(): FormContext {
   const form = useContext(FormContextProvider);
   if (!form) throw new Error('A field is used outside a form');
   return form;
+}
+
+export function codeOption(value: string): Option {
+  return { value, words: codeWords(value) };
 }

@@ -32,6 +32,7 @@ const capitals = new Map(
     'VOR',
     'ILS',
     'LOC',
+    'GS',
     'GNSS',
     'LNAV',
     'VNAV',

@@ -1,6 +1,7 @@
 import { StatusShape } from './status-mark.js';
 import type { Status } from './status-words.js';
 import { sourceStatusWords, type Source } from './source.js';
+import './facts.css';
 import './reason-tree.css';
 
 export type ReasonOutcome = 'met' | 'not-met' | 'cannot-tell' | 'not-applicable';

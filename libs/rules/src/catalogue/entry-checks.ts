@@ -1,11 +1,9 @@
 import type { EntryCode, EntryProblem, TypeEntry } from './entry.js';
 import type { FunctionCode, Limitation, Port } from './type.js';
-import { id } from './words.js';
 
 /** What the fields of an entry say of each other. Each check names the field at which a person would mend it. */
 export function crossProblems(entry: TypeEntry): readonly EntryProblem[] {
   return [
-    ...(id.safeParse(entry.family).success ? [] : [problem('family-form', 'family', { family: entry.family })]),
     ...blanks(entry),
     ...repetitions(entry),
     ...portProblems(entry),

@@ -80,8 +80,8 @@ describe('what is wrong is named at its field', () => {
     ['malformed', 'revision', { revision: ' ' }],
     ['malformed', 'functions', { functions: [] }],
     ['malformed', 'authorisations.0.tso', { authorisations: [{ tso: 'TSO-C146', class: null }] }],
-    ['family-form', 'family', { family: 'a family' }],
-    ['family-form', 'family', { family: 'fi@6' }],
+    ['malformed', 'family', { family: 'a family' }],
+    ['malformed', 'family', { family: 'fi@6' }],
     ['blank', 'authorisations.0.class', { authorisations: [{ tso: 'C146d', class: ' ' }] }],
     ['blank', 'pairs.0.family', { pairs: [{ ...pair, family: '' }] }],
     ['blank', 'pairs.0.software', { pairs: [{ ...pair, software: '' }] }],
@@ -166,6 +166,15 @@ describe('what is wrong is named at its field', () => {
 
   it('for every code there is', () => {
     expect(new Set(cases.map(([code]) => code))).toEqual(new Set(Object.keys(entryTexts)));
+  });
+
+  it('also beside a field whose form is wrong, and not because of it', () => {
+    const ports = [{ ...port, requiredFor: ['dme' as const] }];
+    expect(wrong({ revision: '', ports })).toEqual([
+      ['malformed', 'revision'],
+      ['function-not-had', 'ports.0.requiredFor'],
+    ]);
+    expect(wrong({ functions: [], ports })).toEqual([['malformed', 'functions']]);
   });
 
   it('all at once, and for what is no entry at all', () => {

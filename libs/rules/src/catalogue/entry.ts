@@ -1,4 +1,4 @@
-import { equipmentType } from './type.js';
+import { equipmentType, functionCode } from './type.js';
 import type { EquipmentType } from './type.js';
 import { crossProblems } from './entry-checks.js';
 
@@ -15,10 +15,6 @@ export type EntryProblem = {
 /** What can be wrong with an entry beside the form of its fields. The words are made at the edge. */
 export const entryTexts = {
   malformed: { says: '{field}: {problem}', wayOut: 'Correct the field and send it again.' },
-  'family-form': {
-    says: '{family} cannot be the short name of a product.',
-    wayOut: 'Use 1 to 80 letters, digits and . _ : > / - without spaces.',
-  },
   blank: { says: 'This holds nothing but spaces.', wayOut: 'Write what the manual says, or leave it empty.' },
   repeated: {
     says: 'This says the same again as number {first} of the list.',
@@ -57,20 +53,33 @@ export type ReadEntry =
 
 const schema = equipmentType.omit({ id: true }).strict();
 
-/** Reads an unknown value as an entry of the catalogue: the form of every field first, then what fields say of each other. */
+/**
+ * Reads an unknown value as an entry of the catalogue: the form of every field, and what fields say of each other as far as their
+ * form can be read, so that a person sees all there is to mend at once.
+ */
 export function readEntry(sent: unknown): ReadEntry {
   const read = schema.safeParse(sent);
-  if (!read.success) {
-    return {
-      ok: false,
-      problems: read.error.issues.map(({ path, message }) => {
-        const field = path.join('.');
-        return { code: 'malformed', field, data: { field: field || 'entry', problem: message } };
-      }),
-    };
+  if (read.success) {
+    const problems = crossProblems(read.data);
+    return problems.length === 0 ? { ok: true, entry: read.data } : { ok: false, problems };
   }
-  const problems = crossProblems(read.data);
-  return problems.length === 0 ? { ok: true, entry: read.data } : { ok: false, problems };
+  const malformed = read.error.issues.map(({ path, message }): EntryProblem => {
+    const field = path.join('.');
+    return { code: 'malformed', field, data: { field: field || 'entry', problem: message } };
+  });
+  return { ok: false, problems: [...malformed, ...crossProblems(readable(sent))] };
+}
+
+/** Each field as it stands, or in its place something that nothing can be said against. */
+function readable(sent: unknown): TypeEntry {
+  const fields = typeof sent === 'object' && sent !== null ? (sent as Readonly<Record<string, unknown>>) : {};
+  const inPlace: Readonly<Record<string, unknown>> = { functions: functionCode.options };
+  return Object.fromEntries(
+    Object.entries(schema.shape).map(([name, part]) => {
+      const read = part.safeParse(fields[name]);
+      return [name, read.success ? read.data : (inPlace[name] ?? (part.safeParse([]).success ? [] : null))];
+    }),
+  ) as unknown as TypeEntry;
 }
 
 /** Families on the entry's list of pairs that are none of those known: the pair counts once such a product is entered. */

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import type { Read } from './read.js';
-import { place, shortText } from './words.js';
+import { id as idText, place, shortText } from './words.js';
 
 /**
  * An equipment type as its installation manual describes it. Types are immutable versions: a revision is a new id.
@@ -151,7 +151,7 @@ export const equipmentType = z
     /** Content address of this version; the catalogue store computes it. */
     id: z.string().min(1).max(120),
     /** Stays the same over the versions of one product. */
-    family: z.string().min(1).max(80),
+    family: idText,
     maker: shortText,
     name: shortText,
     partNumber: shortText,

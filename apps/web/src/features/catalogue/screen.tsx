@@ -1,63 +1,20 @@
 import { useQuery } from '@apollo/client/react';
-import type { EquipmentType } from '@tallywing/rules';
+import { functionCode } from '@tallywing/rules';
+import { Link } from 'react-router';
 import { ListBody } from '../../app/list-body.js';
+import { useSession } from '../../app/session.js';
 import { useParamsState } from '../../app/use-params-state.js';
-import { graphql, type ResultOf } from '../../graphql.js';
 import { codeWords } from '../../trade/words.js';
 import { Field } from '../../ui/field.js';
 import { FilterBar, Pick } from '../../ui/filter-bar.js';
 import { DataTable, type Column } from '../../ui/table.js';
 import { countWords } from '../../ui/words.js';
-import { TypeDetails } from './type-details.js';
+import { pathOf } from './paths.js';
+import { CatalogueQuery, type ListedType } from './query.js';
 
-const CatalogueQuery = graphql(`
-  query Catalogue($filter: CatalogueFilter, $after: String) {
-    catalogue(filter: $filter, first: 50, after: $after) {
-      edges {
-        cursor
-        node {
-          id
-          maker
-          name
-          partNumber
-          document
-          revision
-          functions
-          body
-        }
-      }
-      pageInfo {
-        hasNextPage
-        endCursor
-      }
-      totalCount
-    }
-  }
-`);
-
-type Entry = ResultOf<typeof CatalogueQuery>['catalogue']['edges'][number]['node'];
-
-const functions = [
-  'com',
-  'vor-receiver',
-  'loc-receiver',
-  'gs-receiver',
-  'gnss',
-  'lateral-deviation',
-  'vertical-deviation',
-  'transponder',
-  'altitude-reporting',
-  'ads-b-out-1090',
-  'ads-b-out-uat',
-  'altimeter',
-  'elt',
-  'audio',
-  'autopilot',
-  'portable-display',
-];
-
-/** Equipment types with ports, dimensions, mass, approvals and limitations, each with its document and revision. */
+/** Equipment types in force, each with its document and revision. */
 export function CatalogueScreen() {
+  const { viewer } = useSession();
   const [asked, ask] = useParamsState(['text', 'function']);
   const filter = { text: asked.text.trim() || null, function: asked.function || null };
   const { data, previousData, loading, error, fetchMore, refetch } = useQuery(CatalogueQuery, {
@@ -65,17 +22,19 @@ export function CatalogueScreen() {
   });
   return (
     <div className="tw-stack">
-      <h1>Catalogue</h1>
+      <header className="tw-screen-head">
+        <h1>Catalogue</h1>
+        {viewer.may.includes('catalogue.write') && (
+          <Link to="new" className="tw-button-link tw-no-print" data-look="main">
+            Enter a type
+          </Link>
+        )}
+      </header>
       <FilterBar label="Which equipment types">
         <Field label="Maker, name or part number">
           <input type="search" value={asked.text} onChange={(event) => ask({ text: event.target.value })} />
         </Field>
-        <Pick
-          label="Function"
-          value={asked.function}
-          onPick={(next) => ask({ function: next })}
-          options={functions.map((id) => ({ id, name: codeWords(id) }))}
-        />
+        <Pick label="Function" value={asked.function} onPick={(next) => ask({ function: next })} options={functions} />
       </FilterBar>
       <ListBody
         what="the catalogue"
@@ -103,16 +62,20 @@ export function CatalogueScreen() {
   );
 }
 
-const columns: readonly Column<Entry>[] = [
+const functions = functionCode.options
+  .map((id) => ({ id, name: codeWords(id) }))
+  .sort((a, b) => a.name.localeCompare(b.name));
+
+const columns: readonly Column<ListedType>[] = [
   {
     key: 'name',
     head: 'Type',
     rowHead: true,
     sort: (entry) => `${entry.maker} ${entry.name}`,
     cell: (entry) => (
-      <strong>
+      <Link to={pathOf(entry.id)}>
         {entry.maker} {entry.name}
-      </strong>
+      </Link>
     ),
   },
   {
@@ -123,5 +86,4 @@ const columns: readonly Column<Entry>[] = [
   },
   { key: 'does', head: 'Does', cell: (entry) => entry.functions.map(codeWords).join(', ') },
   { key: 'document', head: 'Document', cell: (entry) => `${entry.document}, revision ${entry.revision}` },
-  { key: 'more', head: 'More', cell: (entry) => <TypeDetails type={entry.body as EquipmentType} /> },
 ];

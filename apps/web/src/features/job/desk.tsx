@@ -6,6 +6,7 @@ import { Button } from '../../ui/button.js';
 import { AddStep } from './components/add-step.js';
 import { EffectPanel } from './components/effect-panel.js';
 import { JoinsOffer } from './components/joins-offer.js';
+import { MoveOffer } from './components/move-offer.js';
 import { StepCard } from './components/step-card.js';
 import { effectOf, judgeAll, stillOwed, type PlanEffect, type Profile } from './effect.js';
 import { subjectName } from './options.js';
@@ -79,6 +80,11 @@ export function Desk(props: DeskProps) {
             />
           ))}
         </ol>
+        <MoveOffer
+          dossier={plan.after}
+          catalogue={catalogue}
+          onMove={({ unit, reason }) => add('unit.amend', { unit, reason })}
+        />
         {fittedUnits(plan).map((unitId) => (
           <JoinsOffer
             key={unitId}

@@ -92,7 +92,7 @@ export const groups: readonly { readonly title: string; readonly kinds: readonly
       {
         kind: 'unit.amend',
         title: 'Complete what is known of a unit',
-        first: ['unit.id'],
+        first: ['unit.id', 'unit.typeId', 'reason'],
         hidden: ['unit.fitted', 'unit.deactivated'],
       },
       {
