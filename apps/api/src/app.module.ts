@@ -25,6 +25,7 @@ import { contextOf } from './identity/request.js';
 import { ImportsModule } from './imports/imports.module.js';
 import { importModes, importStates } from './imports/report.js';
 import { JobsModule } from './jobs/jobs.module.js';
+import { RulesModule } from './rules/rules.module.js';
 import { sdlPattern } from './settings.js';
 
 /** What is made before the framework starts and lent to it. */
@@ -73,6 +74,7 @@ export class AppModule {
         CatalogueModule,
         JobsModule,
         ImportsModule,
+        RulesModule,
       ],
       controllers: [HealthController],
       providers: [{ provide: APP_FILTER, useValue: new ProblemFilter(log) }],

@@ -2,6 +2,7 @@
 export { assess, explainResult, widenMoment } from './assess/assess.js';
 export type { AskedMoment } from './assess/assess.js';
 export { ruleBook } from './assess/rule-book.js';
+export type { Worked } from './assess/worked.js';
 export { rulesVersion } from './assess/version.js';
 export { fixedOperations, needsOf } from './assess/operations.js';
 export { timeline } from './horizon/timeline.js';

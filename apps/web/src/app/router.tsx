@@ -16,6 +16,7 @@ const screens: RouteObject[] = [
   { path: 'catalogue', lazy: async () => screen((await import('../features/catalogue/screen.js')).CatalogueScreen) },
   { path: 'import', lazy: async () => screen((await import('../features/import/screen.js')).ImportScreen) },
   { path: 'rules', lazy: async () => screen((await import('../features/rules/screen.js')).RulesScreen) },
+  { path: 'rules/:id', lazy: async () => screen((await import('../features/rules/rule-screen.js')).RuleScreen) },
 ];
 
 function screen(Component: ComponentType): { Component: ComponentType } {
