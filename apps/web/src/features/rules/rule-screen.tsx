@@ -11,6 +11,7 @@ import { CasesTable } from './cases-table.js';
 import { RuleQuery, type RuleDetail } from './rule-query.js';
 import { costWords, limitsOf, messageWords } from './rule-words.js';
 import { SourceLine } from './source-line.js';
+import './rules.css';
 
 /** One rule: what it asks of whom, what it costs and says, on which source, with worked cases and the aircraft it bites now. */
 export function RuleScreen() {
@@ -50,14 +51,14 @@ export function RuleScreen() {
       </Part>
       <Limits rule={rule} />
       <Part id="says" title="What it can say">
-        <ul>
+        <ul className="tw-rule-lines">
           {rule.messages.map((message) => (
             <li key={message.id}>{messageWords(message.text)}</li>
           ))}
         </ul>
       </Part>
       <Part id="sources" title="Sources">
-        <ul>
+        <ul className="tw-rule-lines">
           {rule.entry.sources.map((source) => (
             <li key={`${source.document} ${source.paragraph}`}>
               <SourceLine source={source} />
@@ -97,7 +98,7 @@ function Limits({ rule }: { rule: RuleDetail }) {
   if (limits.length === 0) return null;
   return (
     <Part id="limits" title="Limits in these cases">
-      <ul>
+      <ul className="tw-rule-lines">
         {limits.map((limit) => (
           <li key={`${limit.name} ${limit.amounts}`}>
             {limit.name}: {limit.amounts}.{' '}
