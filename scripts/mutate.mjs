@@ -12,7 +12,7 @@ const left = ['facts/**', 'catalogue/**', 'dossier/**', 'time/zone-data.ts', 'as
 
 await command(async () => {
   const wanted = process.argv.slice(2);
-  const results = await new Stryker({
+  const mutations = new Stryker({
     mutate: [
       ...(wanted.length === 0 ? [home] : wanted).map(patternOf),
       `!${home}/**/*.test.ts`,
@@ -31,8 +31,13 @@ await command(async () => {
     // What runs once when a module is loaded would need every test for every mutant.
     ignoreStatic: true,
     timeoutMS: 15_000,
-  }).runMutationTest();
-  return results.some(({ status }) => status === 'RuntimeError') ? 1 : 0;
+  });
+  try {
+    await mutations.runMutationTest();
+  } catch (error) {
+    const wayOut = 'mend what it names above; the tests must pass before a change is tried on them.';
+    throw new StepError('The changes could not be tried.', wayOut, String(error));
+  }
 });
 
 function patternOf(place) {
