@@ -48,5 +48,10 @@ function patternOf(place) {
   const path = place.replace(/\/$/, '');
   if (!path.startsWith(home) || !existsSync(inRoot(path)))
     throw new StepError(`${place} is no folder or file of ${home}.`, `name one, such as ${home}/calculations.`);
+  if (left.some((each) => path.startsWith(`${home}/${each.replace('/**', '')}`)))
+    throw new StepError(
+      `${place} is left as it is: tables, schemas and lists have no behaviour to change.`,
+      'name another.',
+    );
   return statSync(inRoot(path)).isDirectory() ? `${path}/**/*.ts` : path;
 }
