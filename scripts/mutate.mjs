@@ -12,7 +12,7 @@ const left = ['facts/**', 'catalogue/**', 'dossier/**', 'time/zone-data.ts', 'as
 
 await command(async () => {
   const wanted = process.argv.slice(2);
-  const ofRules = /\/(rules|assess)(\/|$)/;
+  const ofRules = /^\/?$|^\/(rules|assess)(\/|$)/;
   // What lies below the rules is held to its own tests: those of the rules would notice most changes too, late and slowly.
   process.env.WITHOUT_RULES =
     wanted.length > 0 && !wanted.some((place) => ofRules.test(place.slice(home.length))) ? 'yes' : '';
