@@ -65,6 +65,10 @@ describe('a leaf', () => {
     expect(of(within('hours', { atMost: { known: 501, unread: 10 } }), { meters })).toBe('cannot-tell');
   });
 
+  it('that comes to the same inside and outside does not ask for a reading', () => {
+    expect(of(within('either way', { atMost: { unread: 10 } }, {}, 'met', 'met'))).toBe('met');
+  });
+
   it('of a flight holds for that flight only', () => {
     const ifr = within('ifr', { when: { rules: 'ifr' } }, {}, 'not-met', 'met');
     expect(of(ifr)).toBe('not-met');
@@ -152,6 +156,10 @@ describe('explained', () => {
         },
       ],
     });
+  });
+
+  it('a group that counts no members says nothing of a number', () => {
+    expect(explain(group('all', ['met']), point()).clause).toStrictEqual({ is: 'all', label: 'group' });
   });
 
   it('a group of at least so many says how many', () => {
