@@ -66,9 +66,9 @@ describe('what falls due', () => {
 });
 
 describe('by a day and by hours', () => {
-  const both = (combine: 'first' | 'last', date: string) =>
+  const both = (combine: 'first' | 'last', date: string, perMonth: number | null = 5000) =>
     dueItemsOf(
-      trainer({
+      trainer(used(perMonth), {
         status: {
           directives: [
             {
@@ -95,4 +95,16 @@ describe('by a day and by hours', () => {
   ] as const)('whichever is %s, with %s, is expected at %s', (combine, date, expected) => {
     expect(both(combine, date)).toMatchObject({ expected, combine });
   });
+
+  it('with no use recorded the day alone is expected, also where the last counts', () => {
+    for (const combine of ['first', 'last'] as const)
+      expect(both(combine, '2026-04-01', null)).toMatchObject({ projected: null, expected: '2026-04-02T05:00Z' });
+  });
+});
+
+it('nothing falls due of a statement that has no due point', () => {
+  for (const each of dueItemsOf(trainer(), trainerCatalogue)) {
+    expect(each.what).toMatch(/^[a-z][a-z-]+$/);
+    expect([each.lapses, each.at]).not.toEqual([null, null]);
+  }
 });

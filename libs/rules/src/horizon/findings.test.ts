@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { mechanic, recordOf } from '../../testing/builders.js';
 import { goodDay, trainer, trainerCatalogue } from '../../testing/trainer.js';
 import { defaultConditions } from '../verdict/conditions.js';
 import type { Effect } from '../verdict/result.js';
@@ -43,6 +44,7 @@ describe('a finding', () => {
     expect(ofRule('held', [lesson], goodDay, '2026-03-19T00:00Z')).toMatchObject([
       { opensAt: '2026-03-18T00:00Z', closesAt: null },
     ]);
+    expect(ofRule('held', [lesson], goodDay, '2026-03-20T00:00Z')).toMatchObject([{ closesAt: null }]);
     expect(ofRule('held', [lesson], '2026-03-20T00:00Z')).toEqual([]);
   });
 
@@ -72,6 +74,45 @@ describe('a finding', () => {
     ]);
     expect(ofRule('vor-check', undefined)[0]?.capabilities).toEqual(['nav-vor', 'approach-vor']);
   });
+});
+
+it('every finding is of a statement, names its topic, and the capabilities that it stops and no others', () => {
+  const all = findingsOf(held, trainerCatalogue, goodDay, end);
+  for (const each of all) expect(each.key).toBe(`${each.ruleId}|${each.subject}`);
+  expect(all.find(({ ruleId }) => ruleId === 'vor-check')?.topic).toBe('inspections');
+  expect(all.find(({ ruleId }) => ruleId === 'next-cycle-loaded')).toMatchObject({
+    topic: 'databases',
+    effect: 'advice',
+    capabilities: [],
+  });
+});
+
+it('by a day or by hours, whichever is first: each band of hours has its own stretch of time', () => {
+  const due = { by: 'first', date: '2026-04-01', meter: 'tach', at: 414_000 } as const;
+  const directive = {
+    id: 'ad',
+    number: 'TW-1',
+    subject: 'aircraft',
+    state: 'complied',
+    reason: null,
+    method: 'Paragraph (a)',
+    nextDue: due,
+    recordId: 'ad-done',
+  } as const;
+  const dossier = trainer({
+    status: {
+      directives: [directive],
+      records: [
+        ...trainer().status.records,
+        recordOf({ kind: 'directive-compliance', on: '2026-01-05', id: 'ad-done', subjects: ['ad'], agency: mechanic }),
+      ],
+    },
+  });
+  const found = findingsOf(dossier, trainerCatalogue, goodDay, end, [lesson]).filter(({ subject }) => subject === 'ad');
+  expect(found.map((each) => [each.outcome, each.opensAt, each.closesAt, each.above, each.upTo])).toEqual([
+    ['not-met', '2026-04-02T05:00Z', null, -1, 7000],
+    ['not-met', goodDay, null, 7000, null],
+  ]);
 });
 
 describe('the gravest effect', () => {

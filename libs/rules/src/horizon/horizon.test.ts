@@ -22,9 +22,10 @@ const hundred = 'hundred-hour-inspection|aircraft';
 
 // The trainer's meter was read on 15 March at 20:00Z, good for 31 days, with 70 hours left to its 100-hour inspection.
 describe('a trainer that is held for two days, asked for lessons', () => {
-  const { windows, ...rest } = horizon(held, trainerCatalogue, goodDay, end, lesson);
+  const asked = () => horizon(held, trainerCatalogue, goodDay, end, lesson);
 
   it('is asked from and to when, for the flight in full', () => {
+    const { windows: _windows, ...rest } = asked();
     expect(rest).toEqual({
       from: goodDay,
       to: end,
@@ -34,7 +35,7 @@ describe('a trainer that is held for two days, asked for lessons', () => {
 
   it('leaves no gap: each stretch of time has its bands of hours, each ends because of what it ends of', () => {
     expect(
-      windows.map((each) => [
+      asked().windows.map((each) => [
         each.from,
         each.to,
         each.above,
@@ -78,4 +79,22 @@ it('says how high the flight may go and how sure the sources are', () => {
   const [first] = horizon(trainer(), trainerCatalogue, goodDay, '2026-03-17T00:00Z', ifr).windows;
   expect(first).toMatchObject({ operation: 'flight', ready: 'yes', topFt: 20_000 });
   expect(first?.weakestSource).not.toBeNull();
+});
+
+it('ends no window at an edge that is the end of what was asked', () => {
+  const { windows } = horizon(held, trainerCatalogue, goodDay, '2026-03-18T00:00Z', lesson);
+  expect(windows.map((each) => [each.from, each.to, each.upTo, each.because, each.endsBecause])).toEqual([
+    [goodDay, '2026-03-18T00:00Z', 7000, [hundred], []],
+    [goodDay, '2026-03-18T00:00Z', null, [hundred], []],
+  ]);
+});
+
+it('without hours that anything depends on there is one band', () => {
+  const home = { ...lesson, purpose: 'private' } as const;
+  const { windows } = horizon(held, trainerCatalogue, goodDay, '2026-03-21T00:00Z', home);
+  expect(windows.map((each) => [each.to, each.above, each.upTo, each.ready])).toEqual([
+    ['2026-03-18T00:00Z', -1, null, 'yes'],
+    ['2026-03-20T00:00Z', -1, null, 'no'],
+    ['2026-03-21T00:00Z', -1, null, 'yes'],
+  ]);
 });

@@ -70,8 +70,35 @@ describe('along a projected use', () => {
   });
 
   it('what gets better is not ended by anything', () => {
-    const better = horizonOf(window({ upTo: 1000, ready: 'no', because: ['hours'] }), window({ above: 1000 }));
+    const better = horizonOf(
+      window({ upTo: 1000, ready: 'no', because: ['hours'] }),
+      window({ above: 1000, because: ['later'] }),
+    );
     expect(timeline(better, everyTenMinutes)[0]).toMatchObject({ ready: 'no', endsBecause: [], projected: true });
+  });
+
+  it('a band of hours ends because of the next band, not of one further on', () => {
+    const bands = [
+      window({ upTo: 1000 }),
+      window({ above: 1000, upTo: 1500, ready: 'no', because: ['next'] }),
+      window({ above: 1500, ready: 'no', because: ['further on'] }),
+    ];
+    const expected = [['next'], ['further on'], []];
+    expect(timeline(horizonOf(...bands), everyTenMinutes).map((each) => each.endsBecause)).toEqual(expected);
+    // In whatever order the windows come.
+    expect(timeline(horizonOf(...bands.toReversed()), everyTenMinutes).map((each) => each.endsBecause)).toEqual(
+      expected,
+    );
+  });
+
+  it('windows of another time do not count, in whatever order they come', () => {
+    const windows = [
+      window({ to: middle, ready: 'no', because: ['a'] }),
+      window({ from: middle, ready: 'no', because: ['b'] }),
+    ];
+    const reasons = [['a'], ['b']];
+    expect(timeline(horizonOf(...windows), null).map((each) => each.because)).toEqual(reasons);
+    expect(timeline(horizonOf(...windows.toReversed()), null).map((each) => each.because)).toEqual(reasons);
   });
 
   it('beyond what the horizon tells there is nothing', () => {
