@@ -79,6 +79,33 @@ describe('screens', () => {
     },
   );
 
+  it.each([
+    ['wide', { width: 1440 }],
+    ['on a phone, in the dark', { width: 360, dark: true }],
+  ] as const)('a rule, from the book to an aircraft that it bites, %s', async (_name, look) => {
+    const someone = await person(look);
+    const { page } = someone;
+    await someone.signIn(`${url}/rules`, 'auditor@wendle.example');
+    await page.getByRole('link', { name: 'Transponder test', exact: true }).click();
+    await page.getByRole('heading', { name: 'Transponder test', level: 1 }).waitFor();
+    const cases = page.getByRole('table', { name: 'Worked cases' });
+    await cases.getByText('Not met').first().waitFor();
+    await cases.getByText('Cannot tell').first().waitFor();
+    await page.waitForLoadState('networkidle');
+    expect(await someone.faults()).toEqual([]);
+    const overflow = await page.evaluate(
+      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+    );
+    expect(overflow).toBeLessThanOrEqual(0);
+    const bitten = page.getByRole('table', { name: 'Open findings of this rule' }).getByRole('link').first();
+    const registration = await bitten.textContent();
+    await bitten.click();
+    await page.getByRole('heading', { name: new RegExp(`^${registration} `), level: 1 }).waitFor();
+    await page.goto(`${url}/rules/no-such-rule`);
+    await page.getByText('There is no such rule in force.').waitFor();
+    expect(someone.complaints).toEqual([]);
+  });
+
   it('shows an aircraft to its own house only', async () => {
     const ours = await person();
     await ours.signIn(url, 'technician@wendle.example');

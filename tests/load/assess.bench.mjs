@@ -8,7 +8,7 @@ const { assess, defaultConditions, horizon, replay } = await import('@tallywing/
 const { shopFleet } = await import(built('fleet.js'));
 const { live } = await import(built('life.js'));
 const { Days } = await import(built('days.js'));
-const { demoTypeList } = await import(built('catalogue.js'));
+const { demoTypeList } = await import(built('catalogue/all.js'));
 
 const now = `${new Date().toISOString().slice(0, 16)}Z`;
 const inEighteenMonths = `${Number(now.slice(0, 4)) + 1}-12-31T00:00Z`;

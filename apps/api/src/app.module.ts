@@ -28,6 +28,7 @@ import { importModes, importStates } from './imports/report.js';
 import { JobsModule } from './jobs/jobs.module.js';
 import { LabourModule } from './labour/labour.module.js';
 import { LiveModule } from './live/live.module.js';
+import { RulesModule } from './rules/rules.module.js';
 import { sdlPattern } from './settings.js';
 
 /** What is made before the framework starts and lent to it. */
@@ -80,6 +81,7 @@ export class AppModule {
         LabourModule,
         ImportsModule,
         LiveModule,
+        RulesModule,
       ],
       controllers: [HealthController],
       providers: [{ provide: APP_FILTER, useValue: new ProblemFilter(log) }],

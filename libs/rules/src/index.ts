@@ -4,6 +4,7 @@ export type { AskedMoment } from './assess/assess.js';
 export { differenceOf, inShort } from './assess/in-short.js';
 export type { Difference, OpenResult, Short } from './assess/in-short.js';
 export { ruleBook } from './assess/rule-book.js';
+export type { Worked } from './assess/worked.js';
 export { rulesVersion } from './assess/version.js';
 export { fixedOperations, needsOf } from './assess/operations.js';
 export { timeline } from './horizon/timeline.js';

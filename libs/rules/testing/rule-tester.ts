@@ -1,38 +1,16 @@
 import { describe, expect, it } from 'vitest';
-import { metersAt } from '../src/assess/meters.js';
-import type { Catalogue, EquipmentType } from '../src/catalogue/type.js';
 import type { Dossier } from '../src/dossier/dossier.js';
 import { factsOf } from '../src/graph/facts.js';
 import type { Rule } from '../src/rules/rule.js';
-import type { Capability } from '../src/verdict/capability.js';
 import type { Outcome } from '../src/verdict/clause.js';
-import type { FlightConditions } from '../src/verdict/conditions.js';
-import { strictest } from '../src/verdict/conditions.js';
-import type { Point } from '../src/verdict/evaluate.js';
 import { evaluate } from '../src/verdict/evaluate.js';
-import type { Draft, Values } from '../src/verdict/result.js';
+import type { Draft } from '../src/verdict/result.js';
 import { forget, recordedFacts } from './forgetting.js';
+import type { RuleCase } from './rule-case.js';
+import { catalogueOf, pointOf, statements } from './rule-case.js';
+import { shownBy, workedFile } from './worked.js';
 
-export interface RuleCase {
-  readonly name: string;
-  readonly dossier: Dossier;
-  readonly types?: readonly EquipmentType[];
-  /** UTC, `YYYY-MM-DDTHH:MMZ`. */
-  readonly at: string;
-  /** Flight hours since the latest reading, whole hundredths. */
-  readonly hoursAhead?: number;
-  /** What the flight is; fields left out take the strictest value. */
-  readonly flight?: Partial<FlightConditions>;
-  /** What other capabilities are, for rules that refer to them; unnamed ones are cannot-tell. */
-  readonly capabilities?: Partial<Record<Capability, Outcome>>;
-  /** Which statement is meant, where the rule makes several. */
-  readonly subject?: string;
-  /** `none`: the rule makes no statement on this subject. */
-  readonly expect: Outcome | 'none';
-  readonly message?: string;
-  readonly data?: Values;
-  readonly topFt?: number;
-}
+export type { RuleCase } from './rule-case.js';
 
 /** One strict tester for all rules: stricter than any author. */
 export function testRule(rule: Rule, cases: readonly RuleCase[]): void {
@@ -93,6 +71,11 @@ export function testRule(rule: Rule, cases: readonly RuleCase[]): void {
       expect([...produced].sort()).toEqual(Object.keys(meta.messages).sort());
     });
 
+    it('has its cases written down as they ran, for the pages of the rules', async () => {
+      const wayOut = `see that ${meta.id} should say this, then run \`npx vitest run --project rules libs/rules -u\``;
+      await expect(shownBy(rule, cases), wayOut).toMatchFileSnapshot(workedFile(meta.id));
+    });
+
     it('never improves when a recorded fact is taken away', () => {
       for (const each of cases) {
         const before = outcomesOf(rule, each, each.dossier);
@@ -109,28 +92,11 @@ export function testRule(rule: Rule, cases: readonly RuleCase[]): void {
   });
 }
 
-function statements(rule: Rule, each: RuleCase): readonly Draft[] {
-  return rule.evaluate(factsOf(each.dossier, catalogueOf(each)));
-}
-
 function outcomesOf(rule: Rule, each: RuleCase, dossier: Dossier): Map<string, Outcome> {
   const point = pointOf(each, dossier);
   return new Map(
     rule.evaluate(factsOf(dossier, catalogueOf(each))).map((draft) => [draft.subject, evaluate(draft.clause, point)]),
   );
-}
-
-function pointOf(each: RuleCase, dossier: Dossier): Point {
-  return {
-    instant: each.at,
-    meters: metersAt(dossier, each.hoursAhead ?? 0),
-    conditions: { ...strictest, ...each.flight },
-    capability: (capability) => each.capabilities?.[capability] ?? 'cannot-tell',
-  };
-}
-
-function catalogueOf(each: RuleCase): Catalogue {
-  return { version: 'test', types: Object.fromEntries((each.types ?? []).map((type) => [type.id, type])) };
 }
 
 function checkDraft(rule: Rule, draft: Draft): void {

@@ -1,7 +1,7 @@
 import type { ChangeOf, EquipmentType } from '@tallywing/rules';
 import type { AirframeKey } from './airframes.js';
 import { airframes } from './airframes.js';
-import { demoTypes } from './catalogue.js';
+import { demoTypes } from './catalogue/all.js';
 import type { Fitted, Panel } from './panels.js';
 
 /** How the demo's aircraft are built: mounts, cooling air, antenna places, circuits and loading envelopes. All figures are invented. */

@@ -220,7 +220,7 @@ const flyingClub: readonly Spec[] = [
     ...club,
     registration: 'TW-25K',
     made: '2000-09-19',
-    panel: 'full',
+    panel: 'halfSteered',
     hours: 420_990,
     then: (history, days) => {
       const day = days.ago(6);
@@ -249,7 +249,8 @@ const flyingClub: readonly Spec[] = [
           done: at(day, '18:10'),
         });
     },
-    about: 'Static system opened last week, leak test not done.',
+    about:
+      'Static system opened last week, leak test not done; an autopilot without the attitude gyro that its manual asks for.',
   },
   {
     ...club,
@@ -304,7 +305,7 @@ const owners: readonly Spec[] = [
     airframe: 'twin',
     made: '2010-06-30',
     base: 'kettle',
-    panel: 'allInOne',
+    panel: 'touring',
     hours: 190_560,
     upkeep: { vorDays: 28, readDays: 2 },
     then: (history, days) => {
@@ -327,7 +328,7 @@ const owners: readonly Spec[] = [
       );
     },
     about:
-      'Twin in the islands: next data cycle loaded, an altimeter that failed once and then passed; navigator and cabin lights on one breaker, second radio antenna near the satellite antenna.',
+      'Twin in the islands: next data cycle loaded, an altimeter that failed once and then passed; navigator and cabin lights on one breaker, second radio antenna near the satellite antenna; two ways of finding traffic switched on that exclude each other.',
   },
   {
     ...owner,
@@ -347,7 +348,7 @@ const owners: readonly Spec[] = [
     registration: 'TW-35P',
     airframe: 'fourR',
     made: '2011-03-15',
-    panel: 'full',
+    panel: 'displayed',
     hours: 166_080,
     upkeep: { eltBatteryLeft: -1, readDays: 38 },
     then: (history, days) => {
@@ -357,7 +358,7 @@ const owners: readonly Spec[] = [
       history.join(['gps1', 'POS OUT', 'tab1', 'POS IN'], days.ago(9));
     },
     about:
-      'Battery of the emergency transmitter expired; a transponder entered as passed with too little power; a portable display joined where the manual forbids it.',
+      'Battery of the emergency transmitter expired; a transponder entered as passed with too little power; a portable display joined where the manual forbids it; an attitude display that replaces no instrument.',
   },
 ];
 

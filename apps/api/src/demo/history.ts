@@ -1,7 +1,7 @@
 import { touchedBy } from '@tallywing/rules';
 import type { Change, ChangeOf } from '@tallywing/rules';
 import { asBuiltOf, placeOfAntenna } from './build.js';
-import { demoTypes } from './catalogue.js';
+import { demoTypes } from './catalogue/all.js';
 import type { Days } from './days.js';
 import type { Fitted, Panel } from './panels.js';
 import { grantsOf } from './panels.js';
@@ -96,7 +96,7 @@ export class History {
           place: fitted.place,
           software: fitted.type === 'navigatorLpv' || fitted.type === 'navigatorAll' ? '3.1' : null,
           offsetIn: fitted.place === 'pilot-panel' ? 5.5 : fitted.place === 'centre-stack' ? 11 : null,
-          options: [],
+          options: fitted.options ?? [],
           approval: approvalOf(fitted, date),
           manufactured: yearBefore(date),
           fitted: null,
@@ -238,7 +238,7 @@ function approvalOf(fitted: Fitted, date: string): NonNullable<Unit['approval']>
     releasedOn: date,
     permission: fitted.basis === 'stc' || fitted.basis === 'stc-model-list' ? true : null,
     modelListed: fitted.basis === 'stc-model-list' ? true : null,
-    grants: [...grantsOf[fitted.type]],
+    grants: [...(grantsOf[fitted.type] ?? [])],
     acceptedBy: null,
   };
 }

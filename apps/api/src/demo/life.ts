@@ -2,7 +2,7 @@ import type { ChangeOf } from '@tallywing/rules';
 import type { AirframeKey, Aircraft, BaseKey } from './airframes.js';
 import { airframes, bases } from './airframes.js';
 import { electricalOf, envelopeOf } from './build.js';
-import { demoTypes } from './catalogue.js';
+import { demoTypes } from './catalogue/all.js';
 import type { Days } from './days.js';
 import type { Dated } from './history.js';
 import { History } from './history.js';
@@ -112,6 +112,20 @@ export function fitDay(spec: Spec, days: Days): string {
   return `${year}-05-14`;
 }
 
+const round = { place: 'pilot-panel', widthIn: 3.15, heightIn: 3.15, depthIn: 7, eyeDistanceIn: 28 } as const;
+const wide = { widthIn: 6.3, eyeDistanceIn: 30 } as const;
+/** The panel has the same openings in every airframe. */
+const openings: readonly ChangeOf<'opening.set'>['opening'][] = [
+  { id: 'alt', ...round, rightOfEyeIn: 3.5, belowEyeIn: 2 },
+  { id: 'att', ...round, rightOfEyeIn: 0, belowEyeIn: 2 },
+  { id: 'dir', ...round, rightOfEyeIn: 0, belowEyeIn: 5.6 },
+  { id: 'cdi1', ...round, rightOfEyeIn: 5.5, belowEyeIn: 1 },
+  { id: 'cdi2', ...round, rightOfEyeIn: 5.5, belowEyeIn: 4.6 },
+  { id: 'ann', ...round, widthIn: 2.4, heightIn: 1.2, rightOfEyeIn: 2, belowEyeIn: -1.5 },
+  { id: 'stack', place: 'centre-stack', ...wide, heightIn: 11.5, depthIn: 12.5, rightOfEyeIn: 11, belowEyeIn: 4 },
+  { id: 'right', place: 'copilot-panel', ...wide, heightIn: 4, depthIn: 9, rightOfEyeIn: 19, belowEyeIn: 4 },
+];
+
 function describe(history: History, spec: Spec): void {
   const { days } = history;
   const light = airframes[spec.airframe].certificate !== 'standard';
@@ -166,28 +180,7 @@ function describe(history: History, spec: Spec): void {
         ...spec.authority,
       },
     });
-  const round = { place: 'pilot-panel', widthIn: 3.15, heightIn: 3.15, depthIn: 7, eyeDistanceIn: 28 } as const;
-  history
-    .add({ kind: 'opening.set', opening: { id: 'alt', ...round, rightOfEyeIn: 3.5, belowEyeIn: 2 } })
-    .add({ kind: 'opening.set', opening: { id: 'cdi1', ...round, rightOfEyeIn: 5.5, belowEyeIn: 1 } })
-    .add({ kind: 'opening.set', opening: { id: 'cdi2', ...round, rightOfEyeIn: 5.5, belowEyeIn: 4.6 } })
-    .add({
-      kind: 'opening.set',
-      opening: { id: 'ann', ...round, widthIn: 2.4, heightIn: 1.2, rightOfEyeIn: 2, belowEyeIn: -1.5 },
-    })
-    .add({
-      kind: 'opening.set',
-      opening: {
-        id: 'stack',
-        place: 'centre-stack',
-        widthIn: 6.3,
-        heightIn: 11.5,
-        depthIn: 12.5,
-        rightOfEyeIn: 11,
-        belowEyeIn: 4,
-        eyeDistanceIn: 30,
-      },
-    });
+  for (const opening of openings) history.add({ kind: 'opening.set', opening });
 }
 
 /** The panel as it is: equipment of the type design since the aircraft was made, the rest since the last refit. */
@@ -275,22 +268,37 @@ const fittedItems = [
   'pitch-and-bank',
   'direction-gyro',
 ] as const;
-const absentItems = ['flotation-gear', 'pyrotechnic-device', 'third-attitude', 'dme-or-rnav'] as const;
+const absentItems = ['flotation-gear', 'pyrotechnic-device', 'third-attitude'] as const;
+
+/** Items that a unit makes up, by its function. */
+const madeUpBy = {
+  altimeter: 'altimeter',
+  'sensitive-altimeter': 'altimeter',
+  'pitch-and-bank': 'attitude',
+  'direction-gyro': 'direction',
+  'dme-or-rnav': 'dme',
+} as const;
+const isMadeUp = (item: string): item is keyof typeof madeUpBy => item in madeUpBy;
 
 function equip(history: History, spec: Spec): void {
   const seen = { asOf: history.intake, by: 'Jory Pellam' };
   const frame = { ...airframes[spec.airframe], ...spec.aircraft };
   const units = panels[spec.panel].units;
-  const unitOf = (item: string) =>
-    item === 'altimeter' || item === 'sensitive-altimeter'
-      ? (units.find(({ type }) => type === 'altimeter')?.id ?? null)
-      : null;
+  const unitOf = (item: keyof typeof madeUpBy) =>
+    units.find(({ type }) => demoTypes[type].functions.includes(madeUpBy[item]))?.id ?? null;
+  const distance = unitOf('dme-or-rnav');
   const state = (yes: boolean | null) => (yes ? ('fitted' as const) : ('not-required' as const));
   history.add({
     kind: 'equipment.state',
     items: [
-      ...fittedItems.map((item) => ({ item, state: 'fitted' as const, unitId: unitOf(item), seen })),
+      ...fittedItems.map((item) => ({
+        item,
+        state: 'fitted' as const,
+        unitId: isMadeUp(item) ? unitOf(item) : null,
+        seen,
+      })),
       ...absentItems.map((item) => ({ item, state: 'absent' as const, unitId: null, seen })),
+      { item: 'dme-or-rnav', state: distance === null ? 'absent' : 'fitted', unitId: distance, seen },
       { item: 'gear-position', state: state(frame.retractableGear), unitId: null, seen },
       { item: 'coolant-temperature', state: state(frame.liquidCooled), unitId: null, seen },
       { item: 'manifold-pressure', state: state(frame.altitudeEngine), unitId: null, seen },

@@ -1,5 +1,5 @@
 import type { ChangeOf } from '@tallywing/rules';
-import type { TypeKey } from './catalogue.js';
+import type { TypeKey } from './catalogue/all.js';
 
 type Unit = ChangeOf<'unit.install'>['unit'];
 export type Grant = NonNullable<NonNullable<Unit['approval']>['grants']>[number];
@@ -12,6 +12,8 @@ export interface Fitted {
   readonly place: NonNullable<Unit['place']>;
   readonly opening: string | null;
   readonly basis: ApprovalBasis;
+  /** Functions that its set-up page switches, as they were read. */
+  readonly options?: Unit['options'];
 }
 /** From unit and port to unit and port; `covered`: not on a pair list, but on the drawing of the recorded approval. */
 export type Joint = readonly [from: string, fromPort: string, to: string, toPort: string, covered?: 'covered'];
@@ -280,14 +282,86 @@ const allInOne: Panel = {
   supplements: ['gps1'],
 };
 
-export const panels = { full, ils, waiting, lnav, plain, uat, shared, unlabelled, allInOne } as const;
+const onSetUpPage = (...names: readonly string[]): Unit['options'] => names.map((name) => ({ name, value: 'on' }));
+
+/** An autopilot beside the gyros that its manual asks for, with its servo. */
+const steering: Pick<Panel, 'units' | 'joints'> = {
+  units: [
+    inView('att1', 'attitudeGyro', 'att', 'type-certificate'),
+    inView('dir1', 'directionGyro', 'dir', 'type-certificate'),
+    stack('ap1', 'autopilot', 'stc-model-list'),
+    remote('servo1', 'servo', 'stc-model-list'),
+  ],
+  joints: [
+    ['att1', 'ATT OUT', 'ap1', 'ATT IN'],
+    ['dir1', 'HDG OUT', 'ap1', 'HDG IN'],
+    ['gps1', 'LAT OUT', 'ap1', 'LAT IN'],
+    ['ap1', 'SERVO OUT', 'servo1', 'SERVO IN'],
+  ],
+};
+
+/** For long ways: one box for everything, an autopilot, and traffic from two units on one display. */
+const touring: Panel = {
+  ...allInOne,
+  units: [
+    ...allInOne.units,
+    ...steering.units,
+    { ...remote('tfc1', 'trafficActive', 'stc-model-list'), options: onSetUpPage('active-traffic') },
+    { ...remote('tfc2', 'trafficReceiver', 'minor-alteration'), options: onSetUpPage('correlated-traffic') },
+    { id: 'mfd1', type: 'trafficDisplay', place: 'copilot-panel', opening: 'right', basis: 'stc-model-list' },
+  ],
+  joints: [
+    ...allInOne.joints,
+    ...steering.joints,
+    ['tfc1', 'TFC OUT', 'mfd1', 'TFC A IN'],
+    ['tfc2', 'TFC OUT', 'mfd1', 'TFC B IN'],
+    ['gps1', 'POS OUT', 'tfc2', 'POS IN'],
+  ],
+};
+
+/** Everything under instrument rules, distance measuring too, and an autopilot to which the attitude gyro was never joined. */
+const halfSteered: Panel = {
+  ...full,
+  units: [
+    ...full.units.map((each): Fitted => (each.id === 'aud1' ? { ...each, type: 'audioWide' } : each)),
+    ...steering.units,
+    stack('dme1', 'distance', 'type-certificate'),
+  ],
+  joints: [
+    ...full.joints,
+    ...steering.joints.filter(([from]) => from !== 'att1'),
+    ['nav1', 'TUNE OUT', 'dme1', 'TUNE IN'],
+    ['dme1', 'IDENT OUT', 'aud1', 'DME IN'],
+  ],
+};
+
+/** Everything under instrument rules, with an attitude display whose manual lets it stand in for nothing. */
+const displayed: Panel = {
+  ...full,
+  units: [...full.units, inView('att1', 'attitudeDisplay', 'att', 'minor-alteration')],
+};
+
+export const panels = {
+  full,
+  ils,
+  waiting,
+  lnav,
+  plain,
+  uat,
+  shared,
+  unlabelled,
+  allInOne,
+  touring,
+  halfSteered,
+  displayed,
+} as const;
 export type PanelName = keyof typeof panels;
 
 const navigation: readonly Grant[] = ['nav-vor', 'approach-vor', 'approach-loc'];
 const satellite: readonly Grant[] = ['nav-gnss', 'approach-lnav', 'approach-lp', 'approach-lnav-vnav', 'approach-lpv'];
 
-/** What the approval papers of each type let it be used for in this house's aircraft. */
-export const grantsOf: Readonly<Record<TypeKey, readonly Grant[]>> = {
+/** What the approval papers of a type let it be used for in this house's aircraft; the others' grant nothing. */
+export const grantsOf: Readonly<Partial<Record<TypeKey, readonly Grant[]>>> = {
   navigatorVfr: ['vfr-only'],
   navigatorA1: ['nav-gnss', 'approach-lnav'],
   navigatorLpv: satellite,
@@ -304,8 +378,4 @@ export const grantsOf: Readonly<Record<TypeKey, readonly Grant[]>> = {
   positionSource: ['ads-b-out'],
   uat: ['ads-b-out'],
   encoder: ['altitude-reporting'],
-  altimeter: [],
-  elt: [],
-  audio: [],
-  portable: [],
 };

@@ -6,7 +6,7 @@ import type { Actor } from '../identity/access.js';
 import { hashPassword } from '../identity/passwords.js';
 import { demoAccounts } from './accounts.js';
 import { bases } from './airframes.js';
-import { demoTypeList } from './catalogue.js';
+import { demoTypeList } from './catalogue/all.js';
 import { Days } from './days.js';
 import { DemoData } from './demo.data.js';
 import { secondFleet, shopFleet } from './fleet.js';

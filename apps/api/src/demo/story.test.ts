@@ -1,7 +1,7 @@
-import { admit, apply, assess, blankDossier, replay, touchedBy } from '@tallywing/rules';
+import { admit, apply, assess, blankDossier, replay, strictest, touchedBy } from '@tallywing/rules';
 import type { Catalogue, Change, Dossier } from '@tallywing/rules';
 import { describe, expect, it } from 'vitest';
-import { demoTypes } from './catalogue.js';
+import { demoTypes } from './catalogue/all.js';
 import { Days } from './days.js';
 import { secondFleet, shopFleet, storyRegistration } from './fleet.js';
 import { History } from './history.js';
@@ -62,6 +62,29 @@ describe.each(['2026-11-25', '2028-02-29', '2027-01-02'])('the demo seeded on %s
       return answers;
     });
     expect(ready).toContain('cannot-tell');
+  });
+});
+
+describe('what the manuals of the demo limit is said of the aircraft that have it', () => {
+  const today = '2026-11-25';
+  const moment = { instant: `${today}T20:00Z`, to: `${today}T20:00Z`, hoursAhead: 0 };
+  const fleet = fleetOn(today);
+  const saidOf = (registration: string, ruleId: string, subject: string) => {
+    const lived = fleet.find(({ spec }) => spec.registration === registration);
+    const changes = lived?.entries.map(({ change }) => change) ?? [];
+    const { results } = assess(replay(changes, registration), catalogue, moment, strictest);
+    return results.find((each) => each.ruleId === ruleId && each.subject === subject)?.outcome;
+  };
+
+  it.each([
+    ['two ways of finding traffic exclude each other', 'TW-33P', 'options-not-exclusive', 'tfc1', 'not-met'],
+    ['traffic is shown where the manual asks', 'TW-33P', 'required-companions', 'tfc1:active-traffic', 'met'],
+    ['an autopilot with both its gyros', 'TW-33P', 'required-companions', 'ap1:autopilot', 'met'],
+    ['an autopilot without the attitude gyro', 'TW-25K', 'required-companions', 'ap1:autopilot', 'not-met'],
+    ['distance is tuned by the nav/com', 'TW-25K', 'required-companions', 'dme1:dme', 'met'],
+    ['an attitude display that replaces nothing', 'TW-35P', 'instrument-equipment', 'aircraft', 'not-met'],
+  ])('%s', (_, registration, ruleId, subject, outcome) => {
+    expect(saidOf(registration, ruleId, subject)).toBe(outcome);
   });
 });
 

@@ -67,9 +67,4 @@ export class FleetResolver {
   bases(@Context() context: RequestContext) {
     return this.fleet.bases(context.actor);
   }
-
-  @Query()
-  ruleBook(@Context() context: RequestContext) {
-    return this.fleet.ruleBook(context.actor);
-  }
 }

@@ -1,4 +1,3 @@
-import { ruleBook } from '@tallywing/rules';
 import { stampOf } from '../aircraft/stamp.js';
 import type { Profile } from '../aircraft/stamp.js';
 import type { Clock } from '../common/clock.js';
@@ -14,7 +13,7 @@ import { boardCounts, boardPage, cellsFor } from './board.data.js';
 import { countDatabases, currencyNode, databaseKey, databases } from './databases.data.js';
 import { countDue, dueByWeek, dueItems, dueKey, dueNode } from './due.data.js';
 import type { DueFilter } from './due.data.js';
-import { countByEffect, findingKey, findingNode, lapsedBetween, openByRule, openFindings } from './findings.data.js';
+import { countByEffect, findingKey, findingNode, lapsedBetween, openFindings } from './findings.data.js';
 import type { FindingFilter } from './findings.data.js';
 import { bases, findingWeeks, operators, recordedSince, wantedProfiles } from './house.data.js';
 import { countAircraft, meterKey, meterNode, meterRows } from './meters.data.js';
@@ -216,13 +215,6 @@ export class FleetService {
   async bases(actor: Actor | null) {
     authorise(actor, 'fleet.read');
     return await this.database.withOrganisation(actor, (connection) => bases(connection, actor));
-  }
-
-  async ruleBook(actor: Actor | null) {
-    authorise(actor, 'rules.read');
-    const moment = readMoment(this.clock, null, 0);
-    const open = await this.database.withOrganisation(actor, (connection) => openByRule(connection, actor, moment));
-    return ruleBook.map((rule) => ({ ...rule, open: open.get(rule.id) ?? 0 }));
   }
 
   private span(ask: { from?: string | null; to?: string | null }) {

@@ -34,6 +34,7 @@ const screens: RouteObject[] = [
   { path: 'import', lazy: async () => screen((await import('../features/import/screen.js')).ImportScreen) },
   { path: 'hours', lazy: async () => screen((await import('../features/labour/screen.js')).LabourScreen) },
   { path: 'rules', lazy: async () => screen((await import('../features/rules/screen.js')).RulesScreen) },
+  { path: 'rules/:id', lazy: async () => screen((await import('../features/rules/rule-screen.js')).RuleScreen) },
 ];
 
 function screen(Component: ComponentType): { Component: ComponentType } {

@@ -1,4 +1,4 @@
-import { StatusShape } from './status-mark.js';
+import { StatusMark } from './status-mark.js';
 import type { Status } from './status-words.js';
 import { sourceStatusWords, type Source } from './source.js';
 import './facts.css';
@@ -65,7 +65,7 @@ function ReasonItem({ reason, openTo, first }: { reason: Reason; openTo: number;
     <details className="tw-reason" open={first || (decides && openTo > 0)}>
       <summary>
         <span className="tw-reason-outcome">
-          <StatusShape status={outcomeShape[reason.outcome]} /> <span>{outcomeWords[reason.outcome]}</span>
+          <OutcomeMark outcome={reason.outcome} />
         </span>
         <span>
           {reason.title}
@@ -78,6 +78,11 @@ function ReasonItem({ reason, openTo, first }: { reason: Reason; openTo: number;
       </div>
     </details>
   );
+}
+
+/** Shape, word and colour of what a clause comes to. */
+export function OutcomeMark({ outcome }: { outcome: ReasonOutcome }) {
+  return <StatusMark status={outcomeShape[outcome]} word={outcomeWords[outcome]} />;
 }
 
 function ReasonFacts({ reason }: { reason: Reason }) {

@@ -121,3 +121,27 @@ describe('altimeter test', () => {
     expect(JSON.parse(JSON.stringify(found))).toEqual(found);
   });
 });
+
+test('a reading on a row is judged by the table, one between rows by our reading of it', () => {
+  const scaleError = [
+    { atFt: 1000, indicatedFt: 1000 },
+    { atFt: 1200, indicatedFt: 1200 },
+  ];
+  const points = judgeAltimeterTest({ ...perfectAltimeter(), scaleError }).points.filter(({ value }) => value !== null);
+  expect(points.filter(({ what }) => what === 'scale-error').map(({ source }) => source.status)).toEqual([
+    'verified',
+    'reading',
+  ]);
+});
+
+test('a hysteresis read far from its point is shown with what was read and why it does not count', () => {
+  const reading = { atFt: 3000, ascendingFt: 3000, descendingFt: 3010 };
+  const judged = judgeAltimeterTest({ ...perfectAltimeter(), hysteresisHalf: reading });
+  expect(judged.points.find(({ what }) => what === 'hysteresis-half')).toMatchObject({
+    at: 3000,
+    value: 10,
+    unit: 'ft',
+  });
+  const untold = judgeAltimeterTest({ ...perfectAltimeter(), hysteresisHalf: reading, testedToFt: null });
+  expect(untold.points.find(({ what }) => what === 'hysteresis-half')?.outcome).toBe('met');
+});

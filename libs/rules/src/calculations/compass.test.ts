@@ -37,3 +37,17 @@ test('nothing read, engines or radios not stated: cannot tell', () => {
   expect(judgeCompass({ ...swing(1), radiosStated: null }).outcome).toBe('cannot-tell');
   expect(judgeCompass({ ...swing(1), enginesRunning: false }).outcome).toBe('not-met');
 });
+
+test('headings in any order have the same steps', () => {
+  const { points, ...rest } = swing(1);
+  const mixed = [...points.slice(6), ...points.slice(0, 6)].reverse();
+  expect(judgeCompass({ ...rest, points: mixed }).points.find(({ what }) => what === 'step')?.value).toBe(30);
+  expect(judgeCompass({ ...rest, points: mixed }).outcome).toBe('met');
+  const three = [200, 100, 5].map((headingDeg) => ({ headingDeg, compassDeg: headingDeg }));
+  expect(judgeCompass({ ...rest, points: three }).points.find(({ what }) => what === 'step')?.value).toBe(165);
+});
+
+test('a deviation within the limit keeps it although a placard names electric loads', () => {
+  const [point] = judgeCompass({ ...swing(9), electricLoadsPlacarded: true }).points;
+  expect(point).toMatchObject({ outcome: 'met', limit: { most: 10 } });
+});

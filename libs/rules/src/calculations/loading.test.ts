@@ -57,3 +57,40 @@ it.each([
 ])('refuses %s', (_name, call, field) => {
   expect(call).toThrow(expect.objectContaining({ name: 'CalculationError', field }) as Error);
 });
+
+describe('the order of filling', () => {
+  const flat = [
+    { weightLb: 2000, forwardIn: 35, aftIn: 47 },
+    { weightLb: 2400, forwardIn: 35, aftIn: 47 },
+  ];
+  const station = (armIn: number, leastLb: number, mostLb: number) => ({ name: `at ${armIn}`, armIn, leastLb, mostLb });
+  const empty = { weightLb: 2000, armIn: 40 };
+  // In no order of arms, as a manual may list them.
+  const stations = [station(90, 0, 100), station(20, 0, 100), station(60, 0, 100)];
+
+  it('is from the front for the forward check and from the rear for the aft check', () => {
+    const { forward, aft } = adverseLoadings(empty, stations, flat);
+    expect(forward).toMatchObject({ weightLb: 2100, armIn: 39.048 });
+    expect(aft).toMatchObject({ weightLb: 2200, armIn: 43.182 });
+  });
+
+  it('counts what is always aboard once', () => {
+    expect(adverseLoadings(empty, [station(20, 60, 100)], flat).forward).toMatchObject({ weightLb: 2100 });
+    expect(adverseLoadings(empty, [station(20, 100, 100)], flat).forward).toMatchObject({ weightLb: 2100 });
+  });
+
+  it('takes the worst by its margin where the limit moves with the weight', () => {
+    const moving = [
+      { weightLb: 2000, forwardIn: 30, aftIn: 50 },
+      { weightLb: 2200, forwardIn: 40, aftIn: 42 },
+    ];
+    const { forward, aft } = adverseLoadings(empty, [station(42, 0, 200)], moving);
+    expect(forward).toMatchObject({ weightLb: 2200, armIn: 40.182, limits: { forwardIn: 40 } });
+    expect(aft).toMatchObject({ weightLb: 2200, armIn: 40.182, limits: { aftIn: 42 } });
+  });
+
+  it('finds a loading beyond the greatest weight worse than any other', () => {
+    const heavy = adverseLoadings({ weightLb: 2300, armIn: 40 }, [station(40, 150, 150)], flat);
+    expect([heavy.forward.limits, heavy.aft.limits]).toEqual([null, null]);
+  });
+});

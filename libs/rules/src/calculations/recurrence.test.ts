@@ -96,3 +96,56 @@ describe('the recurrence engine', () => {
     expect(() => nextDue(row({ parts, toleranceFor: 'any' }), done)).toThrow(/parts\[0\]\.tolerance/);
   });
 });
+
+const byDone = { combine: 'first', countFrom: 'done', toleranceFor: 'any' } as const;
+
+test('calendar months run to the end of a month, an anniversary keeps the day', () => {
+  const after = (kind: 'calendar-months' | 'anniversary-months' | 'days') =>
+    nextDue({ ...byDone, parts: [{ kind, count: 3 }] }, { doneDate: '2026-01-10', doneMeters: {} }).parts[0];
+  expect(after('calendar-months')).toEqual({ kind: 'date', lastGoodDay: '2026-04-30', toleratedTo: null });
+  expect(after('anniversary-months')).toEqual({ kind: 'date', lastGoodDay: '2026-04-10', toleratedTo: null });
+  expect(after('days')).toEqual({ kind: 'date', lastGoodDay: '2026-01-13', toleratedTo: null });
+});
+
+test.each([
+  ['done', 100, 90, 200],
+  ['done', 100, undefined, 200],
+  ['due', 100, 90, 190],
+  ['due', 100, 110, 210],
+  ['due', 100, undefined, 200],
+  ['due', undefined, 90, 190],
+  ['earlier', 100, 90, 190],
+  ['earlier', 100, 110, 200],
+  ['earlier', 100, undefined, 200],
+  ['earlier', undefined, 90, 190],
+] as const)('counted from %s, done at %s, due at %s: %i', (countFrom, doneAt, dueAt, at) => {
+  const next = nextDue(
+    { ...byDone, countFrom, parts: [{ kind: 'landings', meter: 'm', count: 100 }] },
+    {
+      doneDate: '2026-01-10',
+      doneMeters: doneAt === undefined ? {} : { m: doneAt },
+      dueMeters: dueAt === undefined ? {} : { m: dueAt },
+    },
+  );
+  expect(next.parts).toEqual([{ kind: 'meter', meter: 'm', at, toleratedTo: null }]);
+});
+
+test('counted from done, a meter that nobody wrote down then is unknown although the due point is known', () => {
+  const next = nextDue(
+    { ...byDone, parts: [{ kind: 'hours', meter: 'm', count: 100 }] },
+    { doneDate: '2026-01-10', doneMeters: {}, dueMeters: { m: 90 } },
+  );
+  expect(next.parts).toEqual([{ kind: 'unknown', meter: 'm' }]);
+});
+
+test('a tolerance of nought is none, and one that may be used for nothing is not looked at', () => {
+  const part = { kind: 'days', count: 30, tolerance: 0 } as const;
+  const last = { doneDate: '2026-01-10', doneMeters: {} };
+  expect(nextDue({ ...byDone, parts: [part] }, last).parts).toMatchObject([{ toleratedTo: null }]);
+  expect(nextDue({ ...byDone, parts: [{ ...part, tolerance: 5 }] }, last).parts).toMatchObject([
+    { lastGoodDay: '2026-02-09', toleratedTo: '2026-02-14' },
+  ]);
+  expect(nextDue({ ...byDone, toleranceFor: 'none', parts: [{ ...part, tolerance: 5 }] }, last).parts).toMatchObject([
+    { toleratedTo: null },
+  ]);
+});

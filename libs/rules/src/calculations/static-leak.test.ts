@@ -41,3 +41,11 @@ test('pressurized: 2 % of the equivalent altitude or 100 ft, the greater; known 
 test('pressurized or not unknown: cannot tell', () => {
   expect(outcome({ pressurized: null })).toBe('cannot-tell');
 });
+
+test('a height that suffices stands although a smaller difference of pressure was written down too', () => {
+  expect(judgeStaticLeak({ ...unpressurized, differentialInHg: 0.5 }).points[0]).toMatchObject({
+    what: 'suction',
+    unit: 'ft',
+    outcome: 'met',
+  });
+});

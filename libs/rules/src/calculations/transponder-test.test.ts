@@ -110,3 +110,22 @@ describe('transponder test', () => {
     expect(JSON.parse(JSON.stringify(found))).toEqual(found);
   });
 });
+
+test('no power at all is far below every least power, in watts and in dBW', () => {
+  const judged = judgeTransponderTest({ ...goodAtcrbs(), peakPowerW: 0, peakPowerDbw: null });
+  const least = judged.points.filter(({ what }) => what === 'peak-power-least');
+  expect(least.map(({ value, unit, outcome }) => [value, unit, outcome])).toEqual([
+    [0, 'W', 'not-met'],
+    [-30, 'dBW', 'not-met'],
+  ]);
+});
+
+test('a sensitivity that only the allowance for a portable set would save cites that allowance, a good one the limit', () => {
+  const by = (mtlModeSDbm: number) =>
+    judgeTransponderTest({ ...goodModeS(), testSet: 'portable', mtlModeSDbm }).points.find(
+      ({ what }) => what === 'sensitivity-mode-s',
+    );
+  expect(by(-74)).toMatchObject({ outcome: 'met', source: { status: 'verified' } });
+  expect(by(-69)).toMatchObject({ outcome: 'cannot-tell', source: { status: 'reading' } });
+  expect(by(-67.9)).toMatchObject({ outcome: 'not-met', source: { status: 'reading' } });
+});

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { CalculationError } from './errors.js';
-import { vhfHarmonic } from './vhf.js';
+import { vhfChannel, vhfHarmonic } from './vhf.js';
 
 test('the order is the one that lands nearest', () => {
   for (let kHz = 118_000; kHz < 137_000; kHz += 25) {
@@ -17,4 +17,9 @@ test('above L1 the first harmonic is the nearest there is', () => {
 
 test.each([0, -121.5, NaN])('%d MHz is refused', (frequency) => {
   expect(() => vhfHarmonic(frequency)).toThrow(CalculationError);
+});
+
+test('a channel name is nothing before and nothing behind its figures', () => {
+  for (const name of ['x118.005', '118.005x', '1118.005', '118.0055', '118', 118 as never, null as never])
+    expect(vhfChannel(name)).toBeNull();
 });

@@ -65,3 +65,18 @@ describe('wires', () => {
     );
   });
 });
+
+test('a wire may carry all of what the table gives it, and no gauge carries more than the thickest', () => {
+  const by = (currentA: number, ratingA = 600) =>
+    smallestWire({ lengthFt: 1, currentA, dropV: 5, wireRatingC: 150, protector: { kind: 'breaker', ratingA } })
+      .byCurrent;
+  expect([by(7), by(7.01), by(310), by(310.01)]).toEqual([20, 18, -3, null]);
+});
+
+test('the longest run is longer where the conductor is colder', () => {
+  const at = (conductorC?: number) =>
+    longestRun({ awg: 20, currentA: 5, dropV: 0.5, ...(conductorC === undefined ? {} : { conductorC }) });
+  expect(at()).toBe(at(20));
+  expect(at(100)).toBeLessThan(at(20));
+  expect(at(0)).toBeGreaterThan(at(20));
+});

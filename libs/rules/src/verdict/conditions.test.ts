@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { assess } from '../assess/assess.js';
 import { goodDay, trainer, trainerCatalogue } from '../../testing/trainer.js';
-import { defaultConditions, strictest, widenConditions } from './conditions.js';
+import type { FlightConditions, When } from './conditions.js';
+import { defaultConditions, matches, strictest, widenConditions } from './conditions.js';
 
 describe('widenConditions', () => {
   it('takes the default profile where nothing is asked, and the strictest value for a field left open', () => {
@@ -22,5 +23,33 @@ describe('widenConditions', () => {
     expect(vfr).toEqual(assess(trainer(), trainerCatalogue, late, asked).operations['flight']);
     expect(vfr?.ready).toBe('no');
     expect(assess(trainer(), trainerCatalogue, { instant: goodDay }, asked).operations['flight']?.ready).toBe('yes');
+  });
+});
+
+describe('a flight matches', () => {
+  const asked = (part: Partial<FlightConditions>): FlightConditions => ({ ...defaultConditions, ...part });
+  it.each<[string, When, Partial<FlightConditions>, boolean]>([
+    ['nothing asked', {}, {}, true],
+    ['its rules', { rules: 'ifr' }, { rules: 'ifr' }, true],
+    ['other rules', { rules: 'ifr' }, { rules: 'vfr' }, false],
+    ['its light', { light: 'night' }, { light: 'night' }, true],
+    ['other light', { light: 'night' }, { light: 'day' }, false],
+    ['one of the purposes', { purpose: ['rental', 'ferry'] }, { purpose: 'ferry' }, true],
+    ['none of the purposes', { purpose: ['rental', 'ferry'] }, { purpose: 'private' }, false],
+    ['some of the airspace', { airspace: ['class-a', 'controlled'] }, { airspace: ['controlled'] }, true],
+    ['none of the airspace', { airspace: ['class-a'] }, { airspace: ['controlled'] }, false],
+    ['no airspace', { airspace: ['class-a'] }, { airspace: [] }, false],
+    ['the height, on it', { topFt: 10_000 }, { topFt: 10_000 }, true],
+    ['the height, below it', { topFt: 10_000 }, { topFt: 9_999 }, false],
+    ['a training radius, on it', { localTrainingNm: 50 }, { localTrainingNm: 50 }, true],
+    ['a training radius, beyond it', { localTrainingNm: 50 }, { localTrainingNm: 50.1 }, false],
+    ['a training radius, none claimed', { localTrainingNm: 50 }, { localTrainingNm: null }, false],
+    ['over water', { overWaterBeyondGlide: true }, { overWaterBeyondGlide: true }, true],
+    ['over land', { overWaterBeyondGlide: true }, { overWaterBeyondGlide: false }, false],
+    ['crew only', { crewOnly: true }, { crewOnly: true }, true],
+    ['with passengers', { crewOnly: true }, { crewOnly: false }, false],
+    ['one key of two', { rules: 'ifr', light: 'night' }, { rules: 'ifr', light: 'day' }, false],
+  ])('%s', (_, when, part, is) => {
+    expect(matches(when, asked(part))).toBe(is);
   });
 });

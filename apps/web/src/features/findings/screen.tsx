@@ -96,7 +96,8 @@ export function FindingsScreen() {
       </FilterBar>
       {asked.rule && (
         <p>
-          Only of the rule “{codeWords(asked.rule)}”. <Link to="/findings">Show all</Link>
+          Only of the rule <Link to={`/rules/${asked.rule}`}>{codeWords(asked.rule)}</Link>.{' '}
+          <Link to="/findings">Show all</Link>
         </p>
       )}
       <ListBody

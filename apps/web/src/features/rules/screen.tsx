@@ -7,11 +7,10 @@ import { topicOptions } from '../../trade/topics.js';
 import { capabilityWords, codeWords } from '../../trade/words.js';
 import { Field } from '../../ui/field.js';
 import { FilterBar, Pick } from '../../ui/filter-bar.js';
-import { SourceStatus } from '../../ui/reason-tree.js';
-import type { SourceStatusName } from '../../ui/source.js';
 import { Loading, Trouble } from '../../ui/states.js';
 import { DataTable, type Column } from '../../ui/table.js';
 import { countWords } from '../../ui/words.js';
+import { SourceLine } from './source-line.js';
 
 const RuleBookQuery = graphql(`
   query RuleBook {
@@ -85,7 +84,7 @@ const columns: readonly Column<Rule>[] = [
     head: 'Rule',
     rowHead: true,
     sort: (rule) => rule.id,
-    cell: (rule) => <strong id={rule.id}>{codeWords(rule.id)}</strong>,
+    cell: (rule) => <Link to={`/rules/${rule.id}`}>{codeWords(rule.id)}</Link>,
   },
   {
     key: 'asks',
@@ -107,8 +106,7 @@ const columns: readonly Column<Rule>[] = [
       <ul className="tw-small">
         {rule.sources.map((source) => (
           <li key={`${source.document} ${source.paragraph}`}>
-            {source.document} {source.paragraph}, {source.edition}{' '}
-            <SourceStatus status={source.status.toLowerCase().replace(/_/g, '-') as SourceStatusName} />
+            <SourceLine source={source} />
           </li>
         ))}
       </ul>

@@ -1,6 +1,7 @@
 import { limitationOf, linkOf, typeOf, unitOf } from '../../../testing/builders.js';
 import { dossierOf } from '../../../testing/dossiers.js';
 import { testRule } from '../../../testing/rule-tester.js';
+import { goodDay, trainer, trainerTypes } from '../../../testing/trainer.js';
 import { lateralIndicator } from './lateral-indicator.js';
 
 const receiver = unitOf({ id: 'nav1', functions: ['vor-receiver'] });
@@ -110,5 +111,12 @@ testRule(lateralIndicator, [
     at: '2026-03-02T14:00Z',
     expect: 'not-met',
     message: 'missing',
+  },
+  {
+    name: 'a well-kept trainer',
+    dossier: trainer(),
+    types: Object.values(trainerTypes),
+    at: goodDay,
+    expect: 'met',
   },
 ]);

@@ -133,4 +133,15 @@ testRule(sourceAnnunciation, [
     at,
     expect: 'none',
   },
+  {
+    name: 'a glide slope receiver on an indicator shared with satellite navigation',
+    dossier: graph(
+      [gps, unit('nav1', 'loc-receiver', 'gs-receiver'), cdi],
+      lateral('gps1', 'cdi1'),
+      lateral('nav1', 'cdi1'),
+    ),
+    at,
+    subject: 'nav1>cdi1',
+    expect: 'not-met',
+  },
 ]);

@@ -1,6 +1,7 @@
 import { typeOf, unitOf } from '../../../testing/builders.js';
 import { dossierOf } from '../../../testing/dossiers.js';
 import { testRule } from '../../../testing/rule-tester.js';
+import { goodDay, trainer, trainerTypes } from '../../../testing/trainer.js';
 import type { Antenna } from '../../dossier/installation.js';
 import { antennaFitted } from './antenna-fitted.js';
 
@@ -133,5 +134,12 @@ testRule(antennaFitted, [
     dossier: fitted([unitOf({ id: 'p', functions: ['gnss', 'portable-display'] })], []),
     at,
     expect: 'none',
+  },
+  {
+    name: 'a well-kept trainer',
+    dossier: trainer(),
+    types: Object.values(trainerTypes),
+    at: goodDay,
+    expect: 'met',
   },
 ]);

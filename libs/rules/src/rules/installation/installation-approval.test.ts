@@ -1,6 +1,7 @@
 import { approvalOf, unitOf } from '../../../testing/builders.js';
 import { dossierOf } from '../../../testing/dossiers.js';
 import { testRule } from '../../../testing/rule-tester.js';
+import { goodDay, trainer, trainerTypes } from '../../../testing/trainer.js';
 import type { InstallationApproval } from '../../dossier/installation.js';
 import { installationApproval } from './installation-approval.js';
 
@@ -81,5 +82,12 @@ testRule(installationApproval, [
     dossier: dossierOf({ configuration: { units: [unitOf({ id: 'alt1', functions: ['altimeter'] })] } }),
     at,
     expect: 'none',
+  },
+  {
+    name: 'a well-kept trainer',
+    dossier: trainer(),
+    types: Object.values(trainerTypes),
+    at: goodDay,
+    expect: 'met',
   },
 ]);

@@ -1,6 +1,7 @@
 import { linkOf, typeOf, unitOf } from '../../../testing/builders.js';
 import { dossierOf } from '../../../testing/dossiers.js';
 import { testRule } from '../../../testing/rule-tester.js';
+import { goodDay, trainer, trainerTypes } from '../../../testing/trainer.js';
 import type { Link } from '../../dossier/installation.js';
 import { linkApproved } from './link-approved.js';
 
@@ -128,4 +129,11 @@ testRule(linkApproved, [
     expect: 'cannot-tell',
   },
   { name: 'a power wire', dossier: joined({}, null, 'PWR'), types: [navigator(null), indicator], at, expect: 'none' },
+  {
+    name: 'a well-kept trainer',
+    dossier: trainer(),
+    types: Object.values(trainerTypes),
+    at: goodDay,
+    expect: 'met',
+  },
 ]);

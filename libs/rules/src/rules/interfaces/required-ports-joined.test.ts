@@ -1,6 +1,7 @@
 import { linkOf, typeOf, unitOf } from '../../../testing/builders.js';
 import { dossierOf } from '../../../testing/dossiers.js';
 import { testRule } from '../../../testing/rule-tester.js';
+import { goodDay, trainer, trainerTypes } from '../../../testing/trainer.js';
 import { requiredPortsJoined } from './required-ports-joined.js';
 
 const at = '2026-03-02T14:00Z';
@@ -75,4 +76,11 @@ testRule(requiredPortsJoined, [
     expect: 'met',
   },
   { name: 'not catalogued: no ports known', dossier: dossier([]), at, expect: 'none' },
+  {
+    name: 'a well-kept trainer',
+    dossier: trainer(),
+    types: Object.values(trainerTypes),
+    at: goodDay,
+    expect: 'met',
+  },
 ]);

@@ -1,6 +1,7 @@
 import { useQuery } from '@apollo/client/react';
 import type { Dossier, Explained } from '@tallywing/rules';
 import { useMemo, useState } from 'react';
+import { Link } from 'react-router';
 import { problemOf } from '../../../app/problem.js';
 import { evidenceNames, reasonOf, type ReasonContext } from '../../../trade/reasons.js';
 import { remedyWords } from '../../../trade/remedies.js';
@@ -45,7 +46,7 @@ function Opened({ aircraft, resultKey, profile, asked }: ReasonOfProps) {
     <div className="tw-stack tw-reason-opened">
       <p className="tw-small">
         <span className="tw-soft">The rule asks: </span>
-        {reason.asks}
+        {reason.asks} <Link to={`/rules/${reason.ruleId}`}>The rule and its worked cases</Link>
       </p>
       <ReasonTree reasons={[reasonOf(reason.clause as Explained, context, resultKey)]} />
       {(reason.changesAt || reason.hoursLeft != null) && (

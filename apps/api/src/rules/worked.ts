@@ -1,0 +1,20 @@
+import { createRequire } from 'node:module';
+import type { RuleMeta, Worked } from '@tallywing/rules';
+import { wordsOf } from '../aircraft/words.js';
+
+const load = createRequire(import.meta.url);
+
+/** What the cases of a rule's own test show, as the rule library ships it, in words. */
+export function workedOf(rule: RuleMeta) {
+  const { costs, values, cases } = load(`@tallywing/rules/worked/${rule.id}.json`) as Worked;
+  return {
+    messages: Object.entries(rule.messages).map(([id, text]) => ({ id, text })),
+    costs: costs.map((cost) => ({ ofUnit: false, ...cost })),
+    values: values.map(({ label, limit, source }) => ({ label, ...limit, source })),
+    cases: cases.map(({ name, outcome, message, data }) => ({
+      name,
+      outcome: outcome === 'none' ? null : outcome,
+      text: message === null ? null : wordsOf(rule.id, message, data),
+    })),
+  };
+}

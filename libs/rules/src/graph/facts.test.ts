@@ -1,0 +1,290 @@
+import { describe, expect, it } from 'vitest';
+import { linkOf, recordOf, typeOf, unitOf } from '../../testing/builders.js';
+import { catalogueOf } from '../../testing/changes.js';
+import { dossierOf } from '../../testing/dossiers.js';
+import type { FunctionCode, Port } from '../catalogue/type.js';
+import type { Antenna, InstalledUnit, Link } from '../dossier/installation.js';
+import { factsOf } from './facts.js';
+import { feeding, sendersTo } from './feeding.js';
+
+const unit = (id: string, ...functions: FunctionCode[]) => unitOf({ id, functions });
+const off = (each: InstalledUnit): InstalledUnit => ({
+  ...each,
+  deactivated: { since: { date: '2026-01-01', at: null }, placarded: true, recorded: true },
+});
+const lateral = (from: string, to: string) => linkOf(from, 'lateral-deviation', to, 'lateral-deviation');
+const vertical = (from: string, to: string) => linkOf(from, 'vertical-deviation', to, 'vertical-deviation');
+const antenna = (id: string, ...units: string[]): Antenna => ({
+  id,
+  kind: 'vor-loc',
+  units,
+  approved: true,
+  xIn: null,
+  yIn: null,
+});
+const facts = (units: readonly InstalledUnit[], links: readonly Link[] = [], antennas: readonly Antenna[] = []) =>
+  factsOf(dossierOf({ configuration: { units, links, antennas } }), catalogueOf());
+const chainsOf = (...given: Parameters<typeof facts>) =>
+  facts(...given).chains.map(({ id, indicator, lateral: l, vertical: v, members }) => ({
+    id,
+    indicator: indicator?.id ?? null,
+    lateral: l?.map((each) => `${each.fromUnit}>${each.toUnit}`) ?? null,
+    vertical: v?.map((each) => `${each.fromUnit}>${each.toUnit}`) ?? null,
+    members,
+  }));
+
+const nav = unit('nav1', 'vor-receiver', 'loc-receiver', 'gs-receiver');
+const cdi = unit('cdi1', 'lateral-deviation', 'vertical-deviation');
+const bar = unit('cdi2', 'lateral-deviation');
+const selector = unit('sel1', 'source-selector');
+
+describe('a chain', () => {
+  it('leads from a source to each indicator that it is joined to, with what it passes', () => {
+    const links = [lateral('nav1', 'cdi1'), vertical('nav1', 'cdi1'), lateral('nav1', 'cdi2')];
+    expect(chainsOf([nav, cdi, bar], links, [antenna('a1', 'nav1'), antenna('a2', 'other')])).toEqual([
+      {
+        id: 'nav1>cdi1',
+        indicator: 'cdi1',
+        lateral: ['nav1>cdi1'],
+        vertical: ['nav1>cdi1'],
+        members: ['nav1>cdi1', 'nav1', 'cdi1', 'a1', links[0]?.id, links[1]?.id],
+      },
+      {
+        id: 'nav1>cdi2',
+        indicator: 'cdi2',
+        lateral: ['nav1>cdi2'],
+        vertical: null,
+        members: ['nav1>cdi2', 'nav1', 'cdi2', 'a1', links[2]?.id],
+      },
+    ]);
+  });
+
+  it('passes a selector, and nothing else', () => {
+    expect(chainsOf([nav, selector, cdi], [lateral('nav1', 'sel1'), lateral('sel1', 'cdi1')])).toMatchObject([
+      { id: 'nav1>cdi1', lateral: ['nav1>sel1', 'sel1>cdi1'], vertical: null },
+    ]);
+    expect(chainsOf([nav, unit('box', 'com'), cdi], [lateral('nav1', 'box'), lateral('box', 'cdi1')])).toEqual([
+      { id: 'nav1', indicator: null, lateral: null, vertical: null, members: ['nav1'] },
+    ]);
+  });
+
+  it('goes round in no ring of selectors', () => {
+    const ring = [lateral('nav1', 'sel1'), lateral('sel1', 'sel2'), lateral('sel2', 'sel1'), lateral('sel2', 'cdi1')];
+    expect(chainsOf([nav, selector, unit('sel2', 'source-selector'), cdi], ring)).toMatchObject([
+      { id: 'nav1>cdi1', lateral: ['nav1>sel1', 'sel1>sel2', 'sel2>cdi1'] },
+    ]);
+  });
+
+  it('of vertical guidance alone has no lateral part', () => {
+    expect(chainsOf([nav, cdi], [vertical('nav1', 'cdi1')])).toMatchObject([
+      { id: 'nav1>cdi1', lateral: null, vertical: ['nav1>cdi1'] },
+    ]);
+    expect(chainsOf([nav, bar], [vertical('nav1', 'cdi2')])).toMatchObject([{ id: 'nav1', indicator: null }]);
+  });
+
+  it.each([
+    ['is deactivated', off(cdi)],
+    ['is portable', unit('cdi1', 'lateral-deviation', 'portable-display')],
+    ['shows no deviation', unit('cdi1', 'attitude')],
+  ])('leads to no indicator that %s', (_, indicator) => {
+    expect(chainsOf([nav, indicator], [lateral('nav1', 'cdi1')])).toMatchObject([{ id: 'nav1', indicator: null }]);
+  });
+
+  it('follows no joint of another signal, and none against its direction', () => {
+    expect(chainsOf([nav, cdi], [linkOf('nav1', 'position', 'cdi1', 'position')])).toMatchObject([{ id: 'nav1' }]);
+    expect(chainsOf([nav, cdi], [lateral('cdi1', 'nav1')])).toMatchObject([{ id: 'nav1' }]);
+  });
+
+  it('of a source with a display of its own ends at itself', () => {
+    expect(chainsOf([unit('gps1', 'gnss', 'lateral-deviation')], [], [antenna('a1', 'gps1')])).toEqual([
+      { id: 'gps1>gps1', indicator: 'gps1', lateral: [], vertical: null, members: ['gps1>gps1', 'gps1', 'a1'] },
+    ]);
+    expect(chainsOf([unit('gps1', 'gnss', 'lateral-deviation', 'vertical-deviation')])).toMatchObject([
+      { lateral: [], vertical: [] },
+    ]);
+    expect(chainsOf([unit('gps1', 'gnss', 'lateral-deviation', 'portable-display')])).toMatchObject([
+      { id: 'gps1', indicator: null },
+    ]);
+  });
+
+  it('begins at no deactivated unit and at none that is no source', () => {
+    expect(chainsOf([off(nav), cdi, unit('com1', 'com')], [lateral('nav1', 'cdi1')])).toEqual([]);
+    for (const each of ['vor-receiver', 'loc-receiver', 'gnss'] as const)
+      expect(chainsOf([unit('x', each)])).toMatchObject([{ id: 'x' }]);
+  });
+});
+
+describe('the means of a capability', () => {
+  const meansOf = (...given: Parameters<typeof facts>) =>
+    facts(...given).means.map(({ id, capability, members }) => [id, capability, members]);
+  const ids = (...given: Parameters<typeof facts>) => facts(...given).means.map(({ capability }) => capability);
+
+  it('of guidance are the chains, by what the source receives', () => {
+    expect(ids([unit('x', 'vor-receiver')])).toEqual(['nav-vor', 'approach-vor']);
+    expect(ids([unit('x', 'loc-receiver')])).toEqual(['approach-loc']);
+    expect(ids([unit('x', 'loc-receiver', 'gs-receiver')])).toEqual(['approach-loc', 'approach-ils']);
+    expect(ids([unit('x', 'vor-receiver', 'gs-receiver')])).toEqual(['nav-vor', 'approach-vor']);
+    expect(ids([unit('x', 'gnss')])).toEqual([
+      'nav-gnss',
+      'approach-lnav',
+      'approach-lp',
+      'approach-lnav-vnav',
+      'approach-lpv',
+    ]);
+  });
+
+  it('of talking is each radio with its antennas', () => {
+    expect(meansOf([unit('com1', 'com'), off(unit('com2', 'com'))], [], [antenna('a1', 'com1')])).toEqual([
+      ['com1', 'two-way-radio', ['com1', 'a1']],
+    ]);
+  });
+
+  it.each(['altitude-gray', 'altitude-serial'] as const)(
+    'of reporting altitude is the transponder with what feeds it by %s',
+    (signal) => {
+      const feed = linkOf('enc1', signal, 'atc1', signal);
+      const encoder = unit('enc1', 'altitude-reporting');
+      const transponder = unit('atc1', 'transponder');
+      expect(meansOf([transponder, encoder], [feed], [antenna('a1', 'atc1')])).toEqual([
+        ['enc1>atc1', 'altitude-reporting', ['atc1', 'enc1>atc1', 'enc1', feed.id, 'a1']],
+      ]);
+      expect(meansOf([transponder, off(encoder)], [feed])).toEqual([['atc1', 'altitude-reporting', ['atc1']]]);
+    },
+  );
+
+  it('of reporting altitude is the transponder alone where nothing feeds it or it has its own source', () => {
+    const feed = linkOf('enc1', 'altitude-gray', 'atc1', 'altitude-gray');
+    expect(meansOf([unit('atc1', 'transponder')])).toEqual([['atc1', 'altitude-reporting', ['atc1']]]);
+    expect(
+      facts([unit('atc1', 'transponder', 'altitude-reporting'), unit('enc1', 'other')], [feed]).means.map(
+        ({ id }) => id,
+      ),
+    ).toEqual(['atc1', 'enc1>atc1']);
+    expect(
+      facts([unit('atc1', 'transponder'), unit('x', 'other')], [lateral('x', 'atc1')]).means.map(({ id }) => id),
+    ).toEqual(['atc1']);
+  });
+
+  it.each(['ads-b-out-1090', 'ads-b-out-uat'] as const)(
+    'of ADS-B is a unit with %s and its source of position',
+    (code) => {
+      const feed = linkOf('pos1', 'position', 'out1', 'position');
+      expect(meansOf([unit('out1', code), unit('pos1', 'other')], [feed])).toEqual([
+        ['pos1>out1', 'ads-b-out', ['out1', 'pos1>out1', 'pos1', feed.id]],
+      ]);
+      expect(meansOf([unit('out1', code)])).toEqual([['out1', 'ads-b-out', ['out1']]]);
+    },
+  );
+
+  it('a unit, link, antenna or chain bears on what passes it', () => {
+    const links = [lateral('nav1', 'cdi1')];
+    const known = facts([unit('nav1', 'vor-receiver'), cdi], links, [antenna('a1', 'nav1')]);
+    for (const id of ['nav1', 'cdi1', 'a1', 'nav1>cdi1', links[0]?.id ?? ''])
+      expect(known.capabilitiesThrough(id)).toEqual(['nav-vor', 'approach-vor']);
+    expect(known.capabilitiesThrough('other')).toEqual([]);
+  });
+});
+
+describe('what is known of a unit', () => {
+  const port = (name: string, signal: Port['signal']): Port => ({
+    name,
+    signal,
+    direction: 'out',
+    standard: 'analog',
+    speed: null,
+    requiredFor: [],
+  });
+  const type = typeOf({ id: 't', functions: ['com'], ports: [port('OUT', 'heading')] });
+  const typed = (typeId: string | null) =>
+    factsOf(
+      dossierOf({ configuration: { units: [unitOf({ id: 'u', typeId, functions: ['dme'] })] } }),
+      catalogueOf(type),
+    ).units.get('u');
+
+  it('stands in its type, without one in its own entry', () => {
+    expect(typed('t')).toMatchObject({ id: 'u', type, active: true });
+    expect([...(typed('t')?.functions ?? [])]).toEqual(['com']);
+    expect([...(typed(null)?.functions ?? [])]).toEqual(['dme']);
+    expect(typed('gone')).toMatchObject({ type: null });
+    expect([...(typed('gone')?.functions ?? [])]).toEqual(['dme']);
+  });
+
+  it('the signal of a joint is that of either port, by the type or by the port’s own name', () => {
+    const known = factsOf(
+      dossierOf({ configuration: { units: [unitOf({ id: 'u', typeId: 't' }), unit('v')] } }),
+      catalogueOf(type),
+    );
+    expect(known.signalOf(linkOf('u', 'OUT', 'v', 'PIN 3'))).toBe('heading');
+    expect(known.signalOf(linkOf('v', 'PIN 3', 'u', 'OUT'))).toBe('heading');
+    expect(known.signalOf(linkOf('v', 'position', 'u', 'NONE'))).toBe('position');
+    expect(known.signalOf(linkOf('v', 'PIN 3', 'u', 'NONE'))).toBeNull();
+    expect(known.signalOf(linkOf('u', 'position', 'gone', 'x'))).toBeNull();
+  });
+});
+
+describe('what is recorded', () => {
+  const stated = { asOf: '2026-01-01', by: 'J. Orrell' };
+  const known = factsOf(
+    dossierOf({
+      status: {
+        records: [
+          recordOf({ kind: 'vor-check', on: '2026-01-05', subjects: ['nav1'] }),
+          recordOf({ kind: 'vor-check', on: '2026-02-05', subjects: ['nav1', 'nav2'] }),
+          recordOf({ kind: 'compass-swing', on: '2026-02-06', subjects: ['nav1'] }),
+        ],
+        completeness: [{ list: 'links', stated }],
+      },
+    }),
+    catalogueOf(),
+  );
+
+  it('of a kind about a subject comes newest first', () => {
+    expect(known.records('vor-check', 'nav1').map(({ done }) => done.date)).toEqual(['2026-02-05', '2026-01-05']);
+    expect(known.records('vor-check', 'nav2').map(({ done }) => done.date)).toEqual(['2026-02-05']);
+    expect(known.records('compass-swing', 'nav2')).toEqual([]);
+  });
+
+  it('a list is complete where somebody said so', () => {
+    expect(known.complete('links')).toEqual(stated);
+    expect(known.complete('equipment')).toBeNull();
+    expect(known.zone).toBe('America/Chicago');
+  });
+});
+
+describe('what feeds an indicator', () => {
+  const fed = (...given: Parameters<typeof facts>) => {
+    const known = facts(...given);
+    const indicator = known.units.get('cdi1');
+    if (!indicator) throw new Error('There is no cdi1.');
+    return [...feeding(known, indicator)];
+  };
+  const gps = unit('gps1', 'gnss');
+
+  it('is every unit that sends deviation to it, straight or through selectors', () => {
+    expect(fed([nav, gps, cdi], [lateral('nav1', 'cdi1'), vertical('gps1', 'cdi1')])).toEqual(['nav1', 'gps1']);
+    const through = [lateral('nav1', 'sel1'), lateral('gps1', 'sel1'), lateral('sel1', 'cdi1')];
+    expect(fed([nav, gps, selector, cdi], through)).toEqual(['nav1', 'gps1']);
+    expect(fed([unit('x'), cdi], [lateral('x', 'cdi1')])).toEqual(['x']);
+  });
+
+  it('is no deactivated unit, and none that sends something else or elsewhere', () => {
+    const other = [lateral('nav1', 'cdi1'), linkOf('gps1', 'position', 'cdi1', 'position'), lateral('gps1', 'cdi2')];
+    expect(fed([off(nav), gps, cdi, bar], other)).toEqual([]);
+    expect(fed([cdi], [lateral('gone', 'cdi1')])).toEqual([]);
+  });
+
+  it('is itself where it shows its own guidance', () => {
+    expect(fed([unit('cdi1', 'gnss', 'lateral-deviation')])).toEqual(['cdi1']);
+  });
+
+  it('ends in a ring of selectors', () => {
+    const ring = [lateral('sel1', 'cdi1'), lateral('sel2', 'sel1'), lateral('sel1', 'sel2'), lateral('nav1', 'sel2')];
+    expect(fed([nav, selector, unit('sel2', 'source-selector'), cdi], ring)).toEqual(['nav1']);
+  });
+
+  it('are straight senders only, where those are asked for', () => {
+    const known = facts([nav, selector, cdi], [lateral('nav1', 'sel1'), vertical('sel1', 'cdi1')]);
+    expect(sendersTo(known, 'cdi1').map(({ id }) => id)).toEqual(['sel1']);
+    expect(sendersTo(known, 'nav1')).toEqual([]);
+  });
+});

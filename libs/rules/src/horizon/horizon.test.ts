@@ -1,0 +1,100 @@
+import { describe, expect, it } from 'vitest';
+import { goodDay, trainer, trainerCatalogue } from '../../testing/trainer.js';
+import type { FlightConditions } from '../verdict/conditions.js';
+import { horizon } from './horizon.js';
+
+const lesson: Partial<FlightConditions> = {
+  rules: 'vfr',
+  light: 'day',
+  purpose: 'training-provided',
+  airspace: [],
+  topFt: 3000,
+  overWaterBeyondGlide: false,
+};
+const held = trainer({
+  status: {
+    holds: [{ id: 'h', reason: 'Panel open', by: 'J. Orrell', from: '2026-03-18T00:00Z', until: '2026-03-20T00:00Z' }],
+  },
+});
+const end = '2026-05-20T00:00Z';
+const hold = 'held|aircraft';
+const hundred = 'hundred-hour-inspection|aircraft';
+
+// The trainer's meter was read on 15 March at 20:00Z, good for 31 days, with 70 hours left to its 100-hour inspection.
+describe('a trainer that is held for two days, asked for lessons', () => {
+  const asked = () => horizon(held, trainerCatalogue, goodDay, end, lesson);
+
+  it('is asked from and to when, for the flight in full', () => {
+    const { windows: _windows, ...rest } = asked();
+    expect(rest).toEqual({
+      from: goodDay,
+      to: end,
+      conditions: { ...lesson, localTrainingNm: null, crewOnly: false, approaches: [] },
+    });
+  });
+
+  it('leaves no gap: each stretch of time has its bands of hours, each ends because of what it ends of', () => {
+    expect(
+      asked().windows.map((each) => [
+        each.from,
+        each.to,
+        each.above,
+        each.upTo,
+        each.ready,
+        each.standing,
+        each.because,
+        each.endsBecause,
+      ]),
+    ).toEqual([
+      [goodDay, '2026-03-18T00:00Z', -1, 7000, 'yes', 'judged', [hold], [hold]],
+      [goodDay, '2026-03-18T00:00Z', 7000, null, 'no', 'judged', [hundred], [hold]],
+      ['2026-03-18T00:00Z', '2026-03-20T00:00Z', -1, 7000, 'no', 'held', [hold], [hold]],
+      ['2026-03-18T00:00Z', '2026-03-20T00:00Z', 7000, null, 'no', 'held', [hold, hundred], [hold]],
+      ['2026-03-20T00:00Z', '2026-04-15T20:00Z', -1, 7000, 'yes', 'judged', [hundred], [hundred]],
+      ['2026-03-20T00:00Z', '2026-04-15T20:00Z', 7000, null, 'no', 'judged', [hundred], []],
+      ['2026-04-15T20:00Z', end, -1, 7000, 'cannot-tell', 'judged', [hundred], []],
+      ['2026-04-15T20:00Z', end, 7000, null, 'no', 'judged', [hundred], []],
+    ]);
+  });
+
+  it('where meters are read in time only the hours end it', () => {
+    const ahead = horizon(held, trainerCatalogue, '2026-03-20T00:00Z', end, lesson, true).windows;
+    expect(ahead.map((each) => [each.to, each.above, each.upTo, each.ready, each.because])).toEqual([
+      [end, -1, 7000, 'yes', [hundred]],
+      [end, 7000, null, 'no', [hundred]],
+    ]);
+  });
+});
+
+it('a moment that is an edge begins a window and ends none before it', () => {
+  const { windows } = horizon(held, trainerCatalogue, '2026-03-18T00:00Z', '2026-03-20T00:00Z', lesson);
+  expect(windows.map((each) => [each.from, each.to, each.ready])).toEqual([
+    ['2026-03-18T00:00Z', '2026-03-20T00:00Z', 'no'],
+    ['2026-03-18T00:00Z', '2026-03-20T00:00Z', 'no'],
+  ]);
+});
+
+it('says how high the flight may go and how sure the sources are', () => {
+  const ifr = { ...lesson, rules: 'ifr', purpose: 'private', airspace: ['controlled'] } as const;
+  const [first] = horizon(trainer(), trainerCatalogue, goodDay, '2026-03-17T00:00Z', ifr).windows;
+  expect(first).toMatchObject({ operation: 'flight', ready: 'yes', topFt: 20_000 });
+  expect(first?.weakestSource).not.toBeNull();
+});
+
+it('ends no window at an edge that is the end of what was asked', () => {
+  const { windows } = horizon(held, trainerCatalogue, goodDay, '2026-03-18T00:00Z', lesson);
+  expect(windows.map((each) => [each.from, each.to, each.upTo, each.because, each.endsBecause])).toEqual([
+    [goodDay, '2026-03-18T00:00Z', 7000, [hundred], []],
+    [goodDay, '2026-03-18T00:00Z', null, [hundred], []],
+  ]);
+});
+
+it('without hours that anything depends on there is one band', () => {
+  const home = { ...lesson, purpose: 'private' } as const;
+  const { windows } = horizon(held, trainerCatalogue, goodDay, '2026-03-21T00:00Z', home);
+  expect(windows.map((each) => [each.to, each.above, each.upTo, each.ready])).toEqual([
+    ['2026-03-18T00:00Z', -1, null, 'yes'],
+    ['2026-03-20T00:00Z', -1, null, 'no'],
+    ['2026-03-21T00:00Z', -1, null, 'yes'],
+  ]);
+});

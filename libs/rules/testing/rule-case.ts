@@ -1,0 +1,49 @@
+import { metersAt } from '../src/assess/meters.js';
+import type { Catalogue, EquipmentType } from '../src/catalogue/type.js';
+import type { Dossier } from '../src/dossier/dossier.js';
+import { factsOf } from '../src/graph/facts.js';
+import type { Rule } from '../src/rules/rule.js';
+import type { Capability } from '../src/verdict/capability.js';
+import type { Outcome } from '../src/verdict/clause.js';
+import type { FlightConditions } from '../src/verdict/conditions.js';
+import { strictest } from '../src/verdict/conditions.js';
+import type { Point } from '../src/verdict/evaluate.js';
+import type { Draft, Values } from '../src/verdict/result.js';
+
+export interface RuleCase {
+  readonly name: string;
+  readonly dossier: Dossier;
+  readonly types?: readonly EquipmentType[];
+  /** UTC, `YYYY-MM-DDTHH:MMZ`. */
+  readonly at: string;
+  /** Flight hours since the latest reading, whole hundredths. */
+  readonly hoursAhead?: number;
+  /** What the flight is; fields left out take the strictest value. */
+  readonly flight?: Partial<FlightConditions>;
+  /** What other capabilities are, for rules that refer to them; unnamed ones are cannot-tell. */
+  readonly capabilities?: Partial<Record<Capability, Outcome>>;
+  /** Which statement is meant, where the rule makes several. */
+  readonly subject?: string;
+  /** `none`: the rule makes no statement on this subject. */
+  readonly expect: Outcome | 'none';
+  readonly message?: string;
+  readonly data?: Values;
+  readonly topFt?: number;
+}
+
+export function statements(rule: Rule, each: RuleCase): readonly Draft[] {
+  return rule.evaluate(factsOf(each.dossier, catalogueOf(each)));
+}
+
+export function pointOf(each: RuleCase, dossier: Dossier): Point {
+  return {
+    instant: each.at,
+    meters: metersAt(dossier, each.hoursAhead ?? 0),
+    conditions: { ...strictest, ...each.flight },
+    capability: (capability) => each.capabilities?.[capability] ?? 'cannot-tell',
+  };
+}
+
+export function catalogueOf(each: RuleCase): Catalogue {
+  return { version: 'test', types: Object.fromEntries((each.types ?? []).map((type) => [type.id, type])) };
+}

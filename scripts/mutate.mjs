@@ -1,0 +1,57 @@
+// npm run mutate -- [folder or file of libs/rules/src ...]: changes the rule library in small ways, one at a time, and asks whether a
+// test notices. It takes long, so it is no part of npm test: give it the folder that you work on. Survivors are printed at the end.
+import './lib/node-version.mjs';
+import { existsSync, statSync } from 'node:fs';
+import { inRoot } from './lib/paths.mjs';
+import { command, StepError } from './lib/steps.mjs';
+import { Stryker } from '@stryker-mutator/core';
+
+const home = 'libs/rules/src';
+/** Tables of facts are held to their sources by tests/reference; schemas and lists of names have no behaviour to change. */
+const left = ['facts/**', 'catalogue/**', 'dossier/**', 'time/zone-data.ts', 'assess/version.ts', 'rules/registry.ts'];
+
+await command(async () => {
+  const wanted = process.argv.slice(2);
+  const ofRules = /^\/?$|^\/(rules|assess)(\/|$)/;
+  // What lies below the rules is held to its own tests: those of the rules would notice most changes too, late and slowly.
+  process.env.WITHOUT_RULES =
+    wanted.length > 0 && !wanted.some((place) => ofRules.test(place.slice(home.length))) ? 'yes' : '';
+  const mutations = new Stryker({
+    mutate: [
+      ...(wanted.length === 0 ? [home] : wanted).map(patternOf),
+      `!${home}/**/*.test.ts`,
+      `!${home}/index.ts`,
+      ...left.map((each) => `!${home}/${each}`),
+    ],
+    testRunner: 'vitest',
+    vitest: { configFile: 'scripts/mutate/vitest.config.ts' },
+    plugins: ['@stryker-mutator/vitest-runner'],
+    concurrency: Number(process.env.CONCURRENCY ?? 1),
+    reporters: ['clear-text', 'progress-append-only', 'json'],
+    clearTextReporter: { logTests: false, reportTests: false, skipFull: true },
+    jsonReporter: { fileName: '.test-data/mutation.json' },
+    tempDirName: '.test-data/mutate',
+    ignorePatterns: ['.data', '.test-data', 'docs/screens', 'dist'],
+    // What runs once when a module is loaded would need every test for every mutant.
+    ignoreStatic: true,
+    timeoutMS: 15_000,
+  });
+  try {
+    await mutations.runMutationTest();
+  } catch (error) {
+    const wayOut = 'mend what it names above; the tests must pass before a change is tried on them.';
+    throw new StepError('The changes could not be tried.', wayOut, String(error));
+  }
+});
+
+function patternOf(place) {
+  const path = place.replace(/\/$/, '');
+  if (!path.startsWith(home) || !existsSync(inRoot(path)))
+    throw new StepError(`${place} is no folder or file of ${home}.`, `name one, such as ${home}/calculations.`);
+  if (left.some((each) => path.startsWith(`${home}/${each.replace('/**', '')}`)))
+    throw new StepError(
+      `${place} is left as it is: tables, schemas and lists have no behaviour to change.`,
+      'name another.',
+    );
+  return statSync(inRoot(path)).isDirectory() ? `${path}/**/*.ts` : path;
+}
