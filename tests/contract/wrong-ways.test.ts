@@ -142,6 +142,18 @@ const directive = (part: Partial<Directive>): Part<Dossier> => ({
     ],
   },
 });
+/** The directive complied with by an entry with something changed. */
+const complied = (part: Partial<RecordHead>): Part<Dossier> => {
+  const record = recordOf({
+    kind: 'directive-compliance',
+    on: '2025-09-10',
+    subjects: ['dir1'],
+    agency: mechanic,
+    ...part,
+  });
+  const { status } = directive({ state: 'complied', method: 'Paragraph (c)', recordId: record.id });
+  return { status: { ...status, ...entries({ and: [record] }).status } };
+};
 /** A test that work of 12 March called for, with its entry. */
 const tested = (kind: RecordHead['kind'], subject: string, date: string, at: string | null = null) =>
   entries({
@@ -415,6 +427,58 @@ const inspections: readonly Wrong[] = [
   {
     thought: 'a directive without a due date has time',
     change: [directive({ nextDue: null })],
+    flight: vfr,
+    ready: 'no',
+    because: 'directives',
+  },
+  {
+    thought: 'a directive is complied with because it says so: its entry failed',
+    change: [complied({ outcome: 'failed' })],
+    flight: vfr,
+    ready: 'no',
+    because: 'directives',
+  },
+  {
+    thought: 'whoever flies may sign for a directive',
+    change: [complied({ agency: pilot })],
+    flight: vfr,
+    ready: 'no',
+    because: 'directives',
+  },
+  {
+    thought: 'an entry that nobody signed complies',
+    change: [complied({ agency: null })],
+    flight: vfr,
+    ready: 'cannot-tell',
+    because: 'directives',
+  },
+  {
+    thought: 'any entry proves any directive: the one named is the VOR check',
+    change: [directive({ state: 'complied', method: 'Paragraph (c)', recordId: trainerRecords.vor.id })],
+    flight: vfr,
+    ready: 'no',
+    because: 'directives',
+  },
+  {
+    thought: 'what is no unit of the panel is not fitted: the directive is on a part with a life limit',
+    change: [
+      directive({ subject: 'hoses' }),
+      {
+        status: {
+          lifeLimits: [
+            {
+              id: 'hoses',
+              name: 'Fuel hoses',
+              serial: 'H-4',
+              subject: 'hoses',
+              mandatory: true,
+              document: null,
+              retireBy: { by: 'date', date: '2030-01-31', meter: null, at: null },
+            },
+          ],
+        },
+      },
+    ],
     flight: vfr,
     ready: 'no',
     because: 'directives',

@@ -71,6 +71,11 @@ export function recurring(
 
 /** Whether an entry counts, which no time and no flight changes. */
 export function entryOutcome({ clause }: Counted): Outcome {
+  return timelessOutcome(clause);
+}
+
+/** Of a clause that has no region. */
+export function timelessOutcome(clause: Clause): Outcome {
   return evaluate(clause, {
     instant: '0001-01-01T00:00Z',
     meters: {},
