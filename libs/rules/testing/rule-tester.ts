@@ -23,6 +23,11 @@ export interface RuleCase {
   readonly hoursAhead?: number;
   /** What the flight is; fields left out take the strictest value. */
   readonly flight?: Partial<FlightConditions>;
+  /**
+   * Paths whose null is a state in this case, not a gap: an entry that carries no readings stands by its own statement, so taking
+   * away the readings makes another entry of it.
+   */
+  readonly states?: readonly string[];
   /** What other capabilities are, for rules that refer to them; unnamed ones are cannot-tell. */
   readonly capabilities?: Partial<Record<Capability, Outcome>>;
   /** Which statement is meant, where the rule makes several. */
@@ -97,6 +102,7 @@ export function testRule(rule: Rule, cases: readonly RuleCase[]): void {
       for (const each of cases) {
         const before = outcomesOf(rule, each, each.dossier);
         for (const path of recordedFacts(each.dossier)) {
+          if (each.states?.includes(path.join('.'))) continue;
           const poorer = forget(each.dossier, path);
           for (const [subject, outcome] of outcomesOf(rule, each, poorer)) {
             const was = before.get(subject);

@@ -21,8 +21,7 @@ export function directiveClause(facts: Facts, directive: Directive): Clause {
     return wasUnit(facts, directive.subject)
       ? notApplicable('subject-fitted', { source })
       : unknown('subject-fitted', [`${path}.subject`], { source });
-  if (directive.state === 'not-applicable')
-    return unknown('reason-why-not-applicable', [`${path}.reason`], { source });
+  if (directive.state === 'not-applicable') return unknown('reason-why-not-applicable', [`${path}.reason`], { source });
   const stated = maker(`Directive ${directive.number}`, 'compliance time');
   const inTime = directive.nextDue === null ? null : untilDue(facts, directive.nextDue, `${path}.nextDue`, stated);
   if (directive.state === 'open') return inTime ?? notMet('complied-with-before-further-flight', { source });
