@@ -119,7 +119,13 @@ const cases: readonly (readonly [string, Dossier, Partial<FlightConditions>, rea
     { ...vfr, purpose: 'training-provided' },
     ['read-meters'],
   ],
-  ['a navigator limited to VFR, flight to LPV', vfrOnly, lpv, ['approve-installation gps1']],
+  // A release after the list of directives was stated: somebody looks them up again.
+  [
+    'a navigator limited to VFR, flight to LPV',
+    vfrOnly,
+    lpv,
+    ['approve-installation gps1', 'find-out directives|unit:gps1'],
+  ],
   [
     'annual lapsed and emergency transmitter not inspected',
     trainer(
@@ -208,7 +214,7 @@ it('finds no way where the certificate forbids it', () => {
   expect(ask(experimental, ifr)).toMatchObject({ now: 'no', ways: [], complete: true });
 });
 
-it('counts what an action opens: a navigator that is fitted must be checked, joined and released', () => {
+it('counts what an action opens: a navigator that is fitted must be checked, joined and released, its directives looked up', () => {
   const without = trainer({
     configuration: {
       units: base.configuration.units.filter((unit) => unit.id !== 'gps1'),
@@ -222,6 +228,7 @@ it('counts what an action opens: a navigator that is fitted must be checked, joi
   expect(found?.[0]).toBe('fit-navigator nx5');
   expect([...(found ?? [])].sort()).toEqual([
     'controls-check',
+    'find-out directives|unit:new-navigator',
     'fit-navigator nx5',
     'gnss-function-check new-navigator',
     'join-ports new-navigator',

@@ -96,7 +96,10 @@ function list(facts: Facts): Draft {
   };
 }
 
-/** Directives of avionics are found by the units fitted: a later unit was not looked up. It holds up the release, not the fleet. */
+/**
+ * Directives of avionics are found by the units fitted: a later unit was not looked up. 39.7 binds whoever operates, so until the list
+ * is stated again nobody can tell whether the aircraft may fly with it; its job is not closed without that either.
+ */
 function unsearched(facts: Facts): readonly Draft[] {
   const stated = facts.complete('directives');
   return [...facts.units.values()].flatMap((unit): Draft[] => {
@@ -114,7 +117,7 @@ function unsearched(facts: Facts): readonly Draft[] {
           'not-applicable': 'unit-unsearched',
         },
         data: { unit: unit.unit.name, fitted, asOf: stated.asOf },
-        effects: [{ stops: 'release' }],
+        effects: [{ stops: 'release' }, { stops: 'capability', capability: 'fly' }],
         remedies: findOut(clause, 'completeness.state', 'directives'),
       },
     ];
