@@ -11,7 +11,7 @@ import { mechanic, pilot, readingsOf, recordOf, typeOf } from '../../libs/rules/
 import { catalogueOf } from '../../libs/rules/testing/changes.js';
 import type { Part } from '../../libs/rules/testing/dossiers.js';
 import { dossierOf } from '../../libs/rules/testing/dossiers.js';
-import { goodAtcrbs, goodModeS, perfectAltimeter } from '../../libs/rules/testing/sample-readings.js';
+import { dualVorCheck, goodAtcrbs, goodModeS, perfectAltimeter } from '../../libs/rules/testing/sample-readings.js';
 import {
   entries,
   goodDay,
@@ -140,6 +140,14 @@ const directive = (part: Partial<Directive>): Part<Dossier> => ({
         ...part,
       },
     ],
+  },
+});
+/** The list of directives stated complete as of a day. */
+const listed = (asOf: string): Part<Dossier> => ({
+  status: {
+    completeness: base.status.completeness.map((each) =>
+      each.list === 'directives' ? { ...each, stated: { ...each.stated, asOf } } : each,
+    ),
   },
 });
 /** The directive complied with by an entry with something changed. */
@@ -677,6 +685,67 @@ const inspections: readonly Wrong[] = [
     because: 'vor-check',
   },
   {
+    thought: 'a receiver may check itself against its aircraft',
+    change: [
+      entry('vor', {
+        subjects: ['nav1', 'aircraft'],
+        readings: readingsOf({ vor: dualVorCheck(118, 119) }),
+      }),
+    ],
+    flight: vor,
+    ready: 'no',
+    because: 'vor-check',
+  },
+  {
+    thought: 'a test signal may stand for any bearing',
+    change: [vorRead({ method: 'test-signal', expectedDeg: 90, indicatedDeg: 90 })],
+    flight: vor,
+    ready: 'no',
+    because: 'vor-check',
+  },
+  {
+    thought: 'a test signal reads 0 degrees only',
+    change: [vorRead({ method: 'test-signal', expectedDeg: 180, indicatedDeg: 182 })],
+    flight: vor,
+    ready: 'yes',
+  },
+  {
+    thought: 'whoever ferries with the crew alone needs no emergency transmitter',
+    change: [entry('locator', { done: { date: '2024-09-10', at: null } })],
+    flight: { ...vfr, purpose: 'ferry', crewOnly: true },
+    ready: 'cannot-tell',
+    because: 'elt',
+  },
+  {
+    thought: 'an inspection counts before it was done',
+    change: [entry('annual', { done: { date: '2026-03-20', at: null } })],
+    flight: vfr,
+    ready: 'no',
+    because: 'annual-inspection',
+  },
+  {
+    thought: 'a unit that came after the list of directives has none',
+    change: [unit('nav1', { fitted: { date: '2025-09-11', at: null } })],
+    flight: vfr,
+    ready: 'cannot-tell',
+    because: 'directives',
+  },
+  {
+    thought: 'the list of directives is good for twelve months to the day',
+    change: [listed('2025-03-02')],
+    flight: vfr,
+    at: '2026-03-31T20:00Z',
+    ready: 'yes',
+  },
+  {
+    thought: 'the list of directives stated once is stated for good',
+    change: [listed('2025-03-02'), tach(407_000, '2026-03-31T20:00Z')],
+    flight: vfr,
+    at: '2026-04-01T05:00Z',
+    ready: 'cannot-tell',
+    because: 'directives',
+  },
+  {
     thought: 'the signal of a repair station needs no entry of its own',
     change: [vorRead({ method: 'repair-station-signal', stationEntryMade: false })],
     flight: vor,
@@ -755,7 +824,7 @@ const readings: readonly Wrong[] = [
       }),
     ],
     flight: classC,
-    at: '2025-03-16T16:00Z',
+    at: '2025-10-20T16:00Z',
     ready: 'cannot-tell',
     because: 'transponder-readings',
   },

@@ -493,10 +493,11 @@ testRule(elt, [
   // (e): ferry with the required crew only.
   {
     ...base,
-    name: 'none fitted, ferry with the required crew',
+    name: 'none fitted, ferry with the required crew: for which of the two reasons nobody said',
     dossier: aircraft([], null),
     flight: { purpose: 'ferry', localTrainingNm: null, crewOnly: true },
-    expect: 'met',
+    expect: 'cannot-tell',
+    message: 'unclear',
   },
   {
     ...base,

@@ -36,6 +36,19 @@ testRule(annualInspection, [
     expect: 'not-met',
     message: 'lapsed',
   },
+  // The base lies in Chicago: its 31 January begins at 06:00 UTC.
+  {
+    name: 'the minute before its day',
+    dossier: dossierOf(standard, annual()),
+    at: '2025-01-31T05:59Z',
+    expect: 'not-met',
+  },
+  {
+    name: 'the first minute of its day',
+    dossier: dossierOf(standard, annual()),
+    at: '2025-01-31T06:00Z',
+    expect: 'met',
+  },
   {
     name: 'disapproved: done, but it does not count',
     dossier: dossierOf(standard, annual({ outcome: 'disapproved' })),
