@@ -45,7 +45,7 @@ export const aircraft = z
     operatorId: id.nullable(),
     /**
      * What replaces the annual and 100-hour inspections: progressive 91.409(d), selected 91.409(e), or approved under part 125 or 135
-     * with this registration listed 91.409(c)(3).
+     * with this registration listed 91.409(c).
      */
     program: z
       .object({

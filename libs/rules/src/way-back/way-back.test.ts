@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { approvalOf } from '../../testing/builders.js';
+import { approvalOf, mechanic, recordOf } from '../../testing/builders.js';
 import { entries, goodDay, trainer, trainerCatalogue, trainerRecords, trainerTypes } from '../../testing/trainer.js';
 import { assess, widenMoment } from '../assess/assess.js';
 import { systemOf } from '../assess/system.js';
@@ -55,6 +55,14 @@ const vfrOnly = trainer(
   ),
   { configuration: { supplements: [] } },
 );
+
+const compliance = recordOf({
+  kind: 'directive-compliance',
+  on: '2025-09-10',
+  subjects: ['dir1'],
+  agency: mechanic,
+  outcome: 'failed',
+});
 
 const cases: readonly (readonly [string, Dossier, Partial<FlightConditions>, readonly string[]])[] = [
   [
@@ -125,6 +133,53 @@ const cases: readonly (readonly [string, Dossier, Partial<FlightConditions>, rea
     vfrOnly,
     lpv,
     ['approve-installation gps1', 'find-out directives|unit:gps1'],
+  ],
+  [
+    'a unit deactivated without placard and entry',
+    trainer(
+      withUnits((unit) =>
+        unit.id === 'nav1'
+          ? { deactivated: { since: { date: '2026-03-12', at: null }, placarded: false, recorded: false } }
+          : {},
+      ),
+    ),
+    vfr,
+    ['deactivate-unit nav1'],
+  ],
+  [
+    'a directive whose entry failed',
+    trainer(entries({ and: [compliance] }), {
+      status: {
+        directives: [
+          {
+            id: 'dir1',
+            number: '2019-03-07',
+            subject: 'aircraft',
+            state: 'complied',
+            reason: null,
+            method: 'Paragraph (c)',
+            nextDue: null,
+            recordId: compliance.id,
+          },
+        ],
+      },
+    }),
+    vfr,
+    ['directive-compliance dir1'],
+  ],
+  [
+    'an hour and a half of transmitting on the counter',
+    trainer({
+      meters: {
+        definitions: [
+          ...base.meters.definitions,
+          { id: 'elt-use', name: 'Transmitter', kind: 'elt-transmitter', perFlightHour: 0, offset: 0 },
+        ],
+        readings: { 'elt-use': { value: 150, asOf: '2026-03-15T20:00Z', by: 'Desk' } },
+      },
+    }),
+    vfr,
+    ['elt-battery elt1'],
   ],
   [
     'annual lapsed and emergency transmitter not inspected',

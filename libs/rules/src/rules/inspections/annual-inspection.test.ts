@@ -159,7 +159,7 @@ testRule(annualInspection, [
     expect: 'cannot-tell',
   },
   {
-    name: 'one engine under an approved program of part 135: 91.409(c)(3)',
+    name: 'one engine under an approved program of part 135: 91.409(c)',
     dossier: dossierOf(standard, {
       configuration: { aircraft: { engineCount: 1, program: { kind: 'approved-program', document: null } } },
     }),

@@ -22,7 +22,7 @@ export const programInspection = defineRule(
     asks: 'A selected or approved inspection program is named, and the entry of its last inspection says through which day the aircraft is good.',
     binds:
       'Large airplanes, and multiengine turbojet and turboprop airplanes, which must select a program; turbine helicopters that chose one; aircraft under an approved program of part 125 or 135. For any other aircraft a selected program takes the place of nothing: single-engine turboprops follow 91.409(a).',
-    sources: [source, cfr('91.409(c)(3)'), cfr('1.1')],
+    sources: [source, cfr('91.409(c)'), cfr('1.1')],
     messages: {
       current: 'Inspected under its program, good through {lastGood}.',
       lapsed: 'No inspection under a selected program that counts and is still good.',
@@ -36,7 +36,7 @@ export const programInspection = defineRule(
     const approved = program?.kind === 'approved-program';
     const selected = approved || program?.kind === 'selected-program';
     const needs = approved
-      ? met('needs-a-program', { source: cfr('91.409(c)(3)') })
+      ? met('needs-a-program', { source: cfr('91.409(c)') })
       : selected
         ? maySelect(facts)
         : mustSelect(facts);
