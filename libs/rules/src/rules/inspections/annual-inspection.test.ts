@@ -2,6 +2,7 @@ import { inspector, mechanic, recordOf } from '../../../testing/builders.js';
 import type { Part } from '../../../testing/dossiers.js';
 import { dossierOf } from '../../../testing/dossiers.js';
 import { testRule } from '../../../testing/rule-tester.js';
+import type { Dossier } from '../../dossier/dossier.js';
 import { annualInspection } from './annual-inspection.js';
 
 const standard = { configuration: { aircraft: { certificate: 'standard' } } } as const;
@@ -14,12 +15,12 @@ const annual = (part: Partial<Parameters<typeof recordOf>[0]> = {}) =>
     },
   }) as const;
 
-// 14 CFR 91.409(a); month ends as in the worked example "annual done 31 Jan 2025: last good 31 Jan 2026".
-// The base lies in Chicago: its 31 January ends at 06:00 UTC on 1 February.
 const selected = (engine: 'reciprocating' | 'turboprop', engineCount: number | null): Part<Dossier> => ({
   configuration: { aircraft: { engine, engineCount, program: { kind: 'selected-program', document: null } } },
 });
 
+// 14 CFR 91.409(a); month ends as in the worked example "annual done 31 Jan 2025: last good 31 Jan 2026".
+// The base lies in Chicago: its 31 January ends at 06:00 UTC on 1 February.
 testRule(annualInspection, [
   {
     name: 'good on its last minute',
