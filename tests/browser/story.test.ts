@@ -96,6 +96,10 @@ test('a trainer gets a navigator with vertical guidance, and the dispatcher may 
   await choose(load.getByLabel('Unit', { exact: true }), 'QN 52');
   expect(await load.getByLabel(/^Cycle number/).inputValue()).toMatch(/^\d{4}$/);
 
+  // Nobody has looked up the directives of a unit that was not there: until then nobody can tell whether it may fly.
+  const looked = await add(page, 'State that a list is complete');
+  await choose(looked.getByLabel('List', { exact: true }), 'Directives');
+
   // The new antenna's bond is measured: out of its limit it is said so at once, mended it is in.
   const bond = await add(page, 'Record a test or an entry');
   await choose(bond.getByLabel('Kind', { exact: true }).first(), 'Bonding check');

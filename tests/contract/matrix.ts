@@ -5,7 +5,7 @@ import { approvalOf, linkOf, recordOf, unitOf } from '../../libs/rules/testing/b
 import { dossierOf } from '../../libs/rules/testing/dossiers.js';
 import { entries, trainer, trainerRecords } from '../../libs/rules/testing/trainer.js';
 
-/** Thirteen aircraft, each the well-kept trainer but for what its name says, and ten flights. All on one good day. */
+/** Fourteen aircraft, each the well-kept trainer but for what its name says, and ten flights. All on one good day. */
 
 const day: FlightConditions = {
   rules: 'vfr',

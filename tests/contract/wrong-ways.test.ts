@@ -11,7 +11,7 @@ import { mechanic, pilot, readingsOf, recordOf, typeOf } from '../../libs/rules/
 import { catalogueOf } from '../../libs/rules/testing/changes.js';
 import type { Part } from '../../libs/rules/testing/dossiers.js';
 import { dossierOf } from '../../libs/rules/testing/dossiers.js';
-import { goodAtcrbs, goodModeS, perfectAltimeter } from '../../libs/rules/testing/sample-readings.js';
+import { dualVorCheck, goodAtcrbs, goodModeS, perfectAltimeter } from '../../libs/rules/testing/sample-readings.js';
 import {
   entries,
   goodDay,
@@ -141,6 +141,71 @@ const directive = (part: Partial<Directive>): Part<Dossier> => ({
       },
     ],
   },
+});
+/** The list of directives stated complete as of a day. */
+const listed = (asOf: string): Part<Dossier> => ({
+  status: {
+    completeness: base.status.completeness.map((each) =>
+      each.list === 'directives' ? { ...each, stated: { ...each.stated, asOf } } : each,
+    ),
+  },
+});
+/** The directive complied with by an entry with something changed. */
+const complied = (part: Partial<RecordHead>): Part<Dossier> => {
+  const record = recordOf({
+    kind: 'directive-compliance',
+    on: '2025-09-10',
+    subjects: ['dir1'],
+    agency: mechanic,
+    ...part,
+  });
+  const { status } = directive({ state: 'complied', method: 'Paragraph (c)', recordId: record.id });
+  return { status: { ...status, ...entries({ and: [record] }).status } };
+};
+const transmitted = (value: number): Part<Dossier> => ({
+  meters: {
+    definitions: [
+      ...base.meters.definitions,
+      { id: 'elt-use', name: 'Transmitter', kind: 'elt-transmitter', perFlightHour: 0, offset: 0 },
+    ],
+    readings: { 'elt-use': { value, asOf: '2026-03-15T20:00Z', by: 'Desk' } },
+  },
+});
+/** Taken out on 12 March, with placard and entry; the entry with something changed. */
+const eltOut = (part: Partial<RecordHead>): Part<Dossier> => ({
+  configuration: {
+    units: base.configuration.units.filter((each) => each.id !== 'elt1'),
+    antennas: base.configuration.antennas.filter((each) => each.id !== 'a-elt'),
+    placards: [{ id: 'p', kind: 'elt-removed', unitId: null, inView: true, text: 'ELT not installed' }],
+  },
+  ...entries({
+    and: [
+      recordOf({
+        kind: 'elt-removal',
+        on: '2026-03-12',
+        agency: mechanic,
+        note: 'Quillon el4, serial E1, no signal on the bench',
+        ...part,
+      }),
+    ],
+  }),
+});
+const deactivated = (placarded: boolean | null, recorded: boolean | null): Partial<InstalledUnit> => ({
+  deactivated: { since: { date: '2026-03-12', at: null }, placarded, recorded },
+});
+const inProgram: Part<Dossier> = {
+  configuration: {
+    aircraft: {
+      program: { kind: 'selected-program', document: { title: 'Program', revision: '1', date: '2022-03-01' } },
+    },
+  },
+};
+const programEntry = recordOf({
+  kind: 'program-inspection',
+  on: '2025-09-10',
+  outcome: 'approved',
+  agency: mechanic,
+  expires: '2030-01-31',
 });
 /** A test that work of 12 March called for, with its entry. */
 const tested = (kind: RecordHead['kind'], subject: string, date: string, at: string | null = null) =>
@@ -365,6 +430,55 @@ const inspections: readonly Wrong[] = [
     because: 'annual-inspection',
   },
   {
+    thought: 'whoever selects a program needs no annual',
+    change: [inProgram, entries({ without: ['annual', 'hundred'], and: [programEntry] })],
+    flight: vfr,
+    ready: 'cannot-tell',
+    because: 'annual-inspection',
+  },
+  {
+    thought: 'whoever selects a program needs no 100 hours',
+    change: [inProgram, entries({ and: [programEntry] })],
+    flight: lesson,
+    hours: 70.01,
+    ready: 'no',
+    because: 'hundred-hour-inspection',
+  },
+  {
+    thought: 'a turbine engine is a turbine airplane: a single-engine turboprop selects a program too',
+    change: [
+      inProgram,
+      { configuration: { aircraft: { engine: 'turboprop', engineCount: 1 } } },
+      entries({
+        without: ['annual'],
+        and: [programEntry, { ...trainerRecords.annual, done: { date: '2025-02-10', at: null } }],
+      }),
+    ],
+    flight: vfr,
+    ready: 'no',
+    because: 'annual-inspection',
+  },
+  {
+    thought: 'a complete progressive inspection restarts the hours whoever signs it',
+    change: [
+      entries({
+        and: [
+          recordOf({
+            kind: 'progressive-complete',
+            on: '2026-03-01',
+            outcome: 'approved',
+            agency: mechanic,
+            meters: [{ meter: 'tach', value: 406_000 }],
+          }),
+        ],
+      }),
+    ],
+    flight: lesson,
+    hours: 70.01,
+    ready: 'no',
+    because: 'hundred-hour-inspection',
+  },
+  {
     thought: 'an experimental aircraft without recorded limitations has the usual twelve months',
     change: [
       { configuration: { aircraft: { certificate: 'experimental' } } },
@@ -392,6 +506,51 @@ const inspections: readonly Wrong[] = [
     because: 'elt',
   },
   {
+    thought: 'a battery is a battery: nobody signed for it',
+    change: [entry('battery', { agency: null })],
+    flight: vfr,
+    ready: 'cannot-tell',
+    because: 'elt',
+  },
+  {
+    thought: 'transmitting counts only where an entry shows it: the counter was read by itself',
+    change: [transmitted(150)],
+    flight: vfr,
+    ready: 'no',
+    because: 'elt',
+  },
+  { thought: 'an hour of transmitting is too much', change: [transmitted(100)], flight: vfr, ready: 'yes' },
+  {
+    thought: 'a transmitter that is out needs no signature',
+    change: [eltOut({ agency: null })],
+    flight: vfr,
+    ready: 'cannot-tell',
+    because: 'elt',
+  },
+  {
+    thought: 'any note tells make, model, serial number and reason',
+    change: [eltOut({ note: 'ok' })],
+    flight: vfr,
+    ready: 'no',
+    because: 'elt',
+  },
+  { thought: 'a transmitter that is out grounds', change: [eltOut({})], flight: vfr, ready: 'yes' },
+  {
+    thought: 'whoever looks at the data has verified them',
+    change: [
+      supplement(false),
+      entries({
+        and: [
+          recordOf({ kind: 'data-verification', subjects: ['gps1'], on: '2026-03-20', note: 'RNAV 18', agency: null }),
+        ],
+      }),
+    ],
+    flight: lpv,
+    at: '2026-03-20T15:00Z',
+    ready: 'cannot-tell',
+    because: 'navigation-data-current',
+  },
+  {
     thought: 'no directive recorded means none outstanding',
     change: [{ status: { completeness: base.status.completeness.filter((each) => each.list !== 'directives') } }],
     flight: vfr,
@@ -415,6 +574,58 @@ const inspections: readonly Wrong[] = [
   {
     thought: 'a directive without a due date has time',
     change: [directive({ nextDue: null })],
+    flight: vfr,
+    ready: 'no',
+    because: 'directives',
+  },
+  {
+    thought: 'a directive is complied with because it says so: its entry failed',
+    change: [complied({ outcome: 'failed' })],
+    flight: vfr,
+    ready: 'no',
+    because: 'directives',
+  },
+  {
+    thought: 'whoever flies may sign for a directive',
+    change: [complied({ agency: pilot })],
+    flight: vfr,
+    ready: 'no',
+    because: 'directives',
+  },
+  {
+    thought: 'an entry that nobody signed complies',
+    change: [complied({ agency: null })],
+    flight: vfr,
+    ready: 'cannot-tell',
+    because: 'directives',
+  },
+  {
+    thought: 'any entry proves any directive: the one named is the VOR check',
+    change: [directive({ state: 'complied', method: 'Paragraph (c)', recordId: trainerRecords.vor.id })],
+    flight: vfr,
+    ready: 'no',
+    because: 'directives',
+  },
+  {
+    thought: 'what is no unit of the panel is not fitted: the directive is on a part with a life limit',
+    change: [
+      directive({ subject: 'hoses' }),
+      {
+        status: {
+          lifeLimits: [
+            {
+              id: 'hoses',
+              name: 'Fuel hoses',
+              serial: 'H-4',
+              subject: 'hoses',
+              mandatory: true,
+              document: null,
+              retireBy: { by: 'date', date: '2030-01-31', meter: null, at: null },
+            },
+          ],
+        },
+      },
+    ],
     flight: vfr,
     ready: 'no',
     because: 'directives',
@@ -472,6 +683,67 @@ const inspections: readonly Wrong[] = [
     flight: vor,
     ready: 'no',
     because: 'vor-check',
+  },
+  {
+    thought: 'a receiver may check itself against its aircraft',
+    change: [
+      entry('vor', {
+        subjects: ['nav1', 'aircraft'],
+        readings: readingsOf({ vor: dualVorCheck(118, 119) }),
+      }),
+    ],
+    flight: vor,
+    ready: 'no',
+    because: 'vor-check',
+  },
+  {
+    thought: 'a test signal may stand for any bearing',
+    change: [vorRead({ method: 'test-signal', expectedDeg: 90, indicatedDeg: 90 })],
+    flight: vor,
+    ready: 'no',
+    because: 'vor-check',
+  },
+  {
+    thought: 'a test signal reads 0 degrees only',
+    change: [vorRead({ method: 'test-signal', expectedDeg: 180, indicatedDeg: 182 })],
+    flight: vor,
+    ready: 'yes',
+  },
+  {
+    thought: 'whoever ferries with the crew alone needs no emergency transmitter',
+    change: [entry('locator', { done: { date: '2024-09-10', at: null } })],
+    flight: { ...vfr, purpose: 'ferry', crewOnly: true },
+    ready: 'cannot-tell',
+    because: 'elt',
+  },
+  {
+    thought: 'an inspection counts before it was done',
+    change: [entry('annual', { done: { date: '2026-03-20', at: null } })],
+    flight: vfr,
+    ready: 'no',
+    because: 'annual-inspection',
+  },
+  {
+    thought: 'a unit that came after the list of directives has none',
+    change: [unit('nav1', { fitted: { date: '2025-09-11', at: null } })],
+    flight: vfr,
+    ready: 'cannot-tell',
+    because: 'directives',
+  },
+  {
+    thought: 'the list of directives is good for twelve months to the day',
+    change: [listed('2025-03-02')],
+    flight: vfr,
+    at: '2026-03-31T20:00Z',
+    ready: 'yes',
+  },
+  {
+    thought: 'the list of directives stated once is stated for good',
+    change: [listed('2025-03-02'), tach(407_000, '2026-03-31T20:00Z')],
+    flight: vfr,
+    at: '2026-04-01T05:00Z',
+    ready: 'cannot-tell',
+    because: 'directives',
   },
   {
     thought: 'the signal of a repair station needs no entry of its own',
@@ -587,7 +859,7 @@ const readings: readonly Wrong[] = [
       }),
     ],
     flight: classC,
-    at: '2025-03-16T16:00Z',
+    at: '2025-10-20T16:00Z',
     ready: 'cannot-tell',
     because: 'transponder-readings',
   },
@@ -608,6 +880,30 @@ const readings: readonly Wrong[] = [
     flight: ifr,
     ready: 'no',
     because: 'ifr-altitude-limit',
+  },
+  {
+    thought: 'the entry says how high the test went, though its readings stop lower',
+    change: [entry('altimeter', { readings: readingsOf({ altimeter: perfectAltimeter(10_000) }) })],
+    flight: { ...ifr, topFt: 18_000 },
+    ready: 'no',
+    because: 'ifr-altitude-limit',
+  },
+  {
+    thought: 'the class typed with the readings is the class of the unit',
+    change: [entry('transponder', { readings: readingsOf({ transponder: goodAtcrbs() }) })],
+    flight: classC,
+    ready: 'cannot-tell',
+    because: 'transponder-readings',
+  },
+  {
+    thought: 'an altimeter that is new under its TSO may fail its test',
+    change: [
+      unit('alt1', { manufactured: '2025-06-01', typeId: 'al3-tso' }),
+      entry('altimeter', { done: { date: '2026-03-01', at: null }, outcome: 'failed' }),
+    ],
+    flight: ifr,
+    ready: 'no',
+    because: 'static-altimeter-test',
   },
   {
     thought: 'a compass out of its limits grounds',
@@ -714,6 +1010,26 @@ const fitted: readonly Wrong[] = [
     flight: vfr,
     ready: 'cannot-tell',
     because: 'open-defects',
+  },
+  {
+    thought: 'what is deactivated is dealt with: no placard, no entry',
+    change: [unit('xpdr1', deactivated(false, false))],
+    flight: vfr,
+    ready: 'no',
+    because: 'deactivated-units',
+  },
+  {
+    thought: 'what is deactivated is placarded, though nobody looked',
+    change: [unit('xpdr1', deactivated(null, true))],
+    flight: vfr,
+    ready: 'cannot-tell',
+    because: 'deactivated-units',
+  },
+  {
+    thought: 'a unit that is deactivated as it must be grounds',
+    change: [unit('xpdr1', deactivated(true, true))],
+    flight: vfr,
+    ready: 'yes',
   },
   {
     thought: 'a deferred item costs nothing more: what needs it is lost',

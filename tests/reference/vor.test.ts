@@ -27,9 +27,18 @@ describe('14 CFR 91.171', () => {
     expect(judgeVorCheck(vorCheck('ground-checkpoint', 90, 94.1)).outcome).toBe('not-met');
   });
 
+  test('AIM 1-1-4: a test signal reads 0 FROM or 180 TO, on any other bearing it is none', () => {
+    const on = (bearing: number) => judgeVorCheck(vorCheck('test-signal', bearing, bearing)).outcome;
+    expect([0, 180, 360].map(on)).toEqual(['met', 'met', 'met']);
+    expect([1, 90, 179, 181, 270].map(on)).toEqual(Array(5).fill('not-met'));
+  });
+
   test('across north 359 against 1 is 2 degrees, 357 against 2 is 5', () => {
     expect(judgeVorCheck(dualVorCheck(359, 1))).toMatchObject({ outcome: 'met', points: [{ value: 2 }, {}, {}] });
-    expect(judgeVorCheck(vorCheck('test-signal', 0, 357))).toMatchObject({ outcome: 'met', points: [{ value: 3 }] });
+    expect(judgeVorCheck(vorCheck('test-signal', 0, 357))).toMatchObject({
+      outcome: 'met',
+      points: [{ value: 3 }, {}],
+    });
     expect(judgeVorCheck(dualVorCheck(357, 2))).toMatchObject({ outcome: 'not-met', points: [{ value: 5 }, {}, {}] });
     expect(judgeVorCheck(dualVorCheck(0, 360))).toMatchObject({ outcome: 'met', points: [{ value: 0 }, {}, {}] });
   });

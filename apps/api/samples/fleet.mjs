@@ -227,10 +227,16 @@ function addAircraft(files, { random, today, registration, n }) {
     method: '',
     complied_on: '',
     evidence: '',
+    outcome: '',
     book: '',
     page: '',
+    signed_by: '',
+    signer_kind: '',
+    signer_certificate: '',
+    signer_ratings: '',
     next_date: '',
   };
+  const signer = inspector(who);
   files.directives.push(
     {
       ...directive,
@@ -239,8 +245,13 @@ function addAircraft(files, { random, today, registration, n }) {
       method: 'Inspection by paragraph (c)',
       complied_on: dayBefore(today, random.between(30, 300)),
       evidence: 'entry-seen',
+      outcome: 'passed',
       book: 'Aircraft log 2',
       page: '41',
+      signed_by: signer.by,
+      signer_kind: signer.kind,
+      signer_certificate: signer.certificate,
+      signer_ratings: signer.ratings,
       next_date: dayBefore(today, -random.between(40, 300)),
     },
     {

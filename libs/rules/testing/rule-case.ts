@@ -20,6 +20,11 @@ export interface RuleCase {
   readonly hoursAhead?: number;
   /** What the flight is; fields left out take the strictest value. */
   readonly flight?: Partial<FlightConditions>;
+  /**
+   * Paths whose null is a state in this case, not a gap: an entry that carries no readings stands by its own statement, so taking
+   * away the readings makes another entry of it.
+   */
+  readonly states?: readonly string[];
   /** What other capabilities are, for rules that refer to them; unnamed ones are cannot-tell. */
   readonly capabilities?: Partial<Record<Capability, Outcome>>;
   /** Which statement is meant, where the rule makes several. */

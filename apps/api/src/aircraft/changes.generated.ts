@@ -690,7 +690,7 @@ export const changeEnums: Readonly<Record<string, readonly string[]>> = {
   PaperKind: ['registration', 'airworthiness-certificate', 'flight-manual', 'operating-limitations', 'radio-licence'],
   PlacardKind: ['gnss-vfr-only', 'elt-removed', 'inoperative', 'kinds-of-operation', 'compass', 'loading', 'other'],
   Place: ['pilot-panel', 'centre-stack', 'copilot-panel', 'glareshield', 'pedestal', 'remote'],
-  ProgramKind: ['annual', 'progressive', 'selected-program'],
+  ProgramKind: ['annual', 'progressive', 'selected-program', 'approved-program'],
   ProtectorKind: ['breaker', 'fuse', 'none'],
   Rating: [
     'airframe',

@@ -123,6 +123,7 @@ describe('the story: a VFR-limited navigator makes way for one with vertical gui
       (change: Change) => change.kind === 'record.add' && change.record.kind === 'gnss-function-check',
     ],
     ['the release', (change: Change) => change.kind === 'record.add' && change.record.kind === 'release-entry'],
+    ['a look at the directives of the new unit', (change: Change) => change.kind === 'completeness.state'],
     ['the controls check', (change: Change) => change.kind === 'record.add' && change.record.kind === 'controls-check'],
   ])('may not fly it without %s', (_, left) => {
     const after = takenOn(
@@ -164,7 +165,11 @@ describe('the story: a VFR-limited navigator makes way for one with vertical gui
       .test('vhf-interference-check', ['gps2', 'aircraft'], today, {}, done)
       .test('compass-swing', ['aircraft'], today, compassRun(), done)
       .record('controls-check', ['aircraft'], today, { ...done, agency: station, secondPerson: 'Idris Corley' })
-      .record('release-entry', ['gps2', 'aircraft'], today, { ...done, agency: station, outcome: 'approved' });
+      .record('release-entry', ['gps2', 'aircraft'], today, { ...done, agency: station, outcome: 'approved' })
+      .add({
+        kind: 'completeness.state',
+        lists: [{ list: 'directives', stated: { asOf: today, by: 'Idris Corley' } }],
+      });
     return job.inOrder().map(({ change }) => change);
   }
 });

@@ -1,4 +1,4 @@
-export { hoursText, readHours } from '../../../trade/hours.js';
+export { hoursText, readHours } from '../trade/hours.js';
 
 /**
  * What a person typed in a number field: a number, null for nothing, or the text itself where it is no number. The text

@@ -18,8 +18,12 @@ test('10 degrees pass, more fails, north included', () => {
   ]);
 });
 
-test('more than 10 from electric loads passes where the placard names them', () => {
-  expect(judgeCompass({ ...swing(12), electricLoadsPlacarded: true }).outcome).toBe('met');
+test('more than 10 from electric loads passes where the placard names them and a stabilized indicator is fitted', () => {
+  const named = { ...swing(12), electricLoadsPlacarded: true };
+  expect(judgeCompass(named, 'airplane', true).outcome).toBe('met');
+  expect(judgeCompass(named, 'airplane', false).outcome).toBe('not-met');
+  expect(judgeCompass(named).outcome).toBe('cannot-tell');
+  expect(judgeCompass({ ...swing(10), electricLoadsPlacarded: true }).outcome).toBe('met');
   expect(judgeCompass({ ...swing(12), electricLoadsPlacarded: false }).outcome).toBe('not-met');
 });
 

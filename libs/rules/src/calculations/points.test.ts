@@ -210,7 +210,10 @@ describe('a VOR receiver', () => {
     shown(judgeVorCheck(readings)).map(([what, , value, unit, limit]) => [what, value, unit, limit]);
 
   it('by each method, with what makes it count', () => {
-    expect(check(vorCheck('test-signal', 0, 359))).toEqual([['bearing-error', 1, 'deg', { most: 4 }]]);
+    expect(check(vorCheck('test-signal', 0, 359))).toEqual([
+      ['bearing-error', 1, 'deg', { most: 4 }],
+      ['test-signal-bearing', true, null, { is: true }],
+    ]);
     expect(check({ ...vorCheck('repair-station-signal', 0, 1), stationEntryMade: true })).toEqual([
       ['bearing-error', 1, 'deg', { most: 4 }],
       ['station-entry', true, null, { is: true }],

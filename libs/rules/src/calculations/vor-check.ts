@@ -1,6 +1,6 @@
 import type { VorReadings } from '../dossier/readings.js';
 import type { SourceRef } from '../facts/source.js';
-import { vorMethods } from '../facts/vor.js';
+import { votBearingsDeg, vorMethods } from '../facts/vor.js';
 import { angleBetween } from './angles.js';
 import type { JudgedPoint, JudgedReadings } from './judged.js';
 import { cannotTell, held, judged, stated } from './judged.js';
@@ -8,7 +8,7 @@ import { cannotTell, held, judged, stated } from './judged.js';
 /**
  * VOR check against 14 CFR 91.171, by method. Degrees; errors are taken the short way round, so 359 against 1 is 2.
  * Also asks what makes the method count: airborne methods only where the earlier ones are not available, the station's
- * own entry for a repair-station signal, independent units on one station for the dual check.
+ * own entry for a repair-station signal, 0 or 180 degrees for a test signal, independent units on one station for the dual check.
  */
 export function judgeVorCheck(readings: VorReadings): JudgedReadings {
   if (readings.method === null) {
@@ -32,6 +32,11 @@ function conditions(readings: VorReadings, lastResort: boolean, source: SourceRe
     return [
       stated({ what: 'station-entry', value: readings.stationEntryMade, source: { ...source, paragraph: '(d)' } }),
     ];
+  }
+  if (readings.method === 'test-signal') {
+    const { expectedDeg } = readings;
+    const value = expectedDeg === null ? null : votBearingsDeg.value.includes(expectedDeg);
+    return [stated({ what: 'test-signal-bearing', value, source: votBearingsDeg.source })];
   }
   if (readings.method === 'dual') {
     return [

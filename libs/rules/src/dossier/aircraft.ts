@@ -43,10 +43,13 @@ export const aircraft = z
     /** Where it lives; the zone ends its calendar months (our reading: no rule names a zone). */
     base: z.object({ id, name: shortText, zone: z.string() }),
     operatorId: id.nullable(),
-    /** An approved 91.409(d), (e) or 135 program replaces the annual and 100-hour inspections. */
+    /**
+     * What replaces the annual and 100-hour inspections: progressive 91.409(d), selected 91.409(e), or approved under part 125 or 135
+     * with this registration listed 91.409(c).
+     */
     program: z
       .object({
-        kind: z.enum(['annual', 'progressive', 'selected-program']).meta({ id: 'ProgramKind' }),
+        kind: z.enum(['annual', 'progressive', 'selected-program', 'approved-program']).meta({ id: 'ProgramKind' }),
         document: documentRef.nullable(),
       })
       .nullable(),

@@ -25,5 +25,11 @@ export const vorMethods = {
   dual: { value: { withinDeg: 4, airborne: false, lastResort: false }, source: vorRule('(c)') },
 } as const satisfies Readonly<Record<string, Sourced<VorMethodFacts>>>;
 
+/** What a test signal reads with the needle centred: 0 degrees FROM, or 180 degrees TO. */
+export const votBearingsDeg: Sourced<readonly number[]> = {
+  value: [0, 180, 360],
+  source: { document: 'AIM', paragraph: '1-1-4', edition: 'effective 2026-07-09', status: 'verified' },
+};
+
 /** Good on the day of the check and this many days after it; that day D+30 is inside is our reading. */
 export const vorCheckDays: Sourced<number> = { value: 30, source: { ...vorRule('(a)(2)'), status: 'reading' } };

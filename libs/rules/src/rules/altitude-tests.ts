@@ -5,8 +5,8 @@ import type { Facts } from '../graph/facts.js';
 import type { UnitFacts } from '../graph/units.js';
 import { lastGoodDay } from '../time/calendar.js';
 import type { CivilDate } from '../time/instant.js';
-import { allOf, anyOf, fact, unknown, within } from '../verdict/build.js';
-import type { Clause } from '../verdict/clause.js';
+import { allOf, anyOf, fact, met, notMet, unknown, within } from '../verdict/build.js';
+import type { Clause, Leaf } from '../verdict/clause.js';
 import type { Due } from '../verdict/result.js';
 import type { Counted } from './accomplished.js';
 import { accomplished } from './accomplished.js';
@@ -78,6 +78,7 @@ function orManufacture(
   const test = periodic(facts, kind, unit.id, tasks.altimeterTest, interval);
   const authorised = authorisedUnder(unit, tso);
   const made = unit.unit.manufactured;
+  const since = sinceMade(facts, kind, unit);
   const clause = anyOf(
     'tested-or-new',
     [
@@ -87,16 +88,30 @@ function orManufacture(
         [
           fact(authorised, 'made-under-tso', `catalogue.${unit.id}.authorisations`, { source: byManufacture }),
           manufacture(facts, kind, unit, interval.value),
+          since,
         ],
         'cannot-tell',
       ),
     ],
     'cannot-tell',
   );
-  const goodByManufacture = made !== null && authorised === true ? lastGoodDay(made, interval.value) : null;
+  const counts = made !== null && authorised === true && since.inside !== 'not-met';
+  const goodByManufacture = counts ? lastGoodDay(made, interval.value) : null;
   if (goodByManufacture === null || (test.lastGood !== null && test.lastGood >= goodByManufacture))
     return { ...test, clause };
   return { clause, lastGood: goodByManufacture, due: dueOn(facts, kind, goodByManufacture) };
+}
+
+/** What was new and then failed a test is as tested as that test: no test can be older than the unit. */
+function sinceMade(facts: Facts, kind: RecordKind, unit: UnitFacts): Leaf {
+  const label = 'no-test-failed-since';
+  const seen = facts.records(kind, unit.id).filter((each) => each.evidence === 'entry-seen');
+  const failed = seen.find((each) => each.outcome === 'failed' || each.outcome === 'disapproved');
+  if (failed) return notMet(label, { source: byManufacture, evidence: [failed.id] });
+  const open = seen.find((each) => each.outcome === null);
+  return open
+    ? unknown(label, [`status.records.${open.id}.outcome`], { source: byManufacture, evidence: [open.id] })
+    : met(label, { source: byManufacture });
 }
 
 /** A unit whose manufacture date nobody recorded was made no later than it was first fitted or tested: after that day's interval it is new no more. */

@@ -1,11 +1,14 @@
 import { eltRemovedDays } from '../facts/elt.js';
+import type { RecordHead } from '../dossier/status.js';
 import type { Facts } from '../graph/facts.js';
 import { addDays } from '../time/calendar.js';
 import type { CivilDate } from '../time/instant.js';
 import { allOf, anyOf, fact, met, notMet, unknown, within } from '../verdict/build.js';
 import type { Clause } from '../verdict/clause.js';
 import { cfr } from './cite.js';
+import { signerNamed } from './entry-signer.js';
 import { endOfDay } from './periodic.js';
+import { release } from './who-may.js';
 
 const source = cfr('91.207(f)(10)');
 
@@ -32,9 +35,13 @@ export function temporaryRemoval(facts: Facts): Removal {
     initial.evidence === 'entry-seen'
       ? met('entry-seen', { source, evidence })
       : notMet('entry-seen', { source, evidence }),
-    initial.note === null
-      ? unknown('make-model-serial-and-reason-entered', [`status.records.${initial.id}.note`], { source, evidence })
-      : met('make-model-serial-and-reason-entered', { source, evidence }),
+    ...signed(facts, initial),
+    fact(
+      initial.note === null ? null : wordsIn(initial.note) >= toldByEntry.length,
+      'make-model-serial-and-reason-entered',
+      `status.records.${initial.id}.note`,
+      { source, evidence },
+    ),
     placardInView(facts),
     within(
       'at-most-90-days-after-removal',
@@ -43,6 +50,24 @@ export function temporaryRemoval(facts: Facts): Removal {
     ),
   ];
   return { clause: allOf('removed-for-a-while', parts, 'cannot-tell'), on, lastDay };
+}
+
+/** Taking it out is maintenance: no unit of a tray that a pilot may exchange. */
+function signed(facts: Facts, removal: RecordHead): readonly Clause[] {
+  const task = release(new Set(['elt'] as const), facts.dossier.configuration.aircraft.certificate);
+  const may = removal.agency === null ? null : task.may(removal.agency);
+  const extra = { source: task.source, evidence: [removal.id] };
+  return [
+    fact(may, 'signer-allowed', `status.records.${removal.id}.agency`, extra),
+    signerNamed(removal, cfr('43.9(a)')),
+  ];
+}
+
+/** What the entry tells besides its date. Fewer words than these cannot; whether more do, a person reads. */
+const toldByEntry = ['make', 'model', 'serial number', 'reason'] as const;
+
+function wordsIn(note: string): number {
+  return note.split(/\s+/).filter((each) => each !== '').length;
 }
 
 /** The text counts from the initial removal: a second entry does not start the days again unless the transmitter was back. */

@@ -1,17 +1,15 @@
-import { eltBatteryUseHours, eltC91LastInstallation, eltInspectionMonths } from '../facts/elt.js';
-import type { RecordHead } from '../dossier/status.js';
+import { eltC91LastInstallation, eltInspectionMonths } from '../facts/elt.js';
 import type { Facts } from '../graph/facts.js';
 import type { UnitFacts } from '../graph/units.js';
 import type { CivilDate } from '../time/instant.js';
-import { allOf, anyOf, fact, met, notMet, unknown, within } from '../verdict/build.js';
-import type { Clause, Leaf } from '../verdict/clause.js';
+import { allOf, anyOf, fact, unknown } from '../verdict/build.js';
+import type { Clause } from '../verdict/clause.js';
 import { accomplished } from './accomplished.js';
-import { cfr, practice } from './cite.js';
-import { endOfDay, withinMonths } from './periodic.js';
+import { cfr } from './cite.js';
+import { batteryOf } from './elt-battery.js';
+import { withinMonths } from './periodic.js';
 import { builtTo, operable, stateOf } from './unit-state.js';
 import { release } from './who-may.js';
-
-const noneEntered = practice('transmitting is entered when it happens');
 
 export interface Service {
   readonly clause: Clause;
@@ -65,54 +63,4 @@ function standard(unit: UnitFacts): Clause {
     { source },
   );
   return anyOf('newer-than-c91-or-fitted-before-the-ban', [newer, early], 'cannot-tell');
-}
-
-/**
- * The newest battery entry that was seen decides, and any reported after it; older batteries are gone.
- * An entry that failed (run down, used too long) leaves no good battery.
- */
-function batteryOf(facts: Facts, unit: UnitFacts): { readonly clause: Clause; readonly goodTo: CivilDate | null } {
-  const source = cfr('91.207(c)');
-  const entries = accomplished(facts, ['elt-battery'], unit.id, {});
-  const seen = entries.findIndex(({ record }) => record.evidence === 'entry-seen');
-  const clauses = entries.slice(0, seen < 0 ? entries.length : seen + 1).map(({ record, clause }) => {
-    const evidence = [record.id];
-    const expiry =
-      record.expires === null
-        ? unknown('battery-expiry-recorded', [`status.records.${record.id}.expires`], { source, evidence })
-        : within(
-            'before-battery-expiry',
-            { before: endOfDay(facts, record.expires) },
-            { source: cfr('91.207(c)(2)'), evidence },
-          );
-    return allOf('battery-good', [clause, expiry, usedSince(facts, unit, record)], 'cannot-tell');
-  });
-  return {
-    clause: anyOf(
-      'elt-battery',
-      clauses.length > 0 ? clauses : [unknown('battery-recorded', ['status.records'], { source })],
-      'cannot-tell',
-    ),
-    goodTo: entries[0]?.record.expires ?? null,
-  };
-}
-
-/** Hours of transmitting on this battery, as its own entry and later ones show them. Exactly one hour is allowed. */
-function usedSince(facts: Facts, unit: UnitFacts, battery: RecordHead): Leaf {
-  const counters = new Set(
-    facts.dossier.meters.definitions.filter((each) => each.kind === 'elt-transmitter').map((each) => each.id),
-  );
-  const shown = facts.dossier.status.records
-    .filter((each) => each.id === battery.id || (each.subjects.includes(unit.id) && each.done.date > battery.done.date))
-    .flatMap((each) => each.meters)
-    .filter((each) => counters.has(each.meter))
-    .map((each) => each.value);
-  if (shown.length === 0) return met('no-transmitting-entered', { source: noneEntered });
-  const hours = Math.max(...shown) / 100;
-  const extra = {
-    source: eltBatteryUseHours.source,
-    value: { amount: hours, unit: 'h' },
-    limit: { amount: eltBatteryUseHours.value, unit: 'h' },
-  };
-  return hours <= eltBatteryUseHours.value ? met('battery-use', extra) : notMet('battery-use', extra);
 }

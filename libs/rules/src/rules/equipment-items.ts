@@ -30,7 +30,8 @@ export function itemsDraft(facts: Facts, items: Clause, capability: Capability, 
     clause,
     messages: { met: 'fitted', 'not-met': 'absent', 'cannot-tell': 'unclear', 'not-applicable': 'excepted' },
     data: {
-      absent: joined(absent.map((leaf) => leaf.label.replace(absence, ''))) ?? 'none',
+      // Two paragraphs may ask for one item.
+      absent: joined([...new Set(absent.map((leaf) => leaf.label.replace(absence, '')))]) ?? 'none',
       unrecorded: missingNames(clause) ?? 'none',
     },
     effects: [{ stops: 'capability', capability }],

@@ -4,7 +4,7 @@ import type { RecordHead } from '../dossier/status.js';
 import type { SourceRef } from '../facts/source.js';
 import type { Facts } from '../graph/facts.js';
 import type { CivilDate } from '../time/instant.js';
-import { startOfDayAfter } from '../time/zones.js';
+import { startOfDay, startOfDayAfter } from '../time/zones.js';
 import { allOf, anyOf, unknown, within } from '../verdict/build.js';
 import type { Clause, Outcome, Quantity } from '../verdict/clause.js';
 import { strictest } from '../verdict/conditions.js';
@@ -71,6 +71,11 @@ export function recurring(
 
 /** Whether an entry counts, which no time and no flight changes. */
 export function entryOutcome({ clause }: Counted): Outcome {
+  return timelessOutcome(clause);
+}
+
+/** Of a clause that has no region. */
+export function timelessOutcome(clause: Clause): Outcome {
   return evaluate(clause, {
     instant: '0001-01-01T00:00Z',
     meters: {},
@@ -96,13 +101,15 @@ function current(
   const { label } = asked;
   const source = typeof asked.source === 'function' ? asked.source(record) : asked.source;
   const evidence = [record.id];
+  // Before its day there was no such entry: what is asked of a day that is past does not know it.
+  const from = startOfDay(record.done.date, facts.zone);
   const regions = nextDue(recurrence, lastDone(recurrence, record)).parts.map((part: NextPart, index): Clause => {
     const interval = recurrence.parts[index];
     const extra = { source, evidence, ...(interval ? { limit: quantity(interval) } : {}) };
     if (part.kind === 'unknown') return unknown('hours-recorded', [`status.records.${record.id}.meters`], extra);
     return part.kind === 'date'
-      ? within(label, { before: startOfDayAfter(part.lastGoodDay, facts.zone) }, extra)
-      : within(label, { atMost: { [part.meter]: part.at } }, extra);
+      ? within(label, { from, before: startOfDayAfter(part.lastGoodDay, facts.zone) }, extra)
+      : within(label, { from, atMost: { [part.meter]: part.at } }, extra);
   });
   if (regions.length === 1 && regions[0]) return regions[0];
   return recurrence.combine === 'first' ? allOf(label, regions, 'cannot-tell') : anyOf(label, regions, 'cannot-tell');

@@ -14,6 +14,7 @@ import { kindOfOperation } from './authority/kind-of-operation.js';
 import { navigationDataCurrent } from './databases/navigation-data-current.js';
 import { nextCycleLoaded } from './databases/next-cycle-loaded.js';
 import { otherDataCurrent } from './databases/other-data-current.js';
+import { deactivatedUnits } from './defects/deactivated-units.js';
 import { deferralDue } from './defects/deferral-due.js';
 import { openDefects } from './defects/open-defects.js';
 import { batteryEndurance } from './electrical/battery-endurance.js';
@@ -107,6 +108,7 @@ export const rules: readonly Rule[] = [
   navigationDataCurrent,
   nextCycleLoaded,
   otherDataCurrent,
+  deactivatedUnits,
   deferralDue,
   openDefects,
   batteryEndurance,

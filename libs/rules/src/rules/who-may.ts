@@ -3,7 +3,7 @@ import type { Aircraft } from '../dossier/aircraft.js';
 import type { Agency, Rating } from '../dossier/common.js';
 import type { SourceRef } from '../facts/source.js';
 import { holdsAny } from './accomplished.js';
-import { cfr, practice } from './cite.js';
+import { aim, cfr, practice } from './cite.js';
 
 /** One task and who may do or sign it. Null: what is recorded of the person or station does not settle it. */
 export interface Task {
@@ -51,6 +51,12 @@ export const tasks = {
     source: cfr('91.407(b)'),
     may: (agency) => holdsAny(agency, 'private-pilot'),
   },
+  /** Data of 43.3(k) are the pilot's; whoever flies under IFR by them compares them. */
+  dataVerification: {
+    id: 'data-verification',
+    source: aim('1-1-17, approval table; 1-2-3, note 4'),
+    may: (agency) => holdsAny(agency, 'private-pilot'),
+  },
   /** Whether a swing is an instrument repair, for a station alone, is disputed; both are taken. */
   compassSwing: { id: 'compass-swing', source: practice('who may swing a compass'), may: mayMaintain },
 } as const satisfies Readonly<Record<string, Task>>;
@@ -85,6 +91,24 @@ export function release(functions: ReadonlySet<FunctionCode> | null, certificate
       if (agency.kind !== 'pilot') return mayMaintain(agency);
       if (functions !== null && [...functions].some((each) => !trayMounted.includes(each))) return false;
       return holdsAny(agency, 'private-pilot', 'sport-pilot') === false ? false : null;
+    },
+  };
+}
+
+/**
+ * Replacing a battery is preventive maintenance (part 43 appendix A(c)(24)): a pilot may, on an aircraft of his own, a sport pilot on a
+ * light-sport one. That the aircraft is the pilot's own, the signature says.
+ */
+export function batteryReplacement(certificate: Aircraft['certificate']): Task {
+  return {
+    id: 'elt-battery',
+    source: cfr('43.3(g), 43.7, 43 appendix A(c)(24)'),
+    may: (agency) => {
+      if (agency.kind !== 'pilot') return release(null, certificate).may(agency);
+      if (holdsAny(agency, 'private-pilot') !== false) return holdsAny(agency, 'private-pilot');
+      return certificate === null
+        ? inDoubt(agency, 'sport-pilot')
+        : certificate === 'light-sport' && holdsAny(agency, 'sport-pilot');
     },
   };
 }

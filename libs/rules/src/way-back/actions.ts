@@ -216,13 +216,7 @@ const makers: Readonly<Record<string, Maker>> = {
   'directive.set': (directiveId, { dossier, at, flight }) => {
     const directive = dossier.status.directives.find((each) => each.id === directiveId);
     if (!directive) return [];
-    const done = entry(
-      dossier,
-      at,
-      'directive-compliance',
-      [directive.subject === directive.id ? 'aircraft' : directive.subject],
-      flight.topFt ?? 0,
-    );
+    const done = entry(dossier, at, 'directive-compliance', [directiveId], flight.topFt);
     return [
       action(
         'directive-compliance',

@@ -120,7 +120,7 @@ export function entry(
     kind,
     subjects: [...subjects],
     done,
-    meters: Object.entries(dossier.meters.readings).map(([meter, { value }]) => ({ meter, value })),
+    meters: metersOf(dossier, kind),
     outcome: approvedKinds.includes(kind) ? 'approved' : 'passed',
     enRoute: null,
     dueAt: null,
@@ -138,6 +138,14 @@ export function entry(
     note: null,
   };
   return { kind: 'record.add', version: 1, record };
+}
+
+/** As last read; the counter of transmitting starts again with a new battery. */
+function metersOf({ meters }: Dossier, kind: RecordKind): RecordHead['meters'] {
+  const counters = meters.definitions.filter((each) => each.kind === 'elt-transmitter').map((each) => each.id);
+  return Object.entries(meters.readings)
+    .filter(([meter]) => kind !== 'elt-battery' || !counters.includes(meter))
+    .map(([meter, { value }]) => ({ meter, value }));
 }
 
 /** The cycle in force at `at`, as the provider would print it. */

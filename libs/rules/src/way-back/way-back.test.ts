@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { approvalOf } from '../../testing/builders.js';
+import { approvalOf, mechanic, recordOf } from '../../testing/builders.js';
 import { entries, goodDay, trainer, trainerCatalogue, trainerRecords, trainerTypes } from '../../testing/trainer.js';
 import { assess, widenMoment } from '../assess/assess.js';
 import { systemOf } from '../assess/system.js';
@@ -55,6 +55,14 @@ const vfrOnly = trainer(
   ),
   { configuration: { supplements: [] } },
 );
+
+const compliance = recordOf({
+  kind: 'directive-compliance',
+  on: '2025-09-10',
+  subjects: ['dir1'],
+  agency: mechanic,
+  outcome: 'failed',
+});
 
 const cases: readonly (readonly [string, Dossier, Partial<FlightConditions>, readonly string[]])[] = [
   [
@@ -119,7 +127,60 @@ const cases: readonly (readonly [string, Dossier, Partial<FlightConditions>, rea
     { ...vfr, purpose: 'training-provided' },
     ['read-meters'],
   ],
-  ['a navigator limited to VFR, flight to LPV', vfrOnly, lpv, ['approve-installation gps1']],
+  // A release after the list of directives was stated: somebody looks them up again.
+  [
+    'a navigator limited to VFR, flight to LPV',
+    vfrOnly,
+    lpv,
+    ['approve-installation gps1', 'find-out directives|unit:gps1'],
+  ],
+  [
+    'a unit deactivated without placard and entry',
+    trainer(
+      withUnits((unit) =>
+        unit.id === 'nav1'
+          ? { deactivated: { since: { date: '2026-03-12', at: null }, placarded: false, recorded: false } }
+          : {},
+      ),
+    ),
+    vfr,
+    ['deactivate-unit nav1'],
+  ],
+  [
+    'a directive whose entry failed',
+    trainer(entries({ and: [compliance] }), {
+      status: {
+        directives: [
+          {
+            id: 'dir1',
+            number: '2019-03-07',
+            subject: 'aircraft',
+            state: 'complied',
+            reason: null,
+            method: 'Paragraph (c)',
+            nextDue: null,
+            recordId: compliance.id,
+          },
+        ],
+      },
+    }),
+    vfr,
+    ['directive-compliance dir1'],
+  ],
+  [
+    'an hour and a half of transmitting on the counter',
+    trainer({
+      meters: {
+        definitions: [
+          ...base.meters.definitions,
+          { id: 'elt-use', name: 'Transmitter', kind: 'elt-transmitter', perFlightHour: 0, offset: 0 },
+        ],
+        readings: { 'elt-use': { value: 150, asOf: '2026-03-15T20:00Z', by: 'Desk' } },
+      },
+    }),
+    vfr,
+    ['elt-battery elt1'],
+  ],
   [
     'annual lapsed and emergency transmitter not inspected',
     trainer(
@@ -208,7 +269,7 @@ it('finds no way where the certificate forbids it', () => {
   expect(ask(experimental, ifr)).toMatchObject({ now: 'no', ways: [], complete: true });
 });
 
-it('counts what an action opens: a navigator that is fitted must be checked, joined and released', () => {
+it('counts what an action opens: a navigator that is fitted must be checked, joined and released, its directives looked up', () => {
   const without = trainer({
     configuration: {
       units: base.configuration.units.filter((unit) => unit.id !== 'gps1'),
@@ -222,6 +283,7 @@ it('counts what an action opens: a navigator that is fitted must be checked, joi
   expect(found?.[0]).toBe('fit-navigator nx5');
   expect([...(found ?? [])].sort()).toEqual([
     'controls-check',
+    'find-out directives|unit:new-navigator',
     'fit-navigator nx5',
     'gnss-function-check new-navigator',
     'join-ports new-navigator',

@@ -150,8 +150,22 @@ export const directivesFile = fileKind({
       form.word(vocabulary<Head['evidence']>('record.add', 'record.evidence')),
       'How well that entry is known; empty counts as reported. Only an entry that was seen makes it count.',
     ),
+    outcome: optional(
+      form.word(vocabulary<NonNullable<Head['outcome']>>('record.add', 'record.outcome')),
+      'What that entry says came out; without it nobody can tell.',
+    ),
     book: optional(form.text, 'Book of that entry.'),
     page: optional(form.text, 'Page of that entry.'),
+    signed_by: optional(form.text, 'Who signed that entry; without it nobody can tell.'),
+    signer_kind: optional(
+      form.word(vocabulary<Agency['kind']>('record.add', 'record.agency.kind')),
+      'What the signer is.',
+    ),
+    signer_certificate: optional(form.text, 'Certificate number of the signer.'),
+    signer_ratings: optional(
+      form.words(vocabulary<NonNullable<Agency['ratings']>[number]>('record.add', 'record.agency.ratings')),
+      'Ratings held on that day.',
+    ),
     next_date: optional(form.date, 'Next due day of a recurring one.'),
     next_meter: optional(form.id, 'Meter of its next due hours.'),
     next_hours: optional(form.hours, 'Next due hours of a recurring one.'),
@@ -199,8 +213,13 @@ function complianceOf(
     directive: string;
     subject: string | null;
     evidence: Head['evidence'] | null;
+    outcome: Head['outcome'];
     book: string | null;
     page: string | null;
+    signed_by: string | null;
+    signer_kind: Agency['kind'] | null;
+    signer_certificate: string | null;
+    signer_ratings: Agency['ratings'];
   },
   directiveId: string,
   date: string,
@@ -213,6 +232,11 @@ function complianceOf(
     subjects: [directiveId],
     done: { date, at: null },
     evidence: row.evidence ?? 'reported',
+    outcome: row.outcome,
     entry: row.book === null || row.page === null ? null : { book: row.book, page: row.page },
+    agency: agencyOf(row.signed_by, row.signer_kind, 'signer_kind', {
+      certificate: row.signer_certificate,
+      ratings: row.signer_ratings,
+    }),
   };
 }

@@ -1,4 +1,4 @@
-import { pilot, recordOf, typeOf, unitOf } from '../../../testing/builders.js';
+import { mechanic, pilot, recordOf, typeOf, unitOf } from '../../../testing/builders.js';
 import { dossierOf } from '../../../testing/dossiers.js';
 import { testRule } from '../../../testing/rule-tester.js';
 import type { DatabaseLoad, RecordHead } from '../../dossier/status.js';
@@ -48,7 +48,14 @@ const ifr = { rules: 'ifr' } as const;
 const enRoute = { types, subject: 'gps1:en-route', flight: ifr } as const;
 const approach = { types, subject: 'gps1:approach', flight: ifr } as const;
 const checked = (part: Partial<Parameters<typeof recordOf>[0]> = {}) =>
-  recordOf({ kind: 'data-verification', on: '2026-03-02', subjects: ['gps1'], agency: pilot, ...part });
+  recordOf({
+    kind: 'data-verification',
+    on: '2026-03-02',
+    subjects: ['gps1'],
+    agency: pilot,
+    note: 'Approach to runway 18 against its chart of 19 February.',
+    ...part,
+  });
 
 // Cycle 2601 runs from 22 Jan to 19 Feb 2026, 2602 to 19 Mar 2026, each from 0901Z.
 testRule(navigationDataCurrent, [
@@ -263,6 +270,34 @@ testRule(navigationDataCurrent, [
     dossier: unit([load()], false, [checked({ expires: '2026-04-30' })]),
     ...approach,
     at: '2026-03-19T09:00Z',
+    expect: 'met',
+  },
+  {
+    name: 'expired, verified by nobody who signed',
+    dossier: unit([load()], false, [checked({ agency: null })]),
+    ...approach,
+    at: '2026-03-02T18:00Z',
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'expired, verified by a mechanic who is no pilot',
+    dossier: unit([load()], false, [checked({ agency: mechanic })]),
+    ...approach,
+    at: '2026-03-02T18:00Z',
+    expect: 'not-met',
+  },
+  {
+    name: 'expired, verified, but the entry names no procedure',
+    dossier: unit([load()], false, [checked({ note: null })]),
+    ...approach,
+    at: '2026-03-02T18:00Z',
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'expired, verified en route, where no procedure is flown',
+    dossier: unit([load()], false, [checked({ note: null })]),
+    ...enRoute,
+    at: '2026-03-02T18:00Z',
     expect: 'met',
   },
   {

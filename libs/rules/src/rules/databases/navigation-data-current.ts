@@ -2,7 +2,7 @@ import type { RecordHead } from '../../dossier/status.js';
 import type { Facts } from '../../graph/facts.js';
 import type { UnitFacts } from '../../graph/units.js';
 import { startOfDay } from '../../time/zones.js';
-import { allOf, anyOf, flight, implies, met, notMet, unknown, within } from '../../verdict/build.js';
+import { allOf, anyOf, fact, flight, implies, met, notMet, unknown, within } from '../../verdict/build.js';
 import type { Clause } from '../../verdict/clause.js';
 import type { Draft, Due } from '../../verdict/result.js';
 import { accomplished } from '../accomplished.js';
@@ -12,6 +12,7 @@ import { inForce, navigationLoads, nextCycleAfter, regionOf } from '../navigatio
 import { endOfDay } from '../periodic.js';
 import { findOut } from '../remedies.js';
 import { defineRule } from '../rule.js';
+import { tasks } from '../who-may.js';
 
 const current = aim('1-1-17 b.2(b)');
 const enRouteNote = aim('1-1-17, approval table, note 2');
@@ -90,7 +91,7 @@ function usable(facts: Facts, each: UnitFacts, use: Use): Clause {
       : required === null
         ? [unknown('supplement-allows-expired-data', [`${path}.currentDataRequired`], { source: supplementGoverns })]
         : [
-            ...verifications(facts, each),
+            ...verifications(facts, each, use),
             use === 'en-route'
               ? unknown('verified-by-pilot-for-the-flight', [], { source: noteOfUse })
               : notMet('verification-recorded', { source: noteOfUse }),
@@ -131,14 +132,23 @@ function currentRequired(facts: Facts, each: UnitFacts): boolean | null {
 }
 
 /** Entries of pilots who checked the expired data, each for the days from its own to the one it names. */
-function verifications(facts: Facts, each: UnitFacts): readonly Clause[] {
-  return accomplished(facts, ['data-verification'], each.id, {}).map(({ record, clause }) =>
+function verifications(facts: Facts, each: UnitFacts, use: Use): readonly Clause[] {
+  const by = tasks.dataVerification;
+  const also = use === 'approach' ? procedureNamed : () => [];
+  return accomplished(facts, ['data-verification'], each.id, { by, also }).map(({ record, clause }) =>
     allOf(
       'verified-and-of-the-day',
       [clause, within('day-of-verification', daysOf(facts, record), { source: verified, evidence: [record.id] })],
       'cannot-tell',
     ),
   );
+}
+
+/** It is one procedure that was not amended since: the entry names it, or the chart it was compared with. */
+function procedureNamed({ id, place, document, note }: RecordHead): readonly Clause[] {
+  const named = place !== null || document !== null || note !== null;
+  const extra = { source: approachNote, evidence: [id] };
+  return [fact(named ? true : null, 'procedure-named', `status.records.${id}.document`, extra)];
 }
 
 /** Never beyond the cycle in which it was made: the next one may amend the procedure again. */

@@ -1,3 +1,4 @@
+import { expect, it } from 'vitest';
 import { unitOf } from '../../../testing/builders.js';
 import { dossierOf } from '../../../testing/dossiers.js';
 import type { Part } from '../../../testing/dossiers.js';
@@ -5,6 +6,10 @@ import { dayItemsFitted, itemsOf } from '../../../testing/equipment.js';
 import { testRule } from '../../../testing/rule-tester.js';
 import type { EquipmentItem } from '../../dossier/aircraft.js';
 import type { Dossier } from '../../dossier/dossier.js';
+import { factsOf } from '../../graph/facts.js';
+import { strictest } from '../../verdict/conditions.js';
+import type { Explained } from '../../verdict/evaluate.js';
+import { explain } from '../../verdict/evaluate.js';
 import { dayEquipment } from './day-equipment.js';
 
 const at = '2026-03-02T14:00Z';
@@ -130,6 +135,23 @@ testRule(dayEquipment, [
     at,
     flight: local,
     expect: 'cannot-tell',
+  },
+  // (b)(16): all seats, "manufactured after December 12, 1986". Which paragraphs bind is shown below.
+  {
+    name: 'made on 12 December 1986, no harness',
+    dossier: dossierOf(simple, aircraft({ manufactured: '1986-12-12' }), absent('shoulder-harness')),
+    at,
+    flight: local,
+    expect: 'not-met',
+    data: { absent: 'shoulder harness' },
+  },
+  {
+    name: 'made on 13 December 1986, no harness: named once though two paragraphs ask',
+    dossier: dossierOf(simple, aircraft({ manufactured: '1986-12-13' }), absent('shoulder-harness')),
+    at,
+    flight: local,
+    expect: 'not-met',
+    data: { absent: 'shoulder harness' },
   },
   // (b)(17): rotorcraft made after 16 September 1992.
   {
@@ -283,3 +305,25 @@ testRule(dayEquipment, [
     data: { unrecorded: 'certificate', absent: 'tachometer' },
   },
 ]);
+
+it.each([
+  ['1978-07-18', []],
+  ['1978-07-19', ['(b)(14)']],
+  ['1986-12-12', ['(b)(14)']],
+  ['1986-12-13', ['(b)(14)', '(b)(16)']],
+])('shoulder harness of an airplane made on %s is asked by %j', (manufactured, paragraphs) => {
+  const [draft] = dayEquipment.evaluate(
+    factsOf(dossierOf(simple, aircraft({ manufactured }), absent('shoulder-harness')), { version: 'test', types: {} }),
+  );
+  if (!draft) throw new Error('the rule states something');
+  const point = { instant: at, meters: {}, conditions: strictest, capability: () => 'cannot-tell' as const };
+  expect(asking(explain(draft.clause, point)).sort()).toEqual(paragraphs);
+});
+
+/** Paragraphs that ask for the harness and bind: their conditions hold, so that its absence is not met. */
+function asking({ clause, outcome, parts }: Explained): string[] {
+  if (outcome === 'not-applicable') return [];
+  if (clause.is === 'leaf')
+    return clause.label === 'shoulder-harness-fitted' && outcome === 'not-met' ? [clause.source?.paragraph ?? ''] : [];
+  return parts.flatMap(asking);
+}

@@ -14,7 +14,14 @@ const types = [c126, c91];
 const inspection = (part: Partial<Parameters<typeof recordOf>[0]> = {}) =>
   recordOf({ kind: 'elt-inspection', on: '2026-03-03', subjects: ['elt1'], agency: mechanic, ...part });
 const battery = (part: Partial<Parameters<typeof recordOf>[0]> = {}) =>
-  recordOf({ kind: 'elt-battery', on: '2025-06-10', subjects: ['elt1'], expires: '2028-06-30', ...part });
+  recordOf({
+    kind: 'elt-battery',
+    on: '2025-06-10',
+    subjects: ['elt1'],
+    agency: mechanic,
+    expires: '2028-06-30',
+    ...part,
+  });
 const aircraft = (records: readonly RecordHead[], unit: Partial<InstalledUnit> | null = {}, more: Part<Dossier> = {}) =>
   dossierOf(
     {
@@ -39,11 +46,16 @@ const aircraft = (records: readonly RecordHead[], unit: Partial<InstalledUnit> |
     more,
   );
 
+const counter = (value: number, asOf: string): Part<Dossier> => ({
+  meters: { readings: { 'elt-use': { value, asOf, by: 'Desk' } } },
+});
+
 const removalEntry = (part: Partial<Parameters<typeof recordOf>[0]> = {}) =>
   recordOf({
     kind: 'elt-removal',
     on: '2026-01-01',
     outcome: null,
+    agency: mechanic,
     note: 'EL4 serial 12 sent to the bench: no signal.',
     ...part,
   });
@@ -143,6 +155,81 @@ testRule(elt, [
     name: 'inspector not recorded',
     dossier: aircraft([inspection({ agency: null }), battery()]),
     expect: 'cannot-tell',
+  },
+  {
+    ...base,
+    name: 'battery entered, nobody signed',
+    dossier: aircraft([inspection(), battery({ agency: null })]),
+    expect: 'cannot-tell',
+    data: { unrecorded: 'agency' },
+  },
+  // Part 43 appendix A(c)(24): batteries are preventive maintenance, a pilot's own.
+  {
+    ...base,
+    name: 'battery replaced by a private pilot',
+    dossier: aircraft([inspection(), battery({ agency: pilot })]),
+    expect: 'met',
+  },
+  {
+    ...base,
+    name: 'battery replaced by a sport pilot, standard certificate',
+    dossier: aircraft([inspection(), battery({ agency: { ...pilot, ratings: ['sport-pilot'] } })]),
+    expect: 'not-met',
+  },
+  {
+    ...base,
+    name: 'battery replaced by a sport pilot, light-sport certificate',
+    dossier: aircraft(
+      [inspection(), battery({ agency: { ...pilot, ratings: ['sport-pilot'] } })],
+      {},
+      { configuration: { aircraft: { certificate: 'light-sport' } } },
+    ),
+    expect: 'met',
+  },
+  // The counter of transmitting read by itself, noon on the field's own days.
+  {
+    ...base,
+    name: 'counter read since the battery: one hour',
+    dossier: aircraft([inspection(), battery()], {}, counter(100, '2026-05-01T17:00Z')),
+    expect: 'met',
+  },
+  {
+    ...base,
+    name: 'counter read since the battery: one hour and a hundredth',
+    dossier: aircraft([inspection(), battery()], {}, counter(101, '2026-05-01T17:00Z')),
+    expect: 'not-met',
+  },
+  {
+    ...base,
+    name: 'counter read before the battery was replaced',
+    dossier: aircraft([inspection(), battery()], {}, counter(150, '2025-06-09T17:00Z')),
+    expect: 'met',
+  },
+  {
+    ...base,
+    name: 'counter read on the day of the battery, time of the entry not recorded',
+    dossier: aircraft([inspection(), battery()], {}, counter(150, '2025-06-10T17:00Z')),
+    expect: 'cannot-tell',
+  },
+  {
+    ...base,
+    name: 'counter read on the day of the battery, before its entry',
+    dossier: aircraft(
+      [inspection(), battery({ done: { date: '2025-06-10', at: '2025-06-10T17:00Z' } })],
+      {},
+      counter(150, '2025-06-10T16:59Z'),
+    ),
+    expect: 'met',
+  },
+  {
+    ...base,
+    name: 'counter read on the day of the battery, after its entry',
+    dossier: aircraft(
+      [inspection(), battery({ done: { date: '2025-06-10', at: '2025-06-10T17:00Z' } })],
+      {},
+      counter(150, '2025-06-10T17:01Z'),
+    ),
+    expect: 'not-met',
   },
   // (c)(1): "more than 1 cumulative hour".
   {
@@ -307,6 +394,27 @@ testRule(elt, [
   },
   {
     ...base,
+    name: 'removed, nobody signed the entry',
+    dossier: removed({ agency: null }),
+    at: '2026-02-01T12:00Z',
+    expect: 'cannot-tell',
+  },
+  {
+    ...base,
+    name: 'removed, signed by a pilot',
+    dossier: removed({ agency: pilot }),
+    at: '2026-02-01T12:00Z',
+    expect: 'not-met',
+  },
+  {
+    ...base,
+    name: 'removed, an entry too short for make, model, serial number and reason',
+    dossier: removed({ note: 'ok, no signal' }),
+    at: '2026-02-01T12:00Z',
+    expect: 'not-met',
+  },
+  {
+    ...base,
     name: 'removed, make, serial and reason not entered',
     dossier: removed({ note: null }),
     at: '2026-02-01T12:00Z',
@@ -385,10 +493,11 @@ testRule(elt, [
   // (e): ferry with the required crew only.
   {
     ...base,
-    name: 'none fitted, ferry with the required crew',
+    name: 'none fitted, ferry with the required crew: for which of the two reasons nobody said',
     dossier: aircraft([], null),
     flight: { purpose: 'ferry', localTrainingNm: null, crewOnly: true },
-    expect: 'met',
+    expect: 'cannot-tell',
+    message: 'unclear',
   },
   {
     ...base,

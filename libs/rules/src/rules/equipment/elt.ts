@@ -1,6 +1,6 @@
 import { eltTrainingNm } from '../../facts/elt.js';
 import type { Facts } from '../../graph/facts.js';
-import { anyOf, fact, flight, implies, met, notMet } from '../../verdict/build.js';
+import { allOf, anyOf, fact, flight, implies, met, notMet, unknown } from '../../verdict/build.js';
 import type { Clause } from '../../verdict/clause.js';
 import { cfr } from '../cite.js';
 import { temporaryRemoval } from '../elt-removal.js';
@@ -22,7 +22,7 @@ export const elt = defineRule(
     topic: 'equipment',
     asks: 'An emergency locator transmitter is in service: inspected within 12 calendar months, its battery in date; or it was removed at most 90 days ago with entry and placard; or the flight is excepted.',
     binds:
-      'Airplanes; not for local training within 50 NM, ferry flights with the required crew only, or airplanes equipped for one person.',
+      'Airplanes; not for local training within 50 NM, or airplanes equipped for one person. Of ferry flights with the required crew only, cannot-tell: the text knows two reasons, and which one a flight has is not recorded.',
     sources: [asks, cfr('91.207(c), (d)'), cfr('91.207(f)(10)'), eltTrainingNm.source, ferry, onePerson],
     messages: {
       ready:
@@ -34,7 +34,8 @@ export const elt = defineRule(
         'The emergency transmitter was removed on {removed}: entry, placard or the 90 days through {lastDay} do not hold.',
       none: 'No emergency transmitter is fitted.',
       'none-needed': 'No emergency transmitter is recorded; this flight needs none.',
-      unclear: 'Whether an emergency transmitter is in service cannot be told; not recorded: {unrecorded}.',
+      unclear:
+        'Whether an emergency transmitter is in service cannot be told; not recorded: {unrecorded}. A ferry flight with the required crew only needs none for two reasons: a new airplane on the way to where one is fitted, or one with an inoperative transmitter on the way from where it cannot be repaired to where it can.',
       excepted: 'Only airplanes need an emergency transmitter.',
     },
     establishes: [],
@@ -99,7 +100,15 @@ function excepted(facts: Facts): readonly Clause[] {
       },
       { source: eltTrainingNm.source },
     ),
-    flight('ferry-with-required-crew-only', { purpose: ['ferry'], crewOnly: true }, { source: ferry }),
+    // Why it is ferried only the asker knows: a flight does not say.
+    allOf(
+      'ferry-for-a-transmitter',
+      [
+        flight('ferry-with-required-crew-only', { purpose: ['ferry'], crewOnly: true }, { source: ferry }),
+        unknown('newly-acquired-or-to-the-place-of-repair', [], { source: ferry }),
+      ],
+      'cannot-tell',
+    ),
     fact(seats === null ? null : seats === 1, 'equipped-for-one-person', 'configuration.aircraft.seats', {
       source: onePerson,
     }),

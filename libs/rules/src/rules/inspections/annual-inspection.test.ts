@@ -1,6 +1,8 @@
 import { inspector, mechanic, recordOf } from '../../../testing/builders.js';
+import type { Part } from '../../../testing/dossiers.js';
 import { dossierOf } from '../../../testing/dossiers.js';
 import { testRule } from '../../../testing/rule-tester.js';
+import type { Dossier } from '../../dossier/dossier.js';
 import { annualInspection } from './annual-inspection.js';
 
 const standard = { configuration: { aircraft: { certificate: 'standard' } } } as const;
@@ -12,6 +14,10 @@ const annual = (part: Partial<Parameters<typeof recordOf>[0]> = {}) =>
       ],
     },
   }) as const;
+
+const selected = (engine: 'reciprocating' | 'turboprop', engineCount: number | null): Part<Dossier> => ({
+  configuration: { aircraft: { engine, engineCount, program: { kind: 'selected-program', document: null } } },
+});
 
 // 14 CFR 91.409(a); month ends as in the worked example "annual done 31 Jan 2025: last good 31 Jan 2026".
 // The base lies in Chicago: its 31 January ends at 06:00 UTC on 1 February.
@@ -30,6 +36,19 @@ testRule(annualInspection, [
     at: '2026-02-01T06:00Z',
     expect: 'not-met',
     message: 'lapsed',
+  },
+  // The base lies in Chicago: its 31 January begins at 06:00 UTC.
+  {
+    name: 'the minute before its day',
+    dossier: dossierOf(standard, annual()),
+    at: '2025-01-31T05:59Z',
+    expect: 'not-met',
+  },
+  {
+    name: 'the first minute of its day',
+    dossier: dossierOf(standard, annual()),
+    at: '2025-01-31T06:00Z',
+    expect: 'met',
   },
   {
     name: 'disapproved: done, but it does not count',
@@ -111,6 +130,40 @@ testRule(annualInspection, [
   {
     name: 'progressive program',
     dossier: dossierOf(standard, { configuration: { aircraft: { program: { kind: 'progressive', document: null } } } }),
+    at: '2025-06-01T12:00Z',
+    expect: 'not-applicable',
+  },
+  // 91.409(e) names large airplanes, multiengine turbojets and turboprops, and turbine rotorcraft.
+  {
+    name: 'one reciprocating engine under a selected program',
+    dossier: dossierOf(standard, selected('reciprocating', 1)),
+    at: '2025-06-01T12:00Z',
+    expect: 'cannot-tell',
+    message: 'unclear',
+  },
+  {
+    name: 'single-engine turboprop under a selected program, annual lapsed',
+    dossier: dossierOf(standard, annual(), selected('turboprop', 1)),
+    at: '2026-06-01T12:00Z',
+    expect: 'not-met',
+  },
+  {
+    name: 'two turboprop engines under a selected program',
+    dossier: dossierOf(standard, selected('turboprop', 2)),
+    at: '2025-06-01T12:00Z',
+    expect: 'not-applicable',
+  },
+  {
+    name: 'selected program, number of turboprop engines not recorded, annual lapsed',
+    dossier: dossierOf(standard, annual(), selected('turboprop', null)),
+    at: '2026-06-01T12:00Z',
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'one engine under an approved program of part 135: 91.409(c)',
+    dossier: dossierOf(standard, {
+      configuration: { aircraft: { engineCount: 1, program: { kind: 'approved-program', document: null } } },
+    }),
     at: '2025-06-01T12:00Z',
     expect: 'not-applicable',
   },

@@ -1,9 +1,11 @@
 import type { Facts } from '../../graph/facts.js';
-import { anyOf, implies, met, notMet, unknown } from '../../verdict/build.js';
-import type { Clause } from '../../verdict/clause.js';
+import { implies, notMet, unknown } from '../../verdict/build.js';
+import type { Leaf } from '../../verdict/clause.js';
 import type { Draft } from '../../verdict/result.js';
 import { accomplished } from '../accomplished.js';
 import { cfr } from '../cite.js';
+import { findOut } from '../gaps.js';
+import { boundWithoutProgram } from '../inspection-program.js';
 import { dueOn, withinMonths } from '../periodic.js';
 import { defineRule } from '../rule.js';
 import { tasks } from '../who-may.js';
@@ -17,7 +19,7 @@ export const annualInspection = defineRule(
     topic: 'inspections',
     asks: 'Within the preceding 12 calendar months an annual inspection with approval for return to service, an inspection for the issue of an airworthiness certificate, or the last complete inspection of a progressive program that was left.',
     binds:
-      'Aircraft with a standard or other certificate that are not excepted by 91.409(c) and follow no progressive or selected program; not experimental and light-sport aircraft.',
+      'Aircraft with a standard or other certificate that are not excepted by 91.409(c) and follow no progressive program, no approved program of part 125 or 135, and no selected program that 91.409(e) lets them select; not experimental and light-sport aircraft.',
     sources: [interval, tasks.annualInspection.source, cfr('91.409(c), (d), (e)')],
     messages: {
       current: 'Annual inspection of {done}, good through {lastGood}.',
@@ -45,9 +47,10 @@ export const annualInspection = defineRule(
       interval,
       unknown('annual-recorded', ['status.records'], { source: interval }),
     );
+    const bound = binds(facts);
     const draft: Draft = {
       subject: 'aircraft',
-      clause: implies(binds(facts), clause),
+      clause: implies(bound, clause),
       messages: { met: 'current', 'not-met': 'lapsed', 'cannot-tell': 'unclear', 'not-applicable': 'excepted' },
       data: { done, lastGood },
       effects: [{ stops: 'capability', capability: 'fly' }],
@@ -64,25 +67,18 @@ export const annualInspection = defineRule(
               },
             ]
           : []),
+        ...findOut(bound, 'aircraft.amend', 'aircraft'),
       ],
     };
     return [draft];
   },
 );
 
-function binds(facts: Facts): Clause {
-  const { certificate, program } = facts.dossier.configuration.aircraft;
+function binds(facts: Facts): Leaf {
+  const { certificate } = facts.dossier.configuration.aircraft;
   const source = cfr('91.409(c)');
   if (certificate === null) return unknown('bound-by-91.409(a)', ['configuration.aircraft.certificate'], { source });
   if (certificate === 'experimental' || certificate === 'light-sport' || certificate === 'provisional')
     return notMet('bound-by-91.409(a)', { source });
-  return anyOf(
-    'bound-by-91.409(a)',
-    [
-      program === null || program.kind === 'annual'
-        ? met('no-other-program', { source })
-        : notMet('no-other-program', { source }),
-    ],
-    'cannot-tell',
-  );
+  return boundWithoutProgram(facts, 'bound-by-91.409(a)');
 }

@@ -1,4 +1,4 @@
-import { recordOf, unitOf } from '../../../testing/builders.js';
+import { mechanic, pilot, recordOf, unitOf } from '../../../testing/builders.js';
 import type { Part } from '../../../testing/dossiers.js';
 import { dossierOf } from '../../../testing/dossiers.js';
 import { testRule } from '../../../testing/rule-tester.js';
@@ -7,8 +7,8 @@ import type { Directive, RecordHead } from '../../dossier/status.js';
 import { directives } from './directives.js';
 
 const at = '2026-03-02T14:00Z';
-const entry = (part: Partial<RecordHead> = {}) =>
-  recordOf({ kind: 'directive-compliance', on: '2025-09-10', subjects: ['dir1'], ...part });
+const entry = (part: Partial<RecordHead> & { readonly on?: string } = {}) =>
+  recordOf({ kind: 'directive-compliance', on: '2025-09-10', subjects: ['dir1'], agency: mechanic, ...part });
 const directive = (part: Partial<Directive> = {}): Directive => ({
   id: 'dir1',
   number: '2019-03-07',
@@ -74,6 +74,62 @@ testRule(directives, [
     dossier: aircraft([directive({ id: 'dir1' }), directive({ id: 'dir2' })], [entry({ subjects: ['dir1', 'dir2'] })]),
     subject: 'dir2',
     expect: 'met',
+  },
+  // 14 CFR 43.3, 43.9(a)(4): whoever may maintain signs, with certificate number.
+  {
+    ...base,
+    name: 'complied with, the entry says failed',
+    dossier: aircraft([directive()], [entry({ outcome: 'failed' })]),
+    expect: 'not-met',
+    message: 'unproven',
+  },
+  {
+    ...base,
+    name: 'complied with, the entry says nothing of the outcome',
+    dossier: aircraft([directive()], [entry({ outcome: null })]),
+    expect: 'cannot-tell',
+  },
+  {
+    ...base,
+    name: 'complied with, signed by a pilot',
+    dossier: aircraft([directive()], [entry({ agency: pilot })]),
+    expect: 'not-met',
+    message: 'unproven',
+  },
+  {
+    ...base,
+    name: 'complied with, signed by nobody',
+    dossier: aircraft([directive()], [entry({ agency: null })]),
+    expect: 'cannot-tell',
+    message: 'unclear',
+    data: { unrecorded: 'agency' },
+  },
+  {
+    ...base,
+    name: 'complied with, signed without a certificate number',
+    dossier: aircraft([directive()], [entry({ agency: { ...mechanic, certificate: null } })]),
+    expect: 'cannot-tell',
+  },
+  {
+    ...base,
+    name: 'complied with, the entry is a VOR check',
+    dossier: aircraft([directive()], [entry({ id: entry().id, kind: 'vor-check' })]),
+    expect: 'not-met',
+    message: 'unproven',
+  },
+  {
+    ...base,
+    name: 'complied with, the entry is of another directive',
+    dossier: aircraft([directive()], [entry({ subjects: ['dir2'] })]),
+    expect: 'not-met',
+    message: 'unproven',
+  },
+  {
+    ...base,
+    name: 'complied with, a newer entry of the directive failed',
+    dossier: aircraft([directive()], [entry(), entry({ id: 'later', on: '2026-01-10', outcome: 'failed' })]),
+    expect: 'not-met',
+    message: 'unproven',
   },
   // By date: good through the stated day.
   {
@@ -231,11 +287,69 @@ testRule(directives, [
     }),
     expect: 'not-met',
   },
+  // What was taken out took its directives along, where its entries show that it was a unit.
   {
     ...base,
     name: 'open, on a unit that was taken out',
-    dossier: aircraft([directive({ state: 'open', subject: 'gps1' })], []),
+    dossier: aircraft(
+      [directive({ state: 'open', subject: 'gps1' })],
+      [recordOf({ kind: 'gnss-function-check', on: '2025-01-10', subjects: ['gps1'], agency: mechanic })],
+    ),
     expect: 'not-applicable',
+    message: 'excepted',
+    data: { reason: 'the unit is not fitted.' },
+  },
+  {
+    ...base,
+    name: 'open, on something that is no longer recorded and left no trace',
+    dossier: aircraft([directive({ state: 'open', subject: 'hoses' })], []),
+    expect: 'cannot-tell',
+    message: 'unclear',
+    data: { unrecorded: 'subject' },
+  },
+  {
+    ...base,
+    name: 'open, on a part with a life limit',
+    dossier: aircraft([directive({ state: 'open', subject: 'hoses' })], [], {
+      status: {
+        lifeLimits: [
+          {
+            id: 'hoses',
+            name: 'Fuel hoses',
+            serial: 'H-4',
+            subject: 'hoses',
+            mandatory: true,
+            document: null,
+            retireBy: { by: 'date', date: '2030-01-31', meter: null, at: null },
+          },
+        ],
+      },
+    }),
+    expect: 'not-met',
+    message: 'open',
+  },
+  {
+    ...base,
+    name: 'open, on a recurring item',
+    dossier: aircraft([directive({ state: 'open', subject: 'contacts' })], [], {
+      status: {
+        recurring: [
+          {
+            id: 'contacts',
+            name: 'Contacts',
+            subject: 'contacts',
+            origin: 'own',
+            document: null,
+            parts: [{ kind: 'calendar-months', count: 24, meter: null, tolerance: null }],
+            combine: 'first',
+            countFrom: 'done',
+            toleranceFor: 'any',
+          },
+        ],
+      },
+    }),
+    expect: 'not-met',
+    message: 'open',
   },
   // The list itself.
   {

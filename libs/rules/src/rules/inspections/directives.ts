@@ -4,12 +4,14 @@ import { lastGoodDay } from '../../time/calendar.js';
 import { unknown, within } from '../../verdict/build.js';
 import type { Draft } from '../../verdict/result.js';
 import { practice } from '../cite.js';
-import { directiveClause, directiveStatus, operateInCompliance } from '../directive-clauses.js';
+import { complianceEntry, directiveClause, directiveStatus, operateInCompliance } from '../directive-clauses.js';
 import { dueAt, dueWords } from '../due-point.js';
 import { fittedOn } from '../fitted.js';
 import { findOut, missingNames } from '../gaps.js';
 import { dueOn, endOfDay } from '../periodic.js';
+import { timelessOutcome } from '../recurring.js';
 import { defineRule } from '../rule.js';
+import { tasks } from '../who-may.js';
 
 const review = practice('the list of directives is looked through at least with each annual inspection');
 const reviewMonths = 12;
@@ -19,9 +21,9 @@ export const directives = defineRule(
   {
     id: 'directives',
     topic: 'inspections',
-    asks: 'Every directive that applies is complied with and not due again, and a named person stated the list complete within 12 calendar months.',
+    asks: 'Every directive that applies is complied with by an entry that counts and not due again, and a named person stated the list complete within 12 calendar months.',
     binds: 'Every aircraft and what is fitted to it; directives of a unit go with the unit.',
-    sources: [operateInCompliance, directiveStatus, review],
+    sources: [operateInCompliance, directiveStatus, tasks.maintenance.source, review],
     messages: {
       done: 'Directive {number} is complied with.',
       'in-time': 'Directive {number} is in time; due: {next}.',
@@ -46,23 +48,23 @@ export const directives = defineRule(
 
 function statement(facts: Facts, directive: Directive): Draft {
   const { nextDue } = directive;
-  const record = facts.dossier.status.records.find((each) => each.id === directive.recordId);
   const clause = directiveClause(facts, directive);
   const binds = clause.is !== 'leaf' || clause.inside !== 'not-applicable';
-  const proven = directive.state === 'open' || record?.evidence === 'entry-seen';
+  const gone = clause.is === 'leaf' && clause.label === 'subject-fitted';
+  const unproven = directive.state === 'complied' && timelessOutcome(complianceEntry(facts, directive)) === 'not-met';
   return {
     subject: directive.id,
     clause,
     messages: {
       met: nextDue === null ? 'done' : 'in-time',
-      'not-met': !proven ? 'unproven' : nextDue === null ? 'open' : 'overdue',
+      'not-met': unproven ? 'unproven' : nextDue === null ? 'open' : 'overdue',
       'cannot-tell': 'unclear',
       'not-applicable': 'excepted',
     },
     data: {
       number: directive.number,
       next: nextDue === null ? null : dueWords(nextDue),
-      reason: directive.reason ?? 'the unit is not fitted.',
+      reason: gone ? 'the unit is not fitted.' : directive.reason,
       unrecorded: missingNames(clause) ?? 'none',
     },
     effects: [{ stops: 'capability', capability: 'fly' }],
@@ -94,7 +96,10 @@ function list(facts: Facts): Draft {
   };
 }
 
-/** Directives of avionics are found by the units fitted: a later unit was not looked up. It holds up the release, not the fleet. */
+/**
+ * Directives of avionics are found by the units fitted: a later unit was not looked up. 39.7 binds whoever operates, so until the list
+ * is stated again nobody can tell whether the aircraft may fly with it; its job is not closed without that either.
+ */
 function unsearched(facts: Facts): readonly Draft[] {
   const stated = facts.complete('directives');
   return [...facts.units.values()].flatMap((unit): Draft[] => {
@@ -112,7 +117,7 @@ function unsearched(facts: Facts): readonly Draft[] {
           'not-applicable': 'unit-unsearched',
         },
         data: { unit: unit.unit.name, fitted, asOf: stated.asOf },
-        effects: [{ stops: 'release' }],
+        effects: [{ stops: 'release' }, { stops: 'capability', capability: 'fly' }],
         remedies: findOut(clause, 'completeness.state', 'directives'),
       },
     ];

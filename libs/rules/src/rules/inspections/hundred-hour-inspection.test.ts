@@ -183,6 +183,55 @@ testRule(hundredHourInspection, [
     flight: lesson,
     expect: 'not-applicable',
   },
+  // 91.409(e) does not name it, so its selected program takes the place of nothing.
+  {
+    name: 'one reciprocating engine under a selected program, past its 100 hours',
+    dossier: dossierOf(standard, hours(75_000), inspection(64_000), {
+      configuration: {
+        aircraft: { engine: 'reciprocating', engineCount: 1, program: { kind: 'selected-program', document: null } },
+      },
+    }),
+    at,
+    flight: lesson,
+    expect: 'not-met',
+  },
+  {
+    name: 'two turboprop engines under a selected program',
+    dossier: dossierOf(standard, hours(75_000), inspection(64_000), {
+      configuration: {
+        aircraft: { engine: 'turboprop', engineCount: 2, program: { kind: 'selected-program', document: null } },
+      },
+    }),
+    at,
+    flight: lesson,
+    expect: 'not-applicable',
+  },
+  // 91.409(d)(1): the supervisor of a progressive program holds an inspection authorization.
+  {
+    name: 'a complete progressive inspection by a mechanic does not restart the hours',
+    dossier: dossierOf(standard, hours(73_000), inspection(64_000, { kind: 'progressive-complete' })),
+    at,
+    flight: lesson,
+    expect: 'not-met',
+  },
+  {
+    name: 'a complete progressive inspection by its supervisor does',
+    dossier: dossierOf(
+      standard,
+      hours(73_000),
+      inspection(64_000, { kind: 'progressive-complete', agency: inspector }),
+    ),
+    at,
+    flight: lesson,
+    expect: 'met',
+  },
+  {
+    name: 'an annual by a mechanic without inspection authorization does not restart the hours',
+    dossier: dossierOf(standard, hours(73_000), inspection(64_000, { kind: 'annual-inspection' })),
+    at,
+    flight: lesson,
+    expect: 'not-met',
+  },
   {
     name: 'light-sport, lesson, condition inspection within 100 hours',
     dossier: dossierOf(certificate('light-sport'), hours(74_000), inspection(64_000, { kind: 'condition-inspection' })),

@@ -5,12 +5,14 @@ import type { RecordHead, RecordKind } from '../../dossier/status.js';
 import type { SourceRef } from '../../facts/source.js';
 import type { Facts } from '../../graph/facts.js';
 import { toCentihours, toDecimalHours } from '../../time/hours.js';
-import { flight, implies, met, notMet, unknown } from '../../verdict/build.js';
+import { fact, flight, implies, met, notMet, unknown } from '../../verdict/build.js';
 import type { Leaf } from '../../verdict/clause.js';
 import type { Purpose } from '../../verdict/conditions.js';
 import type { Draft } from '../../verdict/result.js';
 import { accomplished } from '../accomplished.js';
 import { cfr, reading } from '../cite.js';
+import { findOut as missing } from '../gaps.js';
+import { boundWithoutProgram } from '../inspection-program.js';
 import type { Recurring } from '../recurring.js';
 import { recurring } from '../recurring.js';
 import { findOut, recordIt } from '../remedies.js';
@@ -61,8 +63,15 @@ export const hundredHourInspection = defineRule(
     topic: 'inspections',
     asks: 'Within the preceding 100 hours of time in service an annual, 100-hour or airworthiness certificate inspection, with approval for return to service.',
     binds:
-      'Flights with persons for hire and instruction in an aircraft that the instructor provides; light-sport and experimental aircraft for towing and such instruction, without an allowance. Not rental, and not aircraft under a program.',
-    sources: [standard.source, hundredHour.enRouteHours.source, lightSport.source, experimental.source, cfr('1.1')],
+      'Flights with persons for hire and instruction in an aircraft that the instructor provides; light-sport and experimental aircraft for towing and such instruction, without an allowance. Not rental, and not aircraft under a program that 91.409 lets them follow.',
+    sources: [
+      standard.source,
+      hundredHour.enRouteHours.source,
+      tasks.progressive.source,
+      lightSport.source,
+      experimental.source,
+      cfr('1.1'),
+    ],
     messages: {
       current: '100-hour inspection of {done}: the next is due at {next} h.',
       lapsed: 'No inspection that counts within the preceding 100 hours of time in service.',
@@ -87,7 +96,11 @@ export const hundredHourInspection = defineRule(
       },
       effects: [{ stops: 'capability', capability: 'hire' }],
       due: bindsAircraft.inside === 'not-met' ? [] : found.due,
-      remedies: [recordIt('hundred-hour-inspection'), findOut('meter.define', 'aircraft', 'meters.timeInService')],
+      remedies: [
+        recordIt('hundred-hour-inspection'),
+        findOut('meter.define', 'aircraft', 'meters.timeInService'),
+        ...missing(bindsAircraft, 'aircraft.amend', 'aircraft'),
+      ],
     };
     return [draft];
   },
@@ -99,7 +112,7 @@ export const hundredHourInspection = defineRule(
  */
 function withinHundredHours(facts: Facts, regime: Regime): Recurring {
   const { by, kinds } = regime;
-  const entries = accomplished(facts, kinds, 'aircraft', { by, outcomes: ['approved'] });
+  const entries = accomplished(facts, kinds, 'aircraft', { by, outcomes: ['approved'], also: byKindOfInspection });
   const meter = facts.dossier.meters.timeInService;
   const none = unknown('hundred-hour-recorded', ['status.records'], { source: regime.source });
   if (meter === null) {
@@ -113,6 +126,19 @@ function withinHundredHours(facts: Facts, regime: Regime): Recurring {
     source,
     none,
   });
+}
+
+/** An annual or a complete progressive inspection restarts the hours only as what it is: signed by whoever may sign that. */
+const strictly: Partial<Record<RecordKind, Task>> = {
+  'annual-inspection': tasks.annualInspection,
+  'progressive-complete': tasks.progressive,
+};
+
+function byKindOfInspection({ id, kind, agency }: RecordHead): readonly Leaf[] {
+  const task = strictly[kind];
+  if (task === undefined) return [];
+  const may = agency === null ? null : task.may(agency);
+  return [fact(may, 'signer-allowed-for-kind', `status.records.${id}.agency`, { source: task.source, evidence: [id] })];
 }
 
 function every(meter: string): Recurrence {
@@ -145,10 +171,11 @@ function regimeOf(facts: Facts): Regime {
 }
 
 function binds(facts: Facts, regime: Regime): Leaf {
-  const { certificate, program } = facts.dossier.configuration.aircraft;
+  const { certificate } = facts.dossier.configuration.aircraft;
   const extra = { source: cfr('91.409(c)') };
   if (certificate === null) return unknown('bound-by-100-hours', ['configuration.aircraft.certificate'], extra);
   if (regime !== standard) return met('bound-by-100-hours', { source: regime.source });
-  const excepted = certificate === 'provisional' || (program !== null && program.kind !== 'annual');
-  return excepted ? notMet('bound-by-100-hours', extra) : met('bound-by-100-hours', extra);
+  return certificate === 'provisional'
+    ? notMet('bound-by-100-hours', extra)
+    : boundWithoutProgram(facts, 'bound-by-100-hours');
 }

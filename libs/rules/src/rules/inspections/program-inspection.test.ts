@@ -7,7 +7,8 @@ import { programInspection } from './program-inspection.js';
 
 type Aircraft = Dossier['configuration']['aircraft'];
 const document = { title: 'Selected program', revision: '1', date: '2022-03-01' };
-const selected = { program: { kind: 'selected-program', document } } as const;
+const twin = { engine: 'turboprop', engineCount: 2 } as const;
+const selected = { ...twin, program: { kind: 'selected-program', document } } as const;
 const of = (aircraft: Partial<Aircraft>, part: Partial<RecordHead> | null = {}) =>
   dossierOf(
     { configuration: { aircraft: { certificate: 'standard', ...aircraft } as never } },
@@ -52,7 +53,7 @@ testRule(programInspection, [
   { name: 'nothing recorded', dossier: of(selected, null), at, expect: 'cannot-tell' },
   {
     name: 'program not named',
-    dossier: of({ program: { kind: 'selected-program', document: null } }),
+    dossier: of({ ...twin, program: { kind: 'selected-program', document: null } }),
     at,
     expect: 'cannot-tell',
   },
@@ -106,6 +107,55 @@ testRule(programInspection, [
     dossier: of({ certificate: 'experimental', engine: 'turbojet', engineCount: 2 }, null),
     at,
     expect: 'not-applicable',
+  },
+  {
+    name: 'one reciprocating engine under a selected program: 91.409(e) does not name it',
+    dossier: of({ ...selected, engine: 'reciprocating', engineCount: 1 }),
+    at,
+    expect: 'not-applicable',
+    message: 'not-asked',
+  },
+  {
+    name: 'single-engine turboprop under a selected program',
+    dossier: of({ ...selected, engineCount: 1 }),
+    at,
+    expect: 'not-applicable',
+  },
+  {
+    name: 'selected program, engine not recorded',
+    dossier: of({ ...selected, engine: null }),
+    at: '2026-02-01T06:00Z',
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'one reciprocating engine under an approved program of part 135, in its day',
+    dossier: of({ engine: 'reciprocating', engineCount: 1, program: { kind: 'approved-program', document } }),
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'approved program, after its day',
+    dossier: of({ engine: 'reciprocating', engineCount: 1, program: { kind: 'approved-program', document } }),
+    at: '2026-02-01T06:00Z',
+    expect: 'not-met',
+  },
+  {
+    name: 'turbine helicopter that chose a program',
+    dossier: of({ ...selected, kind: 'helicopter', engine: 'turboshaft' }),
+    at: '2026-02-01T06:00Z',
+    expect: 'not-met',
+  },
+  {
+    name: 'helicopter with a reciprocating engine and a selected program',
+    dossier: of({ ...selected, kind: 'helicopter', engine: 'reciprocating' }),
+    at: '2026-02-01T06:00Z',
+    expect: 'not-applicable',
+  },
+  {
+    name: 'helicopter with a selected program, engine not recorded',
+    dossier: of({ ...selected, kind: 'helicopter', engine: null }),
+    at: '2026-02-01T06:00Z',
+    expect: 'cannot-tell',
   },
   {
     name: 'turbine helicopter that chose no program',

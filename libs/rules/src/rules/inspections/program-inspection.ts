@@ -1,10 +1,11 @@
 import type { Facts } from '../../graph/facts.js';
-import { allOf, anyOf, fact, implies, met, notMet, unknown, within } from '../../verdict/build.js';
-import type { Clause, Leaf } from '../../verdict/clause.js';
+import { allOf, anyOf, fact, implies, met, unknown, within } from '../../verdict/build.js';
+import type { Clause } from '../../verdict/clause.js';
 import type { Draft } from '../../verdict/result.js';
 import type { Counted } from '../accomplished.js';
 import { accomplished } from '../accomplished.js';
 import { cfr } from '../cite.js';
+import { maySelect, mustSelect } from '../inspection-program.js';
 import { dueOn, endOfDay } from '../periodic.js';
 import { governingOf } from '../recurring.js';
 import { findOut, recordIt } from '../remedies.js';
@@ -12,18 +13,16 @@ import { defineRule } from '../rule.js';
 import { tasks } from '../who-may.js';
 
 const source = cfr('91.409(e), (f)');
-/** More than this is a large aircraft (14 CFR 1.1). */
-const smallUpToLb = 12_500;
 
 /** Without it an aircraft that 91.409(a) leaves to a program would be inspected by nothing. */
 export const programInspection = defineRule(
   {
     id: 'program-inspection',
     topic: 'inspections',
-    asks: 'A selected inspection program is named, and the entry of its last inspection says through which day the aircraft is good.',
+    asks: 'A selected or approved inspection program is named, and the entry of its last inspection says through which day the aircraft is good.',
     binds:
-      'Aircraft under a selected program; large airplanes, and multiengine turbojet and turboprop airplanes, which must select one. Single-engine turboprops follow 91.409(a).',
-    sources: [source, cfr('1.1')],
+      'Large airplanes, and multiengine turbojet and turboprop airplanes, which must select a program; turbine helicopters that chose one; aircraft under an approved program of part 125 or 135. For any other aircraft a selected program takes the place of nothing: single-engine turboprops follow 91.409(a).',
+    sources: [source, cfr('91.409(c)'), cfr('1.1')],
     messages: {
       current: 'Inspected under its program, good through {lastGood}.',
       lapsed: 'No inspection under a selected program that counts and is still good.',
@@ -34,7 +33,13 @@ export const programInspection = defineRule(
   },
   (facts) => {
     const { program } = facts.dossier.configuration.aircraft;
-    const selected = program?.kind === 'selected-program';
+    const approved = program?.kind === 'approved-program';
+    const selected = approved || program?.kind === 'selected-program';
+    const needs = approved
+      ? met('needs-a-program', { source: cfr('91.409(c)') })
+      : selected
+        ? maySelect(facts)
+        : mustSelect(facts);
     const entries = accomplished(facts, ['program-inspection'], 'aircraft', {
       by: tasks.maintenance,
       outcomes: ['approved', 'passed'],
@@ -44,7 +49,7 @@ export const programInspection = defineRule(
     const draft: Draft = {
       subject: 'aircraft',
       clause: implies(
-        selected ? met('needs-a-program', { source }) : mustSelect(facts),
+        needs,
         allOf(
           'program-followed',
           [
@@ -63,7 +68,7 @@ export const programInspection = defineRule(
       messages: { met: 'current', 'not-met': 'lapsed', 'cannot-tell': 'unclear', 'not-applicable': 'not-asked' },
       data: { lastGood },
       effects: [{ stops: 'capability', capability: 'fly' }],
-      due: dueOn(facts, 'program-inspection', selected ? lastGood : null),
+      due: dueOn(facts, 'program-inspection', selected && needs.inside !== 'not-met' ? lastGood : null),
       remedies: [
         recordIt('program-inspection'),
         findOut('aircraft.amend', 'aircraft', 'configuration.aircraft.program', 'configuration.aircraft.engine'),
@@ -81,19 +86,4 @@ function throughItsDay(facts: Facts, { record, clause }: Counted): Clause {
       ? unknown('good-through-recorded', [`status.records.${record.id}.expires`], extra)
       : within('within-interval-of-program', { before: endOfDay(facts, record.expires) }, extra);
   return allOf('done-and-current', [clause, region], 'cannot-tell');
-}
-
-/** Turbine rotorcraft may choose between a program and 91.409(a) to (d); single reciprocating engines are small unless a weight says otherwise. */
-function mustSelect(facts: Facts): Leaf {
-  const { kind, engine, engineCount, maxWeightLb, certificate } = facts.dossier.configuration.aircraft;
-  const no = notMet('needs-a-program', { source });
-  if (kind !== 'airplane' || certificate === 'experimental' || certificate === 'light-sport') return no;
-  if (maxWeightLb !== null && maxWeightLb > smallUpToLb) return met('needs-a-program', { source });
-  const missing = (path: string) => unknown('needs-a-program', [`configuration.aircraft.${path}`], { source });
-  if (engine === null) return missing('engine');
-  if (engine === 'turbojet' || engine === 'turboprop') {
-    if (engineCount === null) return missing('engineCount');
-    return engineCount > 1 ? met('needs-a-program', { source }) : no;
-  }
-  return maxWeightLb === null && engineCount !== null && engineCount > 1 ? missing('maxWeightLb') : no;
 }

@@ -184,6 +184,24 @@ testRule(staticAltimeterTest, [
     expect: 'met',
     data: { lastGood: '2026-12-31' },
   },
+  {
+    name: 'made under TSO, failed a test since',
+    ...made('a10', '2024-02-10', '2024-12-01', [bench('2024-12-01', { outcome: 'failed' })]),
+    at: '2025-03-01T06:00Z',
+    expect: 'not-met',
+  },
+  {
+    name: 'made under TSO, a test since of which nobody recorded the outcome',
+    ...made('a10', '2024-02-10', '2024-12-01', [bench('2024-12-01', { outcome: null })]),
+    at: '2025-03-01T06:00Z',
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'made under TSO, said to have failed a test that nobody saw',
+    ...made('a10', '2024-02-10', '2024-12-01', [bench('2024-12-01', { outcome: 'failed', evidence: 'reported' })]),
+    at: '2025-03-01T06:00Z',
+    expect: 'met',
+  },
   { name: 'new, manual silent on TSO', ...made('a0', '2024-02-10'), at: '2025-03-01T06:00Z', expect: 'cannot-tell' },
   {
     name: 'new, but under another TSO, and its test was not seen',

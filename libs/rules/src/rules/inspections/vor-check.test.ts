@@ -75,6 +75,13 @@ testRule(vorCheck, [
   // 91.171(b): 4 degrees on the ground, 6 in the air and only where nothing on the ground is available.
   { name: 'test signal, 4 degrees', dossier: of(check(ground(4))), at: soon, flight: ifr, expect: 'met' },
   { name: 'test signal, 4.1 degrees', dossier: of(check(ground(4.1))), at: soon, flight: ifr, expect: 'not-met' },
+  {
+    name: 'test signal on a bearing of 90 degrees',
+    dossier: of(check(checkOf('test-signal', 90, 90))),
+    at: soon,
+    flight: ifr,
+    expect: 'not-met',
+  },
   { name: 'across north: 358 is 2 degrees off', dossier: of(check(ground(358))), at: soon, flight: ifr, expect: 'met' },
   {
     name: 'airborne, 6 degrees',
@@ -154,6 +161,14 @@ testRule(vorCheck, [
     dossier: of(check(dualVorCheck(118, 119), { subjects: ['nav1', 'com1'] })),
     at: soon,
     flight: ifr,
+    expect: 'not-met',
+  },
+  {
+    name: 'dual, the other subject is the aircraft itself',
+    dossier: of(check(dualVorCheck(118, 119), { subjects: ['nav1', 'aircraft'] })),
+    at: soon,
+    flight: ifr,
+    subject: 'nav1',
     expect: 'not-met',
   },
   {

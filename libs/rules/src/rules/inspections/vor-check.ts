@@ -1,7 +1,7 @@
 import type { Recurrence } from '../../calculations/recurrence.js';
 import { judgeVorCheck } from '../../calculations/vor-check.js';
 import type { RecordHead } from '../../dossier/status.js';
-import { vorCheckDays } from '../../facts/vor.js';
+import { votBearingsDeg, vorCheckDays } from '../../facts/vor.js';
 import type { Facts } from '../../graph/facts.js';
 import type { UnitFacts } from '../../graph/units.js';
 import { allOf, anyOf, fact, flight, implies, met, notMet, unknown, within } from '../../verdict/build.js';
@@ -15,6 +15,7 @@ import { endOfDay } from '../periodic.js';
 import { recurring } from '../recurring.js';
 import { findEntry, recordIt } from '../remedies.js';
 import { defineRule } from '../rule.js';
+import { wasUnit } from '../subjects.js';
 import { tasks } from '../who-may.js';
 
 const procedure = cfr('91.171(a)(1)');
@@ -34,7 +35,7 @@ export const vorCheck = defineRule(
     topic: 'inspections',
     asks: 'Within the preceding 30 days the VOR receiver was checked by a method of the rule, within its limit, with date, place, bearing error and signature; or it is maintained under an approved procedure.',
     binds: 'Each VOR receiver in use under IFR; not localizer and glide slope, and not VFR.',
-    sources: [vorCheckDays.source, procedure, cfr('91.171(b), (c)'), written],
+    sources: [vorCheckDays.source, procedure, cfr('91.171(b), (c)'), votBearingsDeg.source, written],
     messages: {
       current: '{item}: checked, good through {lastGood}.',
       lapsed: '{item}: no check that counts within the preceding 30 days.',
@@ -111,7 +112,7 @@ function twoReceivers(facts: Facts, unit: UnitFacts, record: RecordHead): Clause
   const extra = { source: cfr('91.171(c)'), evidence: [record.id] };
   const others = record.subjects.filter((each) => each !== unit.id);
   if (others.length === 0) return unknown('other-receiver-recorded', [`status.records.${record.id}.subjects`], extra);
-  const receiver = others.some((each) => facts.units.get(each)?.functions.has('vor-receiver') ?? true);
+  const receiver = others.some((each) => facts.units.get(each)?.functions.has('vor-receiver') ?? wasUnit(facts, each));
   return receiver ? met('two-receivers-of-the-aircraft', extra) : notMet('two-receivers-of-the-aircraft', extra);
 }
 

@@ -1,6 +1,8 @@
 import { mechanic, readingsOf, recordOf } from '../../../testing/builders.js';
 import { dossierOf } from '../../../testing/dossiers.js';
+import { itemsOf } from '../../../testing/equipment.js';
 import { testRule } from '../../../testing/rule-tester.js';
+import type { EquipmentState } from '../../dossier/aircraft.js';
 import type { CompassReadings } from '../../dossier/readings.js';
 import type { Dossier } from '../../dossier/dossier.js';
 import type { RecordHead } from '../../dossier/status.js';
@@ -22,9 +24,10 @@ const of = (
   basis: Basis,
   kind: 'airplane' | 'helicopter' = 'airplane',
   part: Partial<RecordHead> = {},
+  equipment: readonly EquipmentState[] = [],
 ) =>
   dossierOf(
-    { configuration: { aircraft: { kind, basis: basis as never } } },
+    { configuration: { aircraft: { kind, basis: basis as never }, equipment } },
     {
       status: {
         records: [
@@ -52,6 +55,28 @@ testRule(compassDeviation, [
     expect: 'not-met',
     message: 'outside',
     data: { what: 'deviation', at: 90, value: 11, limit: 10 },
+  },
+  // 23.1327(b): more from electric loads, where a stabilized indicator is fitted and the placard of 23.1547(e) names them.
+  {
+    name: '40 degrees from loads that a placard names, stabilized indicator fitted',
+    dossier: of(swing(40, { electricLoadsPlacarded: true }), car3, 'airplane', {}, itemsOf(['direction-gyro'])),
+    at,
+    expect: 'met',
+  },
+  {
+    name: '40 degrees from loads that a placard names, stabilized indicator not recorded',
+    dossier: of(swing(40, { electricLoadsPlacarded: true }), car3),
+    at,
+    expect: 'cannot-tell',
+  },
+  {
+    name: '40 degrees from loads that a placard names, no stabilized indicator',
+    dossier: of(swing(40, { electricLoadsPlacarded: true }), car3, 'airplane', {}, [
+      ...itemsOf(['direction-gyro'], { state: 'absent' }),
+    ]),
+    at,
+    expect: 'not-met',
+    data: { what: 'stabilized-direction-indicator' },
   },
   { name: 'steps of 45 degrees, airplane', dossier: of(swing(0, {}, 45), car3), at, expect: 'not-met' },
   {

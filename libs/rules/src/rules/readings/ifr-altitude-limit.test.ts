@@ -1,6 +1,7 @@
-import { radioStation, recordOf, typeOf, unitOf } from '../../../testing/builders.js';
+import { radioStation, readingsOf, recordOf, typeOf, unitOf } from '../../../testing/builders.js';
 import { dossierOf } from '../../../testing/dossiers.js';
 import { testRule } from '../../../testing/rule-tester.js';
+import { perfectAltimeter } from '../../../testing/sample-readings.js';
 import type { RecordHead } from '../../dossier/status.js';
 import { ifrAltitudeLimit } from './ifr-altitude-limit.js';
 
@@ -10,6 +11,8 @@ const of = (...records: readonly RecordHead[]) =>
   dossierOf({ configuration: { units: [unitOf({ id: 'alt1', functions: ['altimeter'] })] } }, { status: { records } });
 const at = '2025-06-01T12:00Z';
 const ifr = (topFt: number) => ({ rules: 'ifr', airspace: ['controlled'], topFt }) as const;
+/** An entry that carries no readings stands by its own statement. */
+const carried = ['status.records.0.readings', 'status.records.0.readings.altimeter'];
 const encoding = (own: number | null) =>
   dossierOf(
     { configuration: { units: [unitOf({ id: 'alt1', functions: ['altimeter', 'altitude-reporting'] })] } },
@@ -49,6 +52,42 @@ testRule(ifrAltitudeLimit, [
     flight: ifr(20_001),
     expect: 'not-met',
     message: 'above',
+  },
+  {
+    name: 'the entry says 20,000 ft, its readings stop at 10,000: at 10,000',
+    dossier: of(bench('2025-02-10', 20_000, { readings: readingsOf({ altimeter: perfectAltimeter(10_000) }) })),
+    at,
+    flight: ifr(10_000),
+    expect: 'met',
+    topFt: 10_000,
+    data: { topFt: 10_000 },
+  },
+  {
+    name: 'the entry says 20,000 ft, its readings stop at 10,000: one foot above',
+    dossier: of(bench('2025-02-10', 20_000, { readings: readingsOf({ altimeter: perfectAltimeter(10_000) }) })),
+    at,
+    flight: ifr(10_001),
+    states: carried,
+    expect: 'not-met',
+  },
+  {
+    name: 'readings that go higher than the entry says',
+    dossier: of(bench('2025-02-10', 10_000, { readings: readingsOf({ altimeter: perfectAltimeter(20_000) }) })),
+    at,
+    flight: ifr(10_001),
+    expect: 'not-met',
+  },
+  {
+    name: 'readings that do not say how high they go',
+    dossier: of(
+      bench('2025-02-10', 20_000, {
+        readings: readingsOf({ altimeter: { ...perfectAltimeter(10_000), testedToFt: null } }),
+      }),
+    ),
+    at,
+    flight: ifr(3000),
+    states: carried,
+    expect: 'cannot-tell',
   },
   {
     name: 'above, under VFR',

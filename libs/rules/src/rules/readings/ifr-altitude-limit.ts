@@ -1,3 +1,4 @@
+import type { RecordHead } from '../../dossier/status.js';
 import type { Facts } from '../../graph/facts.js';
 import type { UnitFacts } from '../../graph/units.js';
 import { allOf, implies, met, notMet, unknown, within } from '../../verdict/build.js';
@@ -18,7 +19,7 @@ export const ifrAltitudeLimit = defineRule(
   {
     id: 'ifr-altitude-limit',
     topic: 'readings',
-    asks: 'No flight under IFR in controlled airspace above the highest altitude to which each altimeter and the altitude reporting system were tested.',
+    asks: 'No flight under IFR in controlled airspace above the highest altitude to which each altimeter and the altitude reporting system were tested: as the entry says, and where it carries readings of the altimeter no higher than they go.',
     binds: 'Airplanes and helicopters under IFR in controlled airspace; one statement for each altimeter and reporter.',
     sources: [source],
     messages: {
@@ -62,6 +63,13 @@ function ofUnit(facts: Facts, unit: UnitFacts): Draft {
   };
 }
 
+/** As high as the entry says, and no higher than its readings go, where it carries them. Null: one of the two is not recorded. */
+function topOf({ testedToFt, readings }: RecordHead): number | null {
+  const altimeter = readings?.altimeter ?? null;
+  if (altimeter === null || testedToFt === null) return testedToFt;
+  return altimeter.testedToFt === null ? null : Math.min(testedToFt, altimeter.testedToFt);
+}
+
 /**
  * The newest entry that counts says how high. A newer one that may count stands beside it, and the lower of both holds.
  * Equipment that is current by its manufacture date alone has no tested altitude on record.
@@ -74,7 +82,7 @@ function testedTo(
   const entries = altitudeEntries(facts, kind, unitId).filter((each) => entryOutcome(each) !== 'not-met');
   const sure = entries.findIndex((each) => entryOutcome(each) === 'met');
   const governing = (sure < 0 ? entries : entries.slice(0, sure + 1)).map((each) => each.record);
-  const tops = governing.flatMap((each) => each.testedToFt ?? []);
+  const tops = governing.flatMap((each) => topOf(each) ?? []);
   const evidence = governing.map((each) => each.id);
   if (governing.length === 0 || tops.length < governing.length) {
     const missing = governing.map((each) => `status.records.${each.id}.testedToFt`);

@@ -1,4 +1,4 @@
-import { linkOf, radioStation, readingsOf, recordOf, unitOf } from '../../../testing/builders.js';
+import { approvalOf, linkOf, radioStation, readingsOf, recordOf, typeOf, unitOf } from '../../../testing/builders.js';
 import { dossierOf } from '../../../testing/dossiers.js';
 import { testRule } from '../../../testing/rule-tester.js';
 import { goodAtcrbs, goodModeS } from '../../../testing/sample-readings.js';
@@ -6,12 +6,22 @@ import type { TransponderReadings } from '../../dossier/readings.js';
 import type { RecordHead } from '../../dossier/status.js';
 import { transponderReadings } from './transponder-readings.js';
 
-const of = (transponder: TransponderReadings | null, part: Partial<RecordHead> = {}, served = false) =>
+const of = (
+  transponder: TransponderReadings | null,
+  part: Partial<RecordHead> = {},
+  served = false,
+  typeId: string | null = null,
+) =>
   dossierOf(
     {
       configuration: {
         units: [
-          unitOf({ id: 'xp1', functions: ['transponder', 'ads-b-out-1090'] }),
+          unitOf({
+            id: 'xp1',
+            typeId,
+            functions: ['transponder', 'ads-b-out-1090'],
+            approval: typeId === null ? approvalOf() : null,
+          }),
           unitOf({ id: 'enc1', functions: ['altitude-reporting'] }),
         ],
         links: served ? [linkOf('enc1', 'altitude-gray', 'xp1', 'altitude-gray')] : [],
@@ -32,11 +42,58 @@ const of = (transponder: TransponderReadings | null, part: Partial<RecordHead> =
       },
     },
   );
+const built = (id: string, tso: string) =>
+  typeOf({ id, functions: ['transponder'], authorisations: [{ tso, class: null }] });
+const types = [built('es', 'C112e'), built('ac', 'C74c')];
 const at = '2025-06-01T12:00Z';
 const vfr = { rules: 'vfr' } as const;
 
 // Part 43 appendix F. ATCRBS reply frequency 1090 +/-3 MHz, sensitivity -73 +/-4 dBm, 1A at least 21.0 dBW and 125 W.
 testRule(transponderReadings, [
+  // 91.215(a): TSO-C74 for ATCRBS, the class of TSO-C112 for Mode S.
+  {
+    name: 'a unit under TSO-C112, read as ATCRBS',
+    dossier: of(goodAtcrbs(), {}, false, 'es'),
+    types,
+    at,
+    expect: 'cannot-tell',
+    message: 'incomplete',
+    data: { what: 'class-of-unit' },
+  },
+  {
+    name: 'a unit under TSO-C112, read as Mode S',
+    dossier: of(goodModeS(), {}, false, 'es'),
+    types,
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'a unit under TSO-C74, read as Mode S',
+    dossier: of(goodModeS(), {}, false, 'ac'),
+    types,
+    at,
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'a unit under TSO-C74, read as ATCRBS',
+    dossier: of(goodAtcrbs(), {}, false, 'ac'),
+    types,
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'a unit under TSO-C112, read as ATCRBS, out of its limits',
+    dossier: of({ ...goodAtcrbs(), replyMHz: 1086.9 }, {}, false, 'es'),
+    types,
+    at,
+    expect: 'not-met',
+  },
+  {
+    name: 'a unit that is not catalogued and was approved by nobody',
+    dossier: of(goodModeS(), {}, false, 'unlisted'),
+    at,
+    expect: 'cannot-tell',
+  },
   { name: 'Mode S in limits', dossier: of(goodModeS()), at, expect: 'met', message: 'within' },
   {
     name: 'reply frequency 1087.0',

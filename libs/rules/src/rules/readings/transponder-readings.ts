@@ -1,4 +1,7 @@
+import type { JudgedReadings } from '../../calculations/judged.js';
+import { cannotTell, judged } from '../../calculations/judged.js';
 import { judgeTransponderTest } from '../../calculations/transponder-test.js';
+import type { TransponderReadings } from '../../dossier/readings.js';
 import { appendixF } from '../../facts/transponder.js';
 import type { Facts } from '../../graph/facts.js';
 import type { UnitFacts } from '../../graph/units.js';
@@ -10,20 +13,22 @@ import { recordIt } from '../remedies.js';
 import { defineRule } from '../rule.js';
 import { tasks } from '../who-may.js';
 
+const authorised = cfr('91.215(a)');
+
 /** By class and by the edition in force on the day of the test; watts and dBW both, the stricter decides. */
 export const transponderReadings = defineRule(
   {
     id: 'transponder-readings',
     topic: 'readings',
-    asks: 'The readings of the newest transponder test are complete and within part 43 appendix F for the class of the unit.',
+    asks: 'The readings of the newest transponder test are complete and within part 43 appendix F for the class of the unit, which is one of its authorisation: Mode S under TSO-C112, ATCRBS under TSO-C74.',
     binds:
       'Transponders whose newest entry carries readings, for any use; where one reports altitude, also under IFR in controlled airspace.',
-    sources: [appendixF('(a) to (j)'), cfr('91.413(a)'), cfr('91.411(a)(1)')],
+    sources: [appendixF('(a) to (j)'), authorised, cfr('91.413(a)'), cfr('91.411(a)(1)')],
     messages: {
       within: '{item}: the readings of {done} are within appendix F.',
       outside: '{item}: {what} reads {value} {unit}, the limit is {limit}.',
       failed: '{item}: the test of {done} was entered as failed.',
-      incomplete: '{item}: the readings of {done} are not complete.',
+      incomplete: '{item}: the readings of {done} are not complete, or not of a class that the unit is built to.',
       none: '{item}: no readings to judge for this flight.',
     },
     establishes: [],
@@ -31,11 +36,15 @@ export const transponderReadings = defineRule(
   (facts) => unitsWith(facts, 'transponder').flatMap((each) => ofUnit(facts, each)),
 );
 
-function ofUnit(facts: Facts, { id, unit, functions }: UnitFacts): readonly Draft[] {
+function ofUnit(facts: Facts, transponderUnit: UnitFacts): readonly Draft[] {
+  const { id, unit, functions } = transponderUnit;
   const found = recordedReadings(
     facts,
     { kinds: ['transponder-test'], subjects: [id], by: tasks.transponderTest },
-    ({ transponder }, record) => (transponder === null ? null : judgeTransponderTest(transponder, record.done.date)),
+    ({ transponder }, record) =>
+      transponder === null
+        ? null
+        : ofItsClass(transponderUnit, transponder, judgeTransponderTest(transponder, record.done.date)),
   );
   const ofUse: Draft = {
     subject: id,
@@ -56,4 +65,22 @@ function ofUnit(facts: Facts, { id, unit, functions }: UnitFacts): readonly Draf
   if (!reports) return [ofUse];
   const effects: Draft['effects'] = [{ stops: 'capability', capability: 'ifr-aircraft' }];
   return [ofUse, { ...ofUse, subject: `${id}:ifr`, clause: underControlledIfr(facts, found.clause), effects }];
+}
+
+/**
+ * Readings typed with a class that the unit is not built to were held to other limits than its own. Where the catalogue is silent,
+ * the approval of this installation stands in.
+ */
+function ofItsClass(
+  { unit, type }: UnitFacts,
+  { equipmentClass }: TransponderReadings,
+  found: JudgedReadings,
+): JudgedReadings {
+  if (equipmentClass === null) return found;
+  const builtTo = (tso: RegExp) => (type?.authorisations ?? []).some((each) => tso.test(each.tso));
+  const modeS = builtTo(/^C112[a-z]?$/);
+  const atcrbs = builtTo(/^C74[a-z]?$/);
+  const silent = !modeS && !atcrbs;
+  const agrees = silent ? unit.approval !== null : equipmentClass.startsWith('mode-s') === modeS;
+  return agrees ? found : judged([...found.points, cannotTell({ what: 'class-of-unit', source: authorised })]);
 }

@@ -1,0 +1,49 @@
+import { describe, expect, it } from 'vitest';
+import type { Airspace, FlightConditions } from '../verdict/conditions.js';
+import { airspaces } from '../verdict/conditions.js';
+import { needsOf } from './operations.js';
+
+const vfr: FlightConditions = {
+  rules: 'vfr',
+  light: 'day',
+  purpose: 'private',
+  airspace: [],
+  topFt: 9500,
+  localTrainingNm: null,
+  overWaterBeyondGlide: false,
+  crewOnly: false,
+  approaches: [],
+};
+
+/**
+ * Where a transponder with altitude reporting and ADS-B Out are asked: 91.215(b), 91.225(a), (d). The second has no ring of 10 NM
+ * (appendix D section 2) and adds the Gulf from 3,000 ft. Numbers within 91.225(d) from memory.
+ */
+const table: readonly (readonly [Airspace, string | null, string | null])[] = [
+  ['controlled', null, null],
+  ['class-a', '91.215(b)(1)', '91.225(a)'],
+  ['class-b-c', '91.215(b)(1)', '91.225(d)(1)'],
+  ['over-class-b-c', '91.215(b)(4)', '91.225(d)(3)'],
+  ['ring-30nm', '91.215(b)(2)', '91.225(d)(2)'],
+  ['ring-10nm', '91.215(b)(5)(ii)', null],
+  ['at-or-above-10000', '91.215(b)(5)(i)', '91.225(d)(4)'],
+  ['gulf-3000', null, '91.225(d)(5)'],
+];
+
+describe('airspace that asks for equipment', () => {
+  it('is all in the table', () => {
+    expect(table.map(([airspace]) => airspace).sort()).toEqual([...airspaces].sort());
+  });
+
+  it.each(table)('%s: transponder by %s, ADS-B Out by %s', (airspace, transponder, adsB) => {
+    const needs = needsOf({ ...vfr, airspace: [airspace] });
+    const asks = (capability: string) => needs.some((each) => 'capability' in each && each.capability === capability);
+    expect(asks('altitude-reporting')).toBe(transponder !== null);
+    expect(asks('ads-b-out')).toBe(adsB !== null);
+  });
+
+  it('asks both where a flight passes the ring of 10 NM and the Gulf', () => {
+    const needs = needsOf({ ...vfr, airspace: ['ring-10nm', 'gulf-3000'] });
+    expect(needs).toEqual([{ capability: 'fly' }, { capability: 'altitude-reporting' }, { capability: 'ads-b-out' }]);
+  });
+});
