@@ -59,6 +59,11 @@ describe('a chain', () => {
     ]);
   });
 
+  it('comes in the order of the indicators’ names, whatever the order of the joints', () => {
+    const links = [lateral('nav1', 'cdi2'), lateral('nav1', 'cdi1')];
+    expect(chainsOf([nav, bar, cdi], links).map(({ id }) => id)).toEqual(['nav1>cdi1', 'nav1>cdi2']);
+  });
+
   it('passes a selector, and nothing else', () => {
     expect(chainsOf([nav, selector, cdi], [lateral('nav1', 'sel1'), lateral('sel1', 'cdi1')])).toMatchObject([
       { id: 'nav1>cdi1', lateral: ['nav1>sel1', 'sel1>cdi1'], vertical: null },
@@ -176,6 +181,19 @@ describe('the means of a capability', () => {
     },
   );
 
+  it('of ADS-B is also a unit with a receiver of its own, and never what feeds another unit', () => {
+    const own = unit('out1', 'ads-b-out-uat', 'gnss');
+    const feeds = [linkOf('pos1', 'position', 'out1', 'position'), linkOf('pos2', 'position', 'map1', 'position')];
+    const means = facts([own, unit('pos1', 'other'), unit('pos2', 'other'), unit('map1', 'other')], feeds).means;
+    expect(means.filter(({ capability }) => capability === 'ads-b-out').map(({ id }) => id)).toEqual([
+      'out1',
+      'pos1>out1',
+    ]);
+    expect(meansOf([unit('out1', 'ads-b-out-uat')], [linkOf('gone', 'position', 'out1', 'position')])).toEqual([
+      ['out1', 'ads-b-out', ['out1']],
+    ]);
+  });
+
   it('a unit, link, antenna or chain bears on what passes it', () => {
     const links = [lateral('nav1', 'cdi1')];
     const known = facts([unit('nav1', 'vor-receiver'), cdi], links, [antenna('a1', 'nav1')]);
@@ -224,30 +242,39 @@ describe('what is known of a unit', () => {
 
 describe('what is recorded', () => {
   const stated = { asOf: '2026-01-01', by: 'J. Orrell' };
-  const known = factsOf(
-    dossierOf({
-      status: {
-        records: [
-          recordOf({ kind: 'vor-check', on: '2026-01-05', subjects: ['nav1'] }),
-          recordOf({ kind: 'vor-check', on: '2026-02-05', subjects: ['nav1', 'nav2'] }),
-          recordOf({ kind: 'compass-swing', on: '2026-02-06', subjects: ['nav1'] }),
-        ],
-        completeness: [{ list: 'links', stated }],
-      },
-    }),
-    catalogueOf(),
-  );
+  const known = () =>
+    factsOf(
+      dossierOf({
+        status: {
+          records: [
+            recordOf({ kind: 'vor-check', on: '2026-01-05', subjects: ['nav1'] }),
+            recordOf({ kind: 'vor-check', on: '2026-02-05', subjects: ['nav1', 'nav2'] }),
+            recordOf({ kind: 'compass-swing', on: '2026-02-06', subjects: ['nav1'] }),
+          ],
+          completeness: [{ list: 'links', stated }],
+        },
+      }),
+      catalogueOf(),
+    );
 
   it('of a kind about a subject comes newest first', () => {
-    expect(known.records('vor-check', 'nav1').map(({ done }) => done.date)).toEqual(['2026-02-05', '2026-01-05']);
-    expect(known.records('vor-check', 'nav2').map(({ done }) => done.date)).toEqual(['2026-02-05']);
-    expect(known.records('compass-swing', 'nav2')).toEqual([]);
+    expect(
+      known()
+        .records('vor-check', 'nav1')
+        .map(({ done }) => done.date),
+    ).toEqual(['2026-02-05', '2026-01-05']);
+    expect(
+      known()
+        .records('vor-check', 'nav2')
+        .map(({ done }) => done.date),
+    ).toEqual(['2026-02-05']);
+    expect(known().records('compass-swing', 'nav2')).toEqual([]);
   });
 
   it('a list is complete where somebody said so', () => {
-    expect(known.complete('links')).toEqual(stated);
-    expect(known.complete('equipment')).toBeNull();
-    expect(known.zone).toBe('America/Chicago');
+    expect(known().complete('links')).toEqual(stated);
+    expect(known().complete('equipment')).toBeNull();
+    expect(known().zone).toBe('America/Chicago');
   });
 });
 
@@ -275,6 +302,11 @@ describe('what feeds an indicator', () => {
 
   it('is itself where it shows its own guidance', () => {
     expect(fed([unit('cdi1', 'gnss', 'lateral-deviation')])).toEqual(['cdi1']);
+  });
+
+  it('is not itself where it shows no guidance but that of others', () => {
+    const other = unit('gps2', 'gnss', 'lateral-deviation');
+    expect(fed([nav, other, cdi], [lateral('nav1', 'cdi1')])).toEqual(['nav1']);
   });
 
   it('ends in a ring of selectors', () => {
