@@ -5,7 +5,7 @@ import type { RecordHead } from '../dossier/status.js';
 import { factsOf } from '../graph/facts.js';
 import { accomplished } from './accomplished.js';
 import { asked } from './gaps.js';
-import { entryOutcome } from './recurring.js';
+import { entryOutcome } from './entry-outcome.js';
 import { tasks } from './who-may.js';
 
 const catalogue = { version: 'test', types: {} };

@@ -6,11 +6,12 @@ import type { Facts } from '../graph/facts.js';
 import type { CivilDate } from '../time/instant.js';
 import { startOfDay, startOfDayAfter } from '../time/zones.js';
 import { allOf, anyOf, unknown, within } from '../verdict/build.js';
-import type { Clause, Outcome, Quantity } from '../verdict/clause.js';
-import { strictest } from '../verdict/conditions.js';
-import { evaluate } from '../verdict/evaluate.js';
+import type { Clause, Quantity } from '../verdict/clause.js';
 import type { Due } from '../verdict/result.js';
 import type { Counted } from './accomplished.js';
+import { entryOutcome } from './entry-outcome.js';
+import type { Series } from './series.js';
+import { lastOfSeries } from './series.js';
 
 export interface Recurring {
   readonly clause: Clause;
@@ -43,11 +44,17 @@ export function recurring(
     readonly none: Clause;
   },
 ): Recurring {
-  const clauses = counted.map(({ record, clause }) =>
-    allOf('done-and-current', [clause, current(facts, record, recurrence, asked)], 'cannot-tell'),
-  );
+  const clauses = counted.map((each, index) => {
+    const last = lastOfSeries(recurrence, counted, index);
+    return allOf(
+      'done-and-current',
+      [each.clause, current(facts, each.record, recurrence, last, asked)],
+      'cannot-tell',
+    );
+  });
   const governing = governingOf(counted);
-  const parts = governing === null ? [] : nextDue(recurrence, lastDone(recurrence, governing)).parts;
+  const at = counted.findIndex(({ record }) => record === governing);
+  const parts = at < 0 ? [] : nextDue(recurrence, lastOfSeries(recurrence, counted, at).last).parts;
   const day = parts.find((each) => each.kind === 'date');
   const hours = parts.find((each) => each.kind === 'meter');
   return {
@@ -69,21 +76,6 @@ export function recurring(
   };
 }
 
-/** Whether an entry counts, which no time and no flight changes. */
-export function entryOutcome({ clause }: Counted): Outcome {
-  return timelessOutcome(clause);
-}
-
-/** Of a clause that has no region. */
-export function timelessOutcome(clause: Clause): Outcome {
-  return evaluate(clause, {
-    instant: '0001-01-01T00:00Z',
-    meters: {},
-    conditions: strictest,
-    capability: () => 'cannot-tell',
-  });
-}
-
 export function governingOf(counted: readonly Counted[]): RecordHead | null {
   const found =
     counted.find((each) => entryOutcome(each) === 'met') ??
@@ -96,6 +88,7 @@ function current(
   facts: Facts,
   record: RecordHead,
   recurrence: Recurrence,
+  { last, dueKnown }: Series,
   asked: { readonly label: string; readonly source: SourceRef | ((record: RecordHead) => SourceRef) },
 ): Clause {
   const { label } = asked;
@@ -103,7 +96,8 @@ function current(
   const evidence = [record.id];
   // Before its day there was no such entry: what is asked of a day that is past does not know it.
   const from = startOfDay(record.done.date, facts.zone);
-  const regions = nextDue(recurrence, lastDone(recurrence, record)).parts.map((part: NextPart, index): Clause => {
+  if (!dueKnown) return unknown('due-point-recorded', [`status.records.${record.id}.dueAt`], { source, evidence });
+  const regions = nextDue(recurrence, last).parts.map((part: NextPart, index): Clause => {
     const interval = recurrence.parts[index];
     const extra = { source, evidence, ...(interval ? { limit: quantity(interval) } : {}) };
     if (part.kind === 'unknown') return unknown('hours-recorded', [`status.records.${record.id}.meters`], extra);
@@ -113,17 +107,6 @@ function current(
   });
   if (regions.length === 1 && regions[0]) return regions[0];
   return recurrence.combine === 'first' ? allOf(label, regions, 'cannot-tell') : anyOf(label, regions, 'cannot-tell');
-}
-
-/** The hours at which it fell due are recorded for the one meter that the interval counts. */
-function lastDone(recurrence: Recurrence, record: RecordHead) {
-  const meters = recurrence.parts.flatMap((each) => (each.kind === 'hours' ? [each.meter] : []));
-  return {
-    doneDate: record.done.date,
-    doneMeters: Object.fromEntries(record.meters.map((each) => [each.meter, each.value])),
-    dueMeters:
-      record.dueAt === null ? null : Object.fromEntries(meters.map((meter) => [meter, record.dueAt ?? 0] as const)),
-  };
 }
 
 function quantity(part: IntervalPart): Quantity {

@@ -9,7 +9,7 @@ import { dueAt, dueWords } from '../due-point.js';
 import { fittedOn } from '../fitted.js';
 import { findOut, missingNames } from '../gaps.js';
 import { dueOn, endOfDay } from '../periodic.js';
-import { timelessOutcome } from '../recurring.js';
+import { timelessOutcome } from '../entry-outcome.js';
 import { defineRule } from '../rule.js';
 import { tasks } from '../who-may.js';
 

@@ -8,7 +8,7 @@ import { underControlledIfr, unitsWith } from '../altitude-chain.js';
 import { altitudeEntries } from '../altitude-tests.js';
 import { cfr } from '../cite.js';
 import { recordIt } from '../remedies.js';
-import { entryOutcome } from '../recurring.js';
+import { entryOutcome } from '../entry-outcome.js';
 import { defineRule } from '../rule.js';
 
 const source = cfr('91.411(d)');
