@@ -4,7 +4,7 @@ import { APP_FILTER } from '@nestjs/core';
 import { GraphQLModule } from '@nestjs/graphql';
 import { ApolloDriver } from '@nestjs/apollo';
 import type { ApolloDriverConfig } from '@nestjs/apollo';
-import { topics } from '@tallywing/rules';
+import { airspaces, approaches, purposes, topics } from '@tallywing/rules';
 import { AircraftModule } from './aircraft/aircraft.module.js';
 import { changeEnums } from './aircraft/changes.generated.js';
 import { CatalogueModule } from './catalogue/catalogue.module.js';
@@ -25,6 +25,7 @@ import { contextOf } from './identity/request.js';
 import { ImportsModule } from './imports/imports.module.js';
 import { importModes, importStates } from './imports/report.js';
 import { JobsModule } from './jobs/jobs.module.js';
+import { PeopleModule } from './people/people.module.js';
 import { sdlPattern } from './settings.js';
 
 /** What is made before the framework starts and lent to it. */
@@ -67,6 +68,7 @@ export class AppModule {
           includeStacktraceInErrorResponses: false,
         }),
         IdentityModule,
+        PeopleModule,
         HouseModule,
         AircraftModule,
         FleetModule,
@@ -97,5 +99,10 @@ const enums = Object.fromEntries(
     ImportMode: importModes,
     ImportState: importStates,
     JobState: ['open', 'recorded', 'discarded'],
+    FlightRules: ['vfr', 'ifr'],
+    FlightLight: ['day', 'night'],
+    FlightPurpose: purposes,
+    Airspace: airspaces,
+    Approach: approaches,
   }).map(([name, values]) => [name, enumValues(values)]),
 );

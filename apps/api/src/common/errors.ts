@@ -21,6 +21,8 @@ export type Problem =
   | { readonly code: 'BAD_INPUT'; readonly field: string; readonly reason: string; readonly wayOut: string }
   | {
       readonly code: 'STALE_REVISION';
+      /** What was changed, where it is not an aircraft record: `entry of Ada Brook`. */
+      readonly what?: string;
       readonly revision: number;
       readonly changedBy: string;
       readonly changedAt: string;
@@ -94,8 +96,10 @@ export function describe(problem: Problem): Told {
       return tell(problem.reason, problem.wayOut, { field: problem.field });
     case 'STALE_REVISION':
       return tell(
-        `The aircraft record was changed by ${problem.changedBy} meanwhile.`,
-        'Load the record again; your draft is kept. Look at what changed, then record the work.',
+        `The ${problem.what ?? 'aircraft record'} was changed by ${problem.changedBy} meanwhile.`,
+        problem.what === undefined
+          ? 'Load the record again; your draft is kept. Look at what changed, then record the work.'
+          : 'Nothing was saved. Load it again, look at what changed, then save yours.',
         { revision: problem.revision, changedBy: problem.changedBy, changedAt: problem.changedAt },
       );
     case 'KEY_REUSED':
