@@ -15,6 +15,11 @@ const screens: RouteObject[] = [
   { path: 'databases', lazy: async () => screen((await import('../features/databases/screen.js')).DatabasesScreen) },
   { path: 'catalogue', lazy: async () => screen((await import('../features/catalogue/screen.js')).CatalogueScreen) },
   { path: 'import', lazy: async () => screen((await import('../features/import/screen.js')).ImportScreen) },
+  { path: 'people', lazy: async () => screen((await import('../features/people/screen.js')).PeopleScreen) },
+  {
+    path: 'sessions',
+    lazy: async () => screen((await import('../features/people/sessions-screen.js')).SessionsScreen),
+  },
   { path: 'rules', lazy: async () => screen((await import('../features/rules/screen.js')).RulesScreen) },
 ];
 

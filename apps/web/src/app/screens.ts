@@ -14,6 +14,7 @@ const screens: readonly Screen[] = [
   { path: '/catalogue', title: 'Catalogue', needs: 'catalogue.read' },
   { path: '/rules', title: 'Rules', needs: 'rules.read' },
   { path: '/import', title: 'Import', needs: 'import.check' },
+  { path: '/people', title: 'People', needs: 'people.read' },
 ];
 
 /** The server decides what anyone may see; this only keeps doors out of the way that would not open. */
