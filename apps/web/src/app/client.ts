@@ -15,6 +15,7 @@ const typePolicies: TypePolicies = {
       dueAhead: relayStylePagination(['from', 'to', 'filter']),
       databaseCurrency: relayStylePagination(['at', 'filter']),
       catalogue: relayStylePagination(['filter']),
+      houseEntries: relayStylePagination(),
     },
   },
   Aircraft: { fields: { history: relayStylePagination() } },

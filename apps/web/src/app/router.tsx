@@ -15,6 +15,7 @@ const screens: RouteObject[] = [
   { path: 'databases', lazy: async () => screen((await import('../features/databases/screen.js')).DatabasesScreen) },
   { path: 'catalogue', lazy: async () => screen((await import('../features/catalogue/screen.js')).CatalogueScreen) },
   { path: 'import', lazy: async () => screen((await import('../features/import/screen.js')).ImportScreen) },
+  { path: 'house', lazy: async () => screen((await import('../features/house/screen.js')).HouseScreen) },
   { path: 'people', lazy: async () => screen((await import('../features/people/screen.js')).PeopleScreen) },
   {
     path: 'sessions',

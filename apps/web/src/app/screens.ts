@@ -15,6 +15,7 @@ const screens: readonly Screen[] = [
   { path: '/rules', title: 'Rules', needs: 'rules.read' },
   { path: '/import', title: 'Import', needs: 'import.check' },
   { path: '/people', title: 'People', needs: 'people.read' },
+  { path: '/house', title: 'House', needs: 'organisation.read' },
 ];
 
 /** The server decides what anyone may see; this only keeps doors out of the way that would not open. */
