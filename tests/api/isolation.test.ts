@@ -70,6 +70,8 @@ const sensible: Readonly<Record<string, unknown>> = {
   password: 'a-guess-of-enough-letters',
   zone: 'UTC',
   rules: 'IFR',
+  checkedOn: '2026-01-01',
+  goodUntil: '2027-01-01',
 };
 
 /** Arguments of a field as somebody would fill them in who knows the first organisation's ids. */
@@ -84,11 +86,12 @@ function guess(type: GraphQLInputType, name: string): unknown {
   if (isInputObjectType(type)) {
     return Object.fromEntries(
       Object.values(type.getFields())
-        .filter((field) => isNonNullType(field.type) || /Id$/.test(field.name))
+        .filter((field) => isNonNullType(field.type) || /Id$/.test(field.name) || field.name in sensible)
         .map((field) => [field.name, guess(field.type, field.name)]),
     );
   }
   if (!isScalarType(type)) return null;
+  if (type.name === 'Boolean') return true;
   if (/job/i.test(name)) return jobId;
   if (name === 'operatorId') return 'north';
   if (/^(id|aircraftId)$/.test(name)) return 'iso-plane';
@@ -114,7 +117,15 @@ function operation(
 
 const queries = Object.values(schema.getQueryType()?.getFields() ?? {});
 /** These name nothing of the first organisation: whoever calls them can only add to, or end, their own. */
-const ownOnly = new Set(['addPerson', 'addOperator', 'addBase', 'addFlightProfile', 'endOtherSessions']);
+const ownOnly = new Set([
+  'addPerson',
+  'addOperator',
+  'addBase',
+  'addFlightProfile',
+  'addTestSet',
+  'addAgency',
+  'endOtherSessions',
+]);
 const mutations = Object.values(schema.getMutationType()?.getFields() ?? {}).filter(
   (field) => !/^sign/.test(field.name),
 );
@@ -144,7 +155,7 @@ describe('another organisation', () => {
       );
     const lookAtHouse = async (): Promise<Data> =>
       await keeper.data(
-        `{ people { id name role active revision } sessions { id } house { operators { id name } bases { id name zone } profiles { id name } }
+        `{ people { id name role active revision } sessions { id } testSets { id serial revision } agencies { id name } house { operators { id name } bases { id name zone } profiles { id name } }
            houseEntries { totalCount } }`,
       );
     const before = [await look(), await lookAtHouse()];

@@ -27,6 +27,7 @@ import { importModes, importStates } from './imports/report.js';
 import { JobsModule } from './jobs/jobs.module.js';
 import { PeopleModule } from './people/people.module.js';
 import { sdlPattern } from './settings.js';
+import { WorkshopModule } from './workshop/workshop.module.js';
 
 /** What is made before the framework starts and lent to it. */
 export interface Foundation {
@@ -70,6 +71,7 @@ export class AppModule {
         IdentityModule,
         PeopleModule,
         HouseModule,
+        WorkshopModule,
         AircraftModule,
         FleetModule,
         CatalogueModule,
@@ -99,6 +101,7 @@ const enums = Object.fromEntries(
     ImportMode: importModes,
     ImportState: importStates,
     JobState: ['open', 'recorded', 'discarded'],
+    AsFound: ['in-tolerance', 'out-of-tolerance'],
     FlightRules: ['vfr', 'ifr'],
     FlightLight: ['day', 'night'],
     FlightPurpose: purposes,

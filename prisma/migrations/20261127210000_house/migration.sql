@@ -76,9 +76,9 @@ ALTER TABLE "calibrations" ADD CONSTRAINT "calibrations_organisation_id_test_set
 
 -- From here on by hand.
 
--- Which test set an entry names, as a plain column: an operator on the body is not leakproof, so a row policy would keep it
+-- Which test set an entry names, in small letters and as a plain column: an operator on the body is not leakproof, so a row policy would keep it
 -- from any index.
-ALTER TABLE "changes" ADD COLUMN "test_set_serial" TEXT GENERATED ALWAYS AS (body #>> '{record,instrument,serial}') STORED;
+ALTER TABLE "changes" ADD COLUMN "test_set_serial" TEXT GENERATED ALWAYS AS (lower(body #>> '{record,instrument,serial}')) STORED;
 CREATE INDEX "changes_organisation_id_test_set_serial_idx" ON "changes"("organisation_id", "test_set_serial");
 
 -- What was changed, and by whom, stays.

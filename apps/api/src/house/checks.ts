@@ -4,12 +4,17 @@ import { badInput } from '../common/errors.js';
 
 /** @throws AppError BAD_INPUT */
 export function checkedName(given: string, field: string, taken: readonly string[]): string {
-  const name = given.trim();
-  if (name === '' || name.length > 200)
-    throw badInput(field, 'The name has 1 to 200 characters.', 'Write the name that people know.');
+  const name = checkedText(given, field, 'the name that people know');
   if (taken.some((each) => each.toLowerCase() === name.toLowerCase()))
     throw badInput(field, `There is one called ${name} already.`, 'Choose another name, or change that one.');
   return name;
+}
+
+/** @throws AppError BAD_INPUT */
+export function checkedText(given: string, field: string, what: string): string {
+  const text = given.trim();
+  if (text === '' || text.length > 200) throw badInput(field, 'This has 1 to 200 characters.', `Write ${what}.`);
+  return text;
 }
 
 /** @throws AppError BAD_INPUT */
