@@ -16,6 +16,7 @@ const typePolicies: TypePolicies = {
       databaseCurrency: relayStylePagination(['at', 'filter']),
       catalogue: relayStylePagination(['filter']),
       houseEntries: relayStylePagination(),
+      reverseTrace: relayStylePagination(['calibrationId']),
     },
   },
   Aircraft: { fields: { history: relayStylePagination() } },

@@ -16,6 +16,7 @@ const screens: RouteObject[] = [
   { path: 'catalogue', lazy: async () => screen((await import('../features/catalogue/screen.js')).CatalogueScreen) },
   { path: 'import', lazy: async () => screen((await import('../features/import/screen.js')).ImportScreen) },
   { path: 'house', lazy: async () => screen((await import('../features/house/screen.js')).HouseScreen) },
+  { path: 'workshop', lazy: async () => screen((await import('../features/workshop/screen.js')).WorkshopScreen) },
   { path: 'people', lazy: async () => screen((await import('../features/people/screen.js')).PeopleScreen) },
   {
     path: 'sessions',

@@ -14,6 +14,7 @@ const screens: readonly Screen[] = [
   { path: '/catalogue', title: 'Catalogue', needs: 'catalogue.read' },
   { path: '/rules', title: 'Rules', needs: 'rules.read' },
   { path: '/import', title: 'Import', needs: 'import.check' },
+  { path: '/workshop', title: 'Test sets', needs: 'workshop.read' },
   { path: '/people', title: 'People', needs: 'people.read' },
   { path: '/house', title: 'House', needs: 'organisation.read' },
 ];

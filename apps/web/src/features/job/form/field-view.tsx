@@ -1,4 +1,5 @@
 import { createContext, useContext } from 'react';
+import { HouseChoices } from '../../../app/house-choices.js';
 import { codeWords, recordKindWords } from '../../../trade/words.js';
 import { localTimeAt } from '@tallywing/rules';
 import { instantAt } from '../../../trade/time.js';
@@ -77,6 +78,7 @@ function Group({ spec, path, value }: FieldViewProps & { spec: Extract<Spec, { k
           Recorded
         </label>
       )}
+      <HouseChoices path={path} onPick={(choice) => form.set(path, choice)} />
       {fields}
       <Problem path={path} />
     </fieldset>
