@@ -68,7 +68,7 @@ describe('the house', () => {
     await runa.signIn(url, 'runa@wendle.example', 'heron-on-the-mast');
     await page.reload();
     await page.getByRole('button', { name: 'Change Runa Teale' }).click();
-    await page.getByLabel('Role').selectOption('AUDITOR');
+    await page.getByLabel('Role', { exact: true }).selectOption('AUDITOR');
     await page.getByRole('button', { name: 'Save', exact: true }).click();
     await page.getByText('Runa Teale is saved.').waitFor();
     await runa.page.goto(`${url}/people`);
@@ -116,7 +116,7 @@ describe('the house', () => {
     await page.getByLabel('What it is').fill('Ramp tester');
     await page.getByLabel('Serial number').fill('TS-8812');
     await page.getByRole('button', { name: 'Save the test set' }).click();
-    await page.getByRole('button', { name: 'Checks of TS-8812' }).click();
+    await page.getByRole('button', { name: 'Open the checks of TS-8812' }).click();
     await page.getByLabel('Checked on').fill(daysAgo(200));
     await page.getByLabel('Good until').fill(daysAgo(-160));
     await page.getByRole('button', { name: 'Enter the check' }).click();
@@ -137,11 +137,11 @@ describe('the house', () => {
       .waitFor();
 
     await page.goto(`${url}/workshop`);
-    await page.getByRole('button', { name: 'Checks of TS-8812' }).click();
+    await page.getByRole('button', { name: 'Open the checks of TS-8812' }).click();
     await page.getByLabel('Checked on').fill(daysAgo(0));
     await page.getByLabel('Found, before any adjustment').selectOption('OUT_OF_TOLERANCE');
     await page.getByRole('button', { name: 'Enter the check' }).click();
-    await page.getByRole('button', { name: /^Which entries lean on the check/ }).click();
+    await page.getByRole('button', { name: /^Which entries lean on it/ }).click();
     const trace = page.getByRole('region', { name: /^Table: Entries that lean on Ramp tester/ });
     await trace.getByRole('link', { name: 'TW-01Q' }).waitFor();
     expect(await trace.getByRole('row').count()).toBe(2);

@@ -97,7 +97,7 @@ function columnsFor(
             {check.asFound === 'OUT_OF_TOLERANCE' && (
               <Button
                 look="quiet"
-                aria-label={`Which entries lean on the check of ${dateWords(check.checkedOn)}`}
+                aria-label={`Which entries lean on it: check of ${dateWords(check.checkedOn)}`}
                 onClick={() => onTrace(check.id)}
               >
                 Which entries lean on it

@@ -80,7 +80,7 @@ function columnsFor(today: string, onOpen: (id: string) => void): readonly Colum
       key: 'open',
       head: 'Checks',
       cell: ({ id, serial }) => (
-        <Button look="quiet" aria-label={`Checks of ${serial}`} onClick={() => onOpen(id)}>
+        <Button look="quiet" aria-label={`Open the checks of ${serial}`} onClick={() => onOpen(id)}>
           Open
         </Button>
       ),
