@@ -15,13 +15,14 @@ export interface TracedRow extends SummaryRow {
 
 /**
  * From the changes, because an aircraft's own record keeps only the newest few entries of a kind. An entry corrected since
- * counts as it was corrected: the correction is itself such a row where it still names the set.
+ * counts as it was corrected: the correction is itself such a row where it still names the set. Looked up row by row along
+ * the key of the one aircraft, because a join would read every correction of the house.
  */
 const named = `from changes c join aircraft a on a.organisation_id = c.organisation_id and a.id = c.aircraft_id
   where c.organisation_id = $1 and c.test_set_serial = lower($2)
     and ($3::text is null or c.body #>> '{record,done,date}' >= $3) and ($4::text is null or c.body #>> '{record,done,date}' <= $4)
-    and not exists (select 1 from changes l where l.organisation_id = c.organisation_id and l.aircraft_id = c.aircraft_id
-      and l.seq > c.seq and l.kind = 'record.correct' and l.body #>> '{record,id}' = c.body #>> '{record,id}')`;
+    and not coalesce((select true from changes l where l.organisation_id = c.organisation_id and l.aircraft_id = c.aircraft_id
+      and l.seq > c.seq and l.kind = 'record.correct' and l.body #>> '{record,id}' = c.body #>> '{record,id}' limit 1), false)`;
 
 /** Newest work first, one more than asked for. */
 export async function tracedEntries(
