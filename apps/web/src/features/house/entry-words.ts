@@ -19,8 +19,8 @@ const deeds: Readonly<Record<string, string>> = {
   'flight-profile.order': 'Changed the order of',
   'test-set.add': 'Added the test set',
   'test-set.amend': 'Changed the test set',
-  'test-set.calibration': 'Entered a calibration of',
-  'test-set.strike': 'Struck out a calibration of',
+  'test-set.calibration': 'Entered a check of',
+  'test-set.strike': 'Struck out a check of',
   'agency.add': 'Added the agency',
   'agency.amend': 'Changed the agency',
 };

@@ -3,7 +3,7 @@ const browsers = [
   [/\bEdg(e|A|iOS)?\//, 'Edge'],
   [/\bOPR\//, 'Opera'],
   [/\b(Firefox|FxiOS)\//, 'Firefox'],
-  [/\b(Chrome|CriOS)\//, 'Chrome'],
+  [/(Chrome|CriOS)\//, 'Chrome'],
   [/\bSafari\//, 'Safari'],
 ] as const;
 const devices = [

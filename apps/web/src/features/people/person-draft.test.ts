@@ -58,6 +58,10 @@ test.each([
     'Mozilla/5.0 (Linux; Android 15) AppleWebKit/537.36 (KHTML, like Gecko) Chrome/150.0 Mobile Safari/537.36',
     'Chrome on Android',
   ],
+  [
+    'Mozilla/5.0 (X11; Linux x86_64) AppleWebKit/537.36 (KHTML, like Gecko) HeadlessChrome/150.0 Safari/537.36',
+    'Chrome on Linux',
+  ],
   ['curl/8.5.0', 'curl/8.5.0'],
   ['', 'not named'],
 ])('%s', (agent, words) => {

@@ -101,13 +101,10 @@ function columnsFor(doings: Doings | null): readonly Column<Profile>[] {
   return [
     ...columns,
     {
-      key: 'change',
-      head: 'Change',
+      key: 'order',
+      head: 'Order',
       cell: (profile) => (
         <span className="tw-row">
-          <Button look="quiet" aria-label={`Change ${profile.name}`} onClick={() => onOpen(profile.id)}>
-            Change
-          </Button>
           {ids[0] !== profile.id && (
             <Button look="quiet" busy={busy} aria-label={`Move ${profile.name} up`} onClick={() => move(profile, -1)}>
               Up
@@ -119,6 +116,15 @@ function columnsFor(doings: Doings | null): readonly Column<Profile>[] {
             </Button>
           )}
         </span>
+      ),
+    },
+    {
+      key: 'change',
+      head: 'Change',
+      cell: (profile) => (
+        <Button look="quiet" aria-label={`Change ${profile.name}`} onClick={() => onOpen(profile.id)}>
+          Change
+        </Button>
       ),
     },
   ];
