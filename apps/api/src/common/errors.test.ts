@@ -11,6 +11,13 @@ const every: readonly Problem[] = [
   { code: 'NOT_FOUND', what: 'aircraft' },
   { code: 'BAD_INPUT', field: 'first', reason: 'A page holds 0 to 500 rows.', wayOut: 'Ask for fewer.' },
   { code: 'STALE_REVISION', revision: 4, changedBy: 'Somebody', changedAt: '2026-01-01T00:00Z' },
+  {
+    code: 'STALE_REVISION',
+    what: 'entry of Somebody',
+    revision: 4,
+    changedBy: 'Somebody',
+    changedAt: '2026-01-01T00:00Z',
+  },
   { code: 'KEY_REUSED' },
   {
     code: 'REFUSED',
@@ -37,6 +44,16 @@ group('the vocabulary of errors', () => {
       expect(statusOf(problem)).toBeGreaterThanOrEqual(400);
     },
   );
+
+  it('says what was changed meanwhile: an aircraft record, or what it is called', () => {
+    const stale = every.filter((problem) => problem.code === 'STALE_REVISION').map((problem) => describe(problem));
+    expect(stale.map(({ message }) => message)).toEqual([
+      'The aircraft record was changed by Somebody meanwhile.',
+      'The entry of Somebody was changed by Somebody meanwhile.',
+    ]);
+    // Only for an aircraft is there a draft that is kept.
+    expect(stale.map(({ extensions }) => /your draft is kept/.test(extensions.wayOut))).toEqual([true, false]);
+  });
 
   it('names the change and field of a refusal', () => {
     const [refused] = every.filter((problem) => problem.code === 'REFUSED');
