@@ -4,7 +4,7 @@ import { APP_FILTER } from '@nestjs/core';
 import { GraphQLModule } from '@nestjs/graphql';
 import { ApolloDriver } from '@nestjs/apollo';
 import type { ApolloDriverConfig } from '@nestjs/apollo';
-import { topics } from '@tallywing/rules';
+import { airspaces, approaches, purposes, topics } from '@tallywing/rules';
 import { AircraftModule } from './aircraft/aircraft.module.js';
 import { changeEnums } from './aircraft/changes.generated.js';
 import { CatalogueModule } from './catalogue/catalogue.module.js';
@@ -29,7 +29,9 @@ import { JobsModule } from './jobs/jobs.module.js';
 import { LabourModule } from './labour/labour.module.js';
 import { LiveModule } from './live/live.module.js';
 import { RulesModule } from './rules/rules.module.js';
+import { PeopleModule } from './people/people.module.js';
 import { sdlPattern } from './settings.js';
+import { WorkshopModule } from './workshop/workshop.module.js';
 
 /** What is made before the framework starts and lent to it. */
 export interface Foundation {
@@ -73,7 +75,9 @@ export class AppModule {
           includeStacktraceInErrorResponses: false,
         }),
         IdentityModule,
+        PeopleModule,
         HouseModule,
+        WorkshopModule,
         AircraftModule,
         FleetModule,
         CatalogueModule,
@@ -106,5 +110,11 @@ const enums = Object.fromEntries(
     ImportMode: importModes,
     ImportState: importStates,
     JobState: ['open', 'recorded', 'discarded'],
+    AsFound: ['in-tolerance', 'out-of-tolerance'],
+    FlightRules: ['vfr', 'ifr'],
+    FlightLight: ['day', 'night'],
+    FlightPurpose: purposes,
+    Airspace: airspaces,
+    Approach: approaches,
   }).map(([name, values]) => [name, enumValues(values)]),
 );

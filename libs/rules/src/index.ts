@@ -44,6 +44,8 @@ export {
   widenConditions,
 } from './verdict/conditions.js';
 export type { Airspace, Approach, FlightConditions, Purpose } from './verdict/conditions.js';
+export { agencyKind, rating } from './dossier/common.js';
+export type { Agency, Rating } from './dossier/common.js';
 export { capabilities } from './verdict/capability.js';
 export type { Capability } from './verdict/capability.js';
 export type { Clause, Leaf, Outcome } from './verdict/clause.js';

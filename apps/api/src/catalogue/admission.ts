@@ -82,7 +82,8 @@ function stale(versions: readonly TypeRow[]): AppError {
     revision: versions.length,
     changedBy: current?.entered_by ?? 'somebody else',
     changedAt: instantOf(current?.created_at ?? new Date(0)),
-    what: 'The catalogue entry',
+    what: 'catalogue entry',
+    kept: true,
     currentId: current?.id ?? '',
   });
 }

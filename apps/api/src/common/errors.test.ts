@@ -11,14 +11,21 @@ const every: readonly Problem[] = [
   { code: 'NOT_FOUND', what: 'aircraft' },
   { code: 'BAD_INPUT', field: 'first', reason: 'A page holds 0 to 500 rows.', wayOut: 'Ask for fewer.' },
   { code: 'STALE_REVISION', revision: 4, changedBy: 'Somebody', changedAt: '2026-01-01T00:00Z' },
-  { code: 'STALE_REVISION', revision: 4, changedBy: 'Somebody', changedAt: '2026-01-01T00:00Z', what: 'The list' },
   {
     code: 'STALE_REVISION',
     revision: 2,
     changedBy: 'Somebody',
     changedAt: '2026-01-01T00:00Z',
     currentId: 'nav@2',
-    what: 'It',
+    what: 'catalogue entry',
+    kept: true,
+  },
+  {
+    code: 'STALE_REVISION',
+    what: 'entry of Somebody',
+    revision: 4,
+    changedBy: 'Somebody',
+    changedAt: '2026-01-01T00:00Z',
   },
   { code: 'KEY_REUSED' },
   {
@@ -46,6 +53,17 @@ group('the vocabulary of errors', () => {
       expect(statusOf(problem)).toBeGreaterThanOrEqual(400);
     },
   );
+
+  it('says what was changed meanwhile: an aircraft record, or what it is called', () => {
+    const stale = every.filter((problem) => problem.code === 'STALE_REVISION').map((problem) => describe(problem));
+    expect(stale.map(({ message }) => message)).toEqual([
+      'The aircraft record was changed by Somebody meanwhile.',
+      'The catalogue entry was changed by Somebody meanwhile.',
+      'The entry of Somebody was changed by Somebody meanwhile.',
+    ]);
+    // Only where there is a draft that is kept.
+    expect(stale.map(({ extensions }) => /your draft is kept/.test(extensions.wayOut))).toEqual([true, true, false]);
+  });
 
   it('names the change and field of a refusal', () => {
     const [refused] = every.filter((problem) => problem.code === 'REFUSED');

@@ -21,11 +21,13 @@ export type Problem =
   | { readonly code: 'BAD_INPUT'; readonly field: string; readonly reason: string; readonly wayOut: string }
   | {
       readonly code: 'STALE_REVISION';
+      /** What was changed, where it is not an aircraft record: `entry of Ada Brook`. */
+      readonly what?: string;
       readonly revision: number;
       readonly changedBy: string;
       readonly changedAt: string;
-      /** What was changed, as a screen would say it; left out: an aircraft record. */
-      readonly what?: string;
+      /** The screen keeps what was typed, as it does for an aircraft record. */
+      readonly kept?: true;
       /** Of the catalogue: the version now in force. */
       readonly currentId?: string;
     }
@@ -97,12 +99,12 @@ export function describe(problem: Problem): Told {
     case 'BAD_INPUT':
       return tell(problem.reason, problem.wayOut, { field: problem.field });
     case 'STALE_REVISION': {
-      const { revision, changedBy, changedAt, what, currentId } = problem;
+      const { revision, changedBy, changedAt, what, kept, currentId } = problem;
       return tell(
-        `${what ?? 'The aircraft record'} was changed by ${changedBy} meanwhile.`,
+        `The ${what ?? 'aircraft record'} was changed by ${changedBy} meanwhile.`,
         what === undefined
           ? 'Load the record again; your draft is kept. Look at what changed, then record the work.'
-          : 'Load it again; your draft is kept. Look at what changed, then save yours.',
+          : `${kept ? 'Nothing was saved; your draft is kept' : 'Nothing was saved'}. Load it again, look at what changed, then save yours.`,
         {
           revision,
           changedBy,

@@ -7,12 +7,10 @@ import { AppLog } from '../common/logging.js';
 import { openDatabase } from '../database/open.js';
 import { ServerError } from '../database/places.js';
 import { startingProfiles } from './starting-profiles.js';
-import { IdentityData } from '../identity/identity.data.js';
+import type { NewPerson } from '../people/people.service.js';
 import { readSettings, SettingsError } from '../settings.js';
-import { HouseData } from './house.data.js';
-import type { House } from './house.data.js';
-import { HouseService } from './house.service.js';
-import type { NewPerson } from './house.service.js';
+import type { House } from './founding.data.js';
+import { FoundingService } from './founding.service.js';
 
 interface Founding extends House {
   readonly organisation: { readonly id: string; readonly name: string };
@@ -32,7 +30,7 @@ async function main(): Promise<void> {
   const founding = read();
   const opened = await openDatabase(readSettings(process.env), () => undefined);
   try {
-    const house = new HouseService(new HouseData(opened.database), new IdentityData(opened.database));
+    const house = new FoundingService(opened.database, new Clock());
     const types = readTypes(founding.types ?? []);
     if ((await house.organisations()).includes(founding.organisation.id)) {
       throw new SettingsError(`There is an organisation ${founding.organisation.id} already. Choose another id.`);

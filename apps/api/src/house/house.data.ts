@@ -1,61 +1,130 @@
 import type { FlightConditions } from '@tallywing/rules';
-import type { Database } from '../database/database.js';
+import type { Stamp } from '../aircraft/stamp.js';
+import type { Connection } from '../database/database.js';
 
-export interface House {
-  readonly operators?: readonly { readonly id: string; readonly name: string }[];
-  readonly bases?: readonly { readonly id: string; readonly name: string; readonly zone: string }[];
-  readonly profiles?: readonly {
-    readonly id: string;
-    readonly name: string;
-    readonly conditions: FlightConditions;
-    readonly wanted?: boolean;
-  }[];
+export interface Operator {
+  readonly id: string;
+  readonly name: string;
+  readonly revision: number;
+  readonly aircraft: number;
+  readonly [column: string]: unknown;
 }
 
+export interface Base {
+  readonly id: string;
+  readonly name: string;
+  readonly zone: string;
+  readonly revision: number;
+  readonly aircraft: number;
+  readonly otherZone: number;
+  readonly [column: string]: unknown;
+}
+
+export interface HouseProfile {
+  readonly id: string;
+  readonly name: string;
+  readonly wanted: boolean;
+  readonly conditions: FlightConditions;
+  readonly sort: number;
+  readonly revision: number;
+  readonly [column: string]: unknown;
+}
+
+/** Operators, bases and flight profiles over one open connection. Whoever has it has been authorised already. */
 export class HouseData {
-  constructor(private readonly database: Database) {}
+  constructor(
+    private readonly connection: Connection,
+    private readonly organisationId: string,
+  ) {}
 
-  async organisations(): Promise<readonly string[]> {
-    return (await this.database.askDoor<{ organisation_id: string }>('door_organisations', [])).map(
-      (row) => row.organisation_id,
+  async operators(): Promise<Operator[]> {
+    return await this.connection.query<Operator>(
+      `select o.id, o.name, o.revision, count(a.id)::int as aircraft
+       from operators o left join aircraft a on a.organisation_id = o.organisation_id and a.operator_id = o.id
+       where o.organisation_id = $1 group by o.organisation_id, o.id order by o.name, o.id`,
+      [this.organisationId],
     );
   }
 
-  async create(organisationId: string, name: string): Promise<void> {
-    await this.database.withRecords({ organisationId }, (records) =>
-      records.organisation.create({ data: { organisationId, name } }),
+  async bases(): Promise<Base[]> {
+    return await this.connection.query<Base>(
+      `select b.id, b.name, b.zone, b.revision, count(a.id)::int as aircraft,
+         count(a.id) filter (where a.configuration #>> '{aircraft,base,zone}' <> b.zone)::int as "otherZone"
+       from bases b left join aircraft a on a.organisation_id = b.organisation_id and a.base_id = b.id
+       where b.organisation_id = $1 group by b.organisation_id, b.id order by b.name, b.id`,
+      [this.organisationId],
     );
   }
 
-  async save(organisationId: string, house: House): Promise<void> {
-    await this.database.withRecords({ organisationId }, async (records) => {
-      for (const { id, name } of house.operators ?? []) {
-        await records.operator.upsert({
-          where: { organisationId_id: { organisationId, id } },
-          create: { organisationId, id, name },
-          update: { name },
-        });
-      }
-      for (const { id, name, zone } of house.bases ?? []) {
-        await records.base.upsert({
-          where: { organisationId_id: { organisationId, id } },
-          create: { organisationId, id, name, zone },
-          update: { name, zone },
-        });
-      }
-      for (const [sort, { id, name, conditions, wanted = true }] of (house.profiles ?? []).entries()) {
-        const fields = {
-          name,
-          sort,
-          wanted,
-          conditions: { ...conditions, airspace: [...conditions.airspace], approaches: [...conditions.approaches] },
-        };
-        await records.flightProfile.upsert({
-          where: { organisationId_id: { organisationId, id } },
-          create: { organisationId, id, ...fields },
-          update: fields,
-        });
-      }
-    });
+  async profiles(): Promise<HouseProfile[]> {
+    return await this.connection.query<HouseProfile>(
+      'select id, name, wanted, conditions, sort, revision from flight_profiles where organisation_id = $1 order by sort, id',
+      [this.organisationId],
+    );
+  }
+
+  /** How many aircraft there are, and how many carry another stamp. */
+  async judging(stamp: Stamp): Promise<{ readonly aircraft: number; readonly judgingAgain: number }> {
+    const [row] = await this.connection.query<{ aircraft: number; judgingAgain: number }>(
+      `select count(*)::int as aircraft,
+         count(*) filter (where rules_version <> $2 or zones_version <> $3 or profiles_hash <> $4)::int as "judgingAgain"
+       from aircraft where organisation_id = $1`,
+      [this.organisationId, stamp.rules, stamp.zones, stamp.profiles],
+    );
+    return row ?? { aircraft: 0, judgingAgain: 0 };
+  }
+
+  async addOperator(id: string, name: string): Promise<void> {
+    await this.connection.query('insert into operators (organisation_id, id, name) values ($1, $2, $3)', [
+      this.organisationId,
+      id,
+      name,
+    ]);
+  }
+
+  async renameOperator(id: string, name: string): Promise<void> {
+    await this.connection.query(
+      'update operators set name = $3, revision = revision + 1 where organisation_id = $1 and id = $2',
+      [this.organisationId, id, name],
+    );
+  }
+
+  async addBase(id: string, name: string, zone: string): Promise<void> {
+    await this.connection.query('insert into bases (organisation_id, id, name, zone) values ($1, $2, $3, $4)', [
+      this.organisationId,
+      id,
+      name,
+      zone,
+    ]);
+  }
+
+  async amendBase(id: string, name: string, zone: string): Promise<void> {
+    await this.connection.query(
+      'update bases set name = $3, zone = $4, revision = revision + 1 where organisation_id = $1 and id = $2',
+      [this.organisationId, id, name, zone],
+    );
+  }
+
+  async addProfile(profile: Omit<HouseProfile, 'revision'>): Promise<void> {
+    await this.connection.query(
+      'insert into flight_profiles (organisation_id, id, name, sort, conditions, wanted) values ($1, $2, $3, $4, $5, $6)',
+      [this.organisationId, profile.id, profile.name, profile.sort, JSON.stringify(profile.conditions), profile.wanted],
+    );
+  }
+
+  async amendProfile(profile: Pick<HouseProfile, 'id' | 'name' | 'wanted' | 'conditions'>): Promise<void> {
+    await this.connection.query(
+      `update flight_profiles set name = $3, conditions = $4, wanted = $5, revision = revision + 1
+       where organisation_id = $1 and id = $2`,
+      [this.organisationId, profile.id, profile.name, JSON.stringify(profile.conditions), profile.wanted],
+    );
+  }
+
+  async orderProfiles(ids: readonly string[]): Promise<void> {
+    await this.connection.query(
+      `update flight_profiles p set sort = o.place from unnest($2::text[]) with ordinality o(id, place)
+       where p.organisation_id = $1 and p.id = o.id`,
+      [this.organisationId, ids],
+    );
   }
 }

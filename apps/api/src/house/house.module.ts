@@ -1,17 +1,17 @@
 import { Module } from '@nestjs/common';
+import { Clock } from '../common/clock.js';
 import { Database } from '../database/database.js';
-import { IdentityData } from '../identity/identity.data.js';
-import { HouseData } from './house.data.js';
+import { HouseResolver } from './house.resolver.js';
 import { HouseService } from './house.service.js';
 
 @Module({
   providers: [
+    HouseResolver,
     {
       provide: HouseService,
-      inject: [Database],
-      useFactory: (database: Database) => new HouseService(new HouseData(database), new IdentityData(database)),
+      inject: [Database, Clock],
+      useFactory: (database: Database, clock: Clock) => new HouseService(database, clock),
     },
   ],
-  exports: [HouseService],
 })
 export class HouseModule {}

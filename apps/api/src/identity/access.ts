@@ -26,9 +26,13 @@ const access = {
   'catalogue.write': ['manager', 'technician'],
   'labour.read': ['manager', 'technician', 'auditor'],
   'labour.write': ['manager'],
+  'organisation.read': ['manager', 'auditor'],
   'organisation.write': ['manager'],
+  'workshop.read': ['manager', 'technician', 'auditor'],
+  'workshop.write': ['manager'],
   'people.read': ['manager', 'auditor'],
   'people.write': ['manager'],
+  'sessions.own': ['manager', 'technician', 'dispatcher', 'auditor'],
   'import.check': ['manager', 'technician'],
   'import.load': ['manager'],
 } as const satisfies Readonly<Record<string, readonly Role[]>>;

@@ -20,16 +20,6 @@ export interface SessionRow {
   readonly expires_at: Date;
 }
 
-export interface NewMember {
-  readonly id: string;
-  readonly email: string;
-  readonly name: string;
-  readonly passwordHash: string;
-  readonly role: Role;
-  readonly operatorId: string | null;
-  readonly certificate: Readonly<Record<string, string>>;
-}
-
 export class IdentityData {
   constructor(private readonly database: Database) {}
 
@@ -84,23 +74,5 @@ export class IdentityData {
       const operator = await records.operator.findUnique({ where: { organisationId_id: { organisationId, id } } });
       return operator?.name ?? null;
     });
-  }
-
-  async addMember(organisationId: string, member: NewMember): Promise<boolean> {
-    return await this.database.withRecords({ organisationId }, async (records) => {
-      const taken = await records.member.count({ where: { email: member.email } });
-      if (taken > 0) return false;
-      await records.member.create({ data: { organisationId, ...member, certificate: { ...member.certificate } } });
-      return true;
-    });
-  }
-
-  async members(organisationId: string) {
-    return await this.database.withRecords({ organisationId }, (records) =>
-      records.member.findMany({
-        orderBy: [{ name: 'asc' }, { id: 'asc' }],
-        select: { id: true, email: true, name: true, role: true, operatorId: true, active: true, certificate: true },
-      }),
-    );
   }
 }

@@ -16,11 +16,6 @@ export class IdentityResolver {
     return context.signedIn;
   }
 
-  @Query()
-  people(@Context() context: RequestContext) {
-    return this.identity.people(context.actor);
-  }
-
   @Mutation()
   async signIn(
     @Args() { email, password, organisation }: { email: string; password: string; organisation?: string | null },

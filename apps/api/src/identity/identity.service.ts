@@ -2,7 +2,6 @@ import { createHash, randomBytes } from 'node:crypto';
 import type { Clock } from '../common/clock.js';
 import { AppError, badInput } from '../common/errors.js';
 import type { Metrics } from '../common/metrics.js';
-import { authorise } from './access.js';
 import type { Actor } from './access.js';
 import type { IdentityData, SessionRow } from './identity.data.js';
 import { passwordMatches } from './passwords.js';
@@ -100,11 +99,6 @@ export class IdentityService {
 
   async operatorName(actor: Actor): Promise<string | null> {
     return actor.operatorId === undefined ? null : await this.data.operatorName(actor.organisationId, actor.operatorId);
-  }
-
-  async people(actor: Actor | null) {
-    authorise(actor, 'people.read');
-    return await this.data.members(actor.organisationId);
   }
 }
 

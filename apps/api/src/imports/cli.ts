@@ -10,10 +10,8 @@ import type { Database } from '../database/database.js';
 import { openDatabase } from '../database/open.js';
 import { ServerError } from '../database/places.js';
 import { seedDemo } from '../demo/seed.js';
-import { HouseData } from '../house/house.data.js';
-import { HouseService } from '../house/house.service.js';
+import { FoundingService } from '../house/founding.service.js';
 import type { Actor } from '../identity/access.js';
-import { IdentityData } from '../identity/identity.data.js';
 import { demoWanted, readSettings, SettingsError } from '../settings.js';
 import type { UploadedFile } from './csv.js';
 import { ImportsData } from './imports.data.js';
@@ -81,13 +79,9 @@ function readUploaded(path: string): UploadedFile {
 }
 
 async function actorFor(database: Database, address: string | undefined): Promise<Actor> {
-  const identity = new IdentityData(database);
-  const house = new HouseService(new HouseData(database), identity);
+  const house = new FoundingService(database, new Clock());
   if (address !== undefined) return await house.actorByEmail(address);
-  const managers: string[] = [];
-  for (const organisationId of await house.organisations())
-    for (const { role, email, active } of await identity.members(organisationId))
-      if (role === 'manager' && active) managers.push(email);
+  const managers = await house.managers();
   const [only, another] = managers;
   if (only === undefined)
     throw new SettingsError('There is nobody yet on whose behalf to import. Found an organisation first.');

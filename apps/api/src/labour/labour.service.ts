@@ -55,7 +55,8 @@ async function stale(connection: Connection, actor: Actor): Promise<AppError> {
     revision: version,
     changedBy: setBy ?? 'nobody',
     changedAt: setAt === null ? '' : instantOf(setAt),
-    what: 'The table of hours and prices',
+    what: 'table of hours and prices',
+    kept: true,
   });
 }
 

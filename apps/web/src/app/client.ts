@@ -18,6 +18,8 @@ const typePolicies: TypePolicies = {
       databaseCurrency: relayStylePagination(['at', 'filter']),
       meterSheet: relayStylePagination(['filter']),
       catalogue: relayStylePagination(['filter']),
+      houseEntries: relayStylePagination(),
+      reverseTrace: relayStylePagination(['calibrationId']),
     },
   },
   Aircraft: { fields: { history: relayStylePagination() } },

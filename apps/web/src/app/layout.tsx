@@ -44,10 +44,10 @@ export function Layout() {
           </ul>
         </nav>
         <div className="tw-who">
-          <span>
+          <Link to="/sessions" title="Where you are signed in">
             {viewer.name}, {idWords(viewer.role).toLowerCase()}
             <span className="tw-who-house">{viewer.operator?.name ?? viewer.organisation.name}</span>
-          </span>
+          </Link>
           <ThemeSwitch />
           <SignOutButton />
         </div>

@@ -33,6 +33,13 @@ const screens: RouteObject[] = [
   },
   { path: 'import', lazy: async () => screen((await import('../features/import/screen.js')).ImportScreen) },
   { path: 'hours', lazy: async () => screen((await import('../features/labour/screen.js')).LabourScreen) },
+  { path: 'house', lazy: async () => screen((await import('../features/house/screen.js')).HouseScreen) },
+  { path: 'workshop', lazy: async () => screen((await import('../features/workshop/screen.js')).WorkshopScreen) },
+  { path: 'people', lazy: async () => screen((await import('../features/people/screen.js')).PeopleScreen) },
+  {
+    path: 'sessions',
+    lazy: async () => screen((await import('../features/people/sessions-screen.js')).SessionsScreen),
+  },
   { path: 'rules', lazy: async () => screen((await import('../features/rules/screen.js')).RulesScreen) },
   { path: 'rules/:id', lazy: async () => screen((await import('../features/rules/rule-screen.js')).RuleScreen) },
 ];

@@ -16,6 +16,9 @@ const screens: readonly Screen[] = [
   { path: '/rules', title: 'Rules', needs: 'rules.read' },
   { path: '/hours', title: 'Hours and prices', needs: 'labour.read' },
   { path: '/import', title: 'Import', needs: 'import.check' },
+  { path: '/workshop', title: 'Test sets', needs: 'workshop.read' },
+  { path: '/people', title: 'People', needs: 'people.read' },
+  { path: '/house', title: 'House', needs: 'organisation.read' },
 ];
 
 /** The server decides what anyone may see; this only keeps doors out of the way that would not open. */

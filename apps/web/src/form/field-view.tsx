@@ -53,6 +53,7 @@ function Group({ spec, path, value }: FieldViewProps & { spec: Extract<Spec, { k
           {form.words.given}
         </label>
       )}
+      {form.above?.(path)}
       {fields}
       <GroupProblem path={path} />
     </fieldset>

@@ -1,4 +1,4 @@
-import { createContext, useContext } from 'react';
+import { createContext, useContext, type ReactNode } from 'react';
 import { codeWords } from '../trade/words.js';
 import { labelOf } from './labels.js';
 
@@ -25,6 +25,8 @@ export interface FormContext {
   readonly rowWords?: (path: string) => string | null;
   /** Something below this path is wrong: a folded row opens by itself. */
   readonly troubled?: (path: string) => boolean;
+  /** What stands above the fields of a group, to fill them in from what is known elsewhere. */
+  readonly above?: (path: string) => ReactNode;
   readonly words: FormWords;
 }
 

@@ -44,26 +44,30 @@ export function DataTable<Row>(props: DataTableProps<Row>) {
     <div className="tw-table-box" data-narrow={narrow}>
       {narrow === 'cards' && rows.length > 1 && <SortPicker columns={columns} sorted={sorted} onSort={setSorted} />}
       <div className="tw-table-scroll" role="region" aria-label={`Table: ${caption}`} tabIndex={0}>
-        <table className="tw-table" role="table">
-          <caption className={captionHidden ? 'tw-hidden' : undefined}>{caption}</caption>
-          <thead role="rowgroup">
-            <tr role="row">
-              {columns.map((column) => (
-                <Head key={column.key} column={column} sorted={sorted} onSort={setSorted} />
-              ))}
-            </tr>
-          </thead>
-          <tbody role="rowgroup">
-            {shown.map((row) => (
-              <tr role="row" key={rowKey(row)}>
+        {/* A table without rows is none: as cards it would have no head either. */}
+        {rows.length === 0 ? (
+          <div className="tw-table-empty">{empty}</div>
+        ) : (
+          <table className="tw-table" role="table">
+            <caption className={captionHidden ? 'tw-hidden' : undefined}>{caption}</caption>
+            <thead role="rowgroup">
+              <tr role="row">
                 {columns.map((column) => (
-                  <Cell key={column.key} column={column} row={row} />
+                  <Head key={column.key} column={column} sorted={sorted} onSort={setSorted} />
                 ))}
               </tr>
-            ))}
-          </tbody>
-        </table>
-        {rows.length === 0 && <div className="tw-table-empty">{empty}</div>}
+            </thead>
+            <tbody role="rowgroup">
+              {shown.map((row) => (
+                <tr role="row" key={rowKey(row)}>
+                  {columns.map((column) => (
+                    <Cell key={column.key} column={column} row={row} />
+                  ))}
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        )}
       </div>
       {foot}
     </div>

@@ -2,6 +2,7 @@ import type { Catalogue } from '@tallywing/rules';
 import { useMemo, useState } from 'react';
 import { Button } from '../../../ui/button.js';
 import { FieldView } from '../../../form/field-view.js';
+import { HouseChoices } from '../../../app/house-choices.js';
 import { FormContextProvider, type FormContext } from '../../../form/form-context.js';
 import { problemAt } from '../../../form/problems.js';
 import { optionsFor } from '../options.js';
@@ -37,6 +38,9 @@ export function StepCard(props: StepCardProps) {
   const hasMore = useMemo(() => hasFolded(spec, '', shown, form.hidden ?? []), [spec, shown, form.hidden]);
   const context: FormContext = {
     zone,
+    above: (path) => (
+      <HouseChoices path={path} onPick={(value) => onChange(stepWith(step, path, value, before, catalogue))} />
+    ),
     words: { given: 'Recorded', notGiven: 'Not recorded', noOptions: 'There is none on this aircraft.' },
     set: (path, value) => onChange(stepWith(step, path, value, before, catalogue)),
     problem: (path) => problemAt(problems, path),

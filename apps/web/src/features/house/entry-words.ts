@@ -1,0 +1,75 @@
+import { codeWords } from '../../trade/words.js';
+import { dateWords, idWords, listWords } from '../../ui/words.js';
+import type { HouseEntry } from './query.js';
+
+const deeds: Readonly<Record<string, string>> = {
+  'organisation.found': 'Founded the house',
+  'person.add': 'Added the person',
+  'person.amend': 'Changed the person',
+  'person.password': 'Set a new password for',
+  'person.deactivate': 'Deactivated',
+  'person.reactivate': 'Let in again',
+  'person.sessions': 'Ended sessions of',
+  'operator.add': 'Added the operator',
+  'operator.rename': 'Renamed the operator',
+  'base.add': 'Added the base',
+  'base.amend': 'Changed the base',
+  'flight-profile.add': 'Added the flight profile',
+  'flight-profile.amend': 'Changed the flight profile',
+  'flight-profile.order': 'Changed the order of',
+  'test-set.add': 'Added the test set',
+  'test-set.amend': 'Changed the test set',
+  'test-set.calibration': 'Entered a check of',
+  'test-set.strike': 'Struck out a check of',
+  'agency.add': 'Added the agency',
+  'agency.amend': 'Changed the agency',
+};
+
+/** 'Changed the person Jory Pellam'. */
+export function deedWords({ kind, subject }: Pick<HouseEntry, 'kind' | 'subject'>): string {
+  return `${deeds[kind] ?? codeWords(kind.replace('.', ' '))} ${subject.name}`;
+}
+
+const labels: Readonly<Record<string, string>> = {
+  operatorId: 'Operator',
+  active: 'May sign in',
+  sessionsEnded: 'Sessions ended',
+  topFt: 'Highest altitude, ft',
+  localTrainingNm: 'Local training, NM',
+  wanted: 'On the board',
+  overWaterBeyondGlide: 'Over water beyond gliding distance',
+  asFound: 'As found',
+};
+
+export interface ChangedValue {
+  readonly label: string;
+  /** null where there was nothing before. */
+  readonly was: string | null;
+  readonly is: string;
+}
+
+/** The values of an entry, one line each. */
+export function changedValues({ before, after }: Pick<HouseEntry, 'before' | 'after'>): readonly ChangedValue[] {
+  const was = before as Readonly<Record<string, unknown>> | null;
+  return Object.entries((after ?? {}) as Readonly<Record<string, unknown>>).map(([field, value]) => ({
+    label: labels[field] ?? idWords(field.replace(/([A-Z])/g, ' $1')),
+    was: was === null ? null : valueWords(field, was[field]),
+    is: valueWords(field, value),
+  }));
+}
+
+/** Fields whose texts are codes of the rules or of the house; all others stand as people wrote them. */
+const coded = new Set(['role', 'kind', 'ratings', 'rules', 'light', 'purpose', 'airspace', 'approaches', 'asFound']);
+
+function valueWords(field: string, value: unknown): string {
+  if (value === null || value === undefined || value === '') return 'none';
+  if (typeof value === 'boolean') return value ? 'yes' : 'no';
+  if (Array.isArray(value)) return listWords(value.map((each) => valueWords(field, each))) || 'none';
+  if (typeof value === 'object') {
+    return Object.entries(value)
+      .map(([name, inner]) => `${name} ${valueWords(name, inner)}`)
+      .join('; ');
+  }
+  if (typeof value !== 'string') return JSON.stringify(value);
+  return coded.has(field) ? codeWords(value) : dateWords(value);
+}

@@ -1,0 +1,44 @@
+import { useApolloClient, useQuery } from '@apollo/client/react';
+import { useEffect } from 'react';
+import { HouseQuery, useHouse, zoneOf } from '../../app/house.js';
+import { problemOf } from '../../app/problem.js';
+import { useSession } from '../../app/session.js';
+import { Loading, Trouble } from '../../ui/states.js';
+import { Bases } from './components/bases.js';
+import { Entries } from './components/entries.js';
+import { Operators } from './components/operators.js';
+import { Profiles } from './components/profiles.js';
+import { HouseEntriesQuery, HouseListsQuery } from './query.js';
+
+const LOOK_AGAIN_MS = 10_000;
+
+/** The organisation: operators, bases, the flights it asks about, and what was changed by whom. */
+export function HouseScreen() {
+  const { viewer } = useSession();
+  const client = useApolloClient();
+  const zone = zoneOf(useHouse(), '');
+  const mayWrite = viewer.may.includes('organisation.write');
+  const { data, error, refetch, startPolling, stopPolling } = useQuery(HouseListsQuery);
+  const judging = (data?.house.judgingAgain ?? 0) > 0;
+  useEffect(() => {
+    if (!judging) return;
+    startPolling(LOOK_AGAIN_MS);
+    return stopPolling;
+  }, [judging, startPolling, stopPolling]);
+  if (error && !data) {
+    const problem = problemOf(error);
+    return <Trouble title={problem.title} wayOut={problem.wayOut} onRetry={() => void refetch()} />;
+  }
+  if (!data) return <Loading what="the house" />;
+  const { operators, bases, profiles, aircraft, judgingAgain } = data.house;
+  const reload = () => Promise.all([refetch(), client.refetchQueries({ include: [HouseEntriesQuery, HouseQuery] })]);
+  return (
+    <div className="tw-stack-wide">
+      <h1>{viewer.organisation.name}</h1>
+      <Profiles {...{ profiles, aircraft, judgingAgain, mayWrite, reload }} />
+      <Operators {...{ operators, mayWrite, reload }} />
+      <Bases {...{ bases, mayWrite, reload }} />
+      <Entries zone={zone} />
+    </div>
+  );
+}
