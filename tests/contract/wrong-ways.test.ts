@@ -372,6 +372,28 @@ const hours: readonly Wrong[] = [
     ready: 'yes',
   },
   {
+    thought: 'done late on the way, it counts from when it was done where nobody wrote down when it was due',
+    change: [
+      entries({
+        without: ['annual', 'hundred'],
+        and: [
+          { ...trainerRecords.annual, meters: [{ meter: 'tach', value: 300_000 }] },
+          {
+            ...trainerRecords.hundred,
+            id: 'before',
+            done: { date: '2025-12-01', at: null },
+            meters: [{ meter: 'tach', value: 394_000 }],
+          },
+          { ...trainerRecords.hundred, enRoute: true, meters: [{ meter: 'tach', value: 404_700 }] },
+        ],
+      }),
+    ],
+    flight: lesson,
+    hours: 70.01,
+    ready: 'no',
+    because: 'hundred-hour-inspection',
+  },
+  {
     thought: 'an old reading is as good as a new one',
     change: [tach(407_000, '2026-01-02T20:00Z')],
     flight: lesson,

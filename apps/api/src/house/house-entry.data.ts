@@ -49,6 +49,7 @@ export async function changeHouse<T>(
 }
 
 async function addHouseEntry(connection: Connection, actor: Actor, entry: HouseEntry, now: Date): Promise<void> {
+  connection.houseChanged();
   const { kind, subject, before, after } = entry;
   await connection.query(
     `insert into house_entries (organisation_id, at, member_id, kind, subject_kind, subject_id, subject_name, before, after)

@@ -39,5 +39,6 @@ export async function addLabour(
      on conflict do nothing returning 1`,
     [organisationId, next.version, JSON.stringify(next.body), next.memberId, next.at],
   );
+  if (rows.length > 0) connection.houseChanged();
   return rows.length > 0;
 }
