@@ -26,6 +26,7 @@ import { oneCircuitPerEssentialBreaker } from './electrical/one-circuit-per-esse
 import { voltageDrop } from './electrical/voltage-drop.js';
 import { wireCurrent } from './electrical/wire-current.js';
 import { adsBOutFitted } from './equipment/ads-b-out-fitted.js';
+import { adsBPair } from './equipment/ads-b-pair.js';
 import { adsBPerformance } from './equipment/ads-b-performance.js';
 import { altitudeSameSource } from './equipment/altitude-same-source.js';
 import { dayEquipment } from './equipment/day-equipment.js';
@@ -120,6 +121,7 @@ export const rules: readonly Rule[] = [
   voltageDrop,
   wireCurrent,
   adsBOutFitted,
+  adsBPair,
   adsBPerformance,
   altitudeSameSource,
   dayEquipment,
