@@ -1,4 +1,4 @@
-import { equipmentType } from '@tallywing/rules';
+import { equipmentType, readEntry } from '@tallywing/rules';
 import type { EquipmentType } from '@tallywing/rules';
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
@@ -18,6 +18,14 @@ const shown: Readonly<Record<string, (type: EquipmentType) => readonly string[]>
 
 const { $defs = {} } = z.toJSONSchema(equipmentType);
 const lists = Object.entries($defs).flatMap(([name, { enum: kinds }]) => (kinds ? [{ name, kinds }] : []));
+
+it.each(demoTypeList.map((type) => [type.name, type] as const))(
+  '%s is an entry that a person may save',
+  (_name, type) => {
+    const { id: _id, ...entry } = type;
+    expect(readEntry(entry)).toMatchObject({ ok: true });
+  },
+);
 
 describe('the demo has a type of every kind that the schema knows', () => {
   it.each(lists)('$name', ({ name, kinds }) => {

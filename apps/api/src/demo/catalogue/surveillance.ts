@@ -16,7 +16,7 @@ export const surveillance = {
     massLb: 3,
     drawA: { at14V: 1.9, at28V: 1 },
     cooling: { by: 'outside-air', clearanceIn: 0.2, document: 'OT 71 installation manual' },
-    ports: [gray('ALT IN', 'altitude-gray', 'in', ['altitude-reporting'])],
+    ports: [gray('ALT IN', 'altitude-gray', 'in', ['transponder'])],
     databases: [],
     view: null,
     pairs: pairs('OT 71 installation manual', 'J', [['oe-5', ['altitude-gray']]]),

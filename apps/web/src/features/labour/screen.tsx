@@ -86,7 +86,7 @@ function Opened({ table, reload }: { table: LabourAnswer; reload: () => Promise<
         verdict hangs on them.{' '}
         {table.setAt && `Last set by ${table.setBy ?? 'somebody'}, ${whenWords(table.setAt, 'UTC')}.`}
       </p>
-      <div className="tw-filter">
+      <div className="tw-fields">
         <Field label="Price of a person-hour" hint="Empty: ways back count hours alone." error={wrong.get('hourly')}>
           <input
             inputMode="decimal"

@@ -50,6 +50,7 @@ testRule(transmitterFed, [
     name: 'one box reports its own altitude',
     dossier: of([unitOf({ id: 'xp', functions: ['transponder', 'altitude-reporting'] })]),
     expect: 'met',
+    message: 'own',
   },
   {
     ...altitude,

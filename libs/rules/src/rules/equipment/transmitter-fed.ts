@@ -50,6 +50,7 @@ export const transmitterFed = defineRule(
     sources: feeds.map(({ source }) => source),
     messages: {
       fed: '{unit} takes its {what} from {from}.',
+      own: '{unit} has its own {what}.',
       unfed: 'Nothing in use gives {unit} its {what}.',
       unclear: 'What gives {unit} its {what} is not recorded.',
     },
@@ -68,7 +69,12 @@ function statement(facts: Facts, unit: UnitFacts, feed: Feed): Draft {
   return {
     subject: `${unit.id}:${feed.what}`,
     clause,
-    messages: { met: 'fed', 'not-met': 'unfed', 'cannot-tell': 'unclear', 'not-applicable': 'fed' },
+    messages: {
+      met: from === unit ? 'own' : 'fed',
+      'not-met': 'unfed',
+      'cannot-tell': 'unclear',
+      'not-applicable': 'fed',
+    },
     data: { unit: unit.unit.name, what: feed.what, from: from?.unit.name ?? null },
     effects: [{ stops: 'capability', capability: feed.capability, through: unit.id }],
     remedies: [

@@ -93,8 +93,8 @@ function OneWay({
       <p className="tw-small tw-soft">
         {lasts.length > 0 && `Then yes ${lasts.join(', ')}. `}
         {way.loses.length > 0 && `Gives up: ${listWords(way.loses.map(capabilityWords))}. `}
-        Assumes that {listWords(way.assumes.map(assumptionWords))}. Hours rest on:{' '}
-        {sourceStatusWords[rests as SourceStatusName] ?? rests}
+        {way.assumes.length > 0 && `Assumes that ${listWords(way.assumes.map(assumptionWords))}. `}
+        Hours rest on: {sourceStatusWords[rests as SourceStatusName] ?? rests}
         {way.partsUnknown && '; prices of units and parts are not in it'}.
       </p>
     </div>
