@@ -5,6 +5,7 @@ import type { InstalledUnit } from '../../libs/rules/src/dossier/installation.js
 import type { VorReadings } from '../../libs/rules/src/dossier/readings.js';
 import type { DatabaseLoad, Defect, Directive, Obligation, RecordHead } from '../../libs/rules/src/dossier/status.js';
 import { instantOf, minutesOf } from '../../libs/rules/src/time/instant.js';
+import { zoneDataVersion } from '../../libs/rules/src/time/zones.js';
 import type { FlightConditions } from '../../libs/rules/src/verdict/conditions.js';
 import type { Ready } from '../../libs/rules/src/verdict/result.js';
 import { mechanic, pilot, readingsOf, recordOf, typeOf } from '../../libs/rules/testing/builders.js';
@@ -1174,4 +1175,8 @@ describe.each(Object.entries(groups))('wrong ways to think of %s', (_group, case
 it('the well-kept trainer flies all of these flights, so that each answer above comes from its one change', () => {
   for (const flight of [vfr, ifr, classC, lesson, vor, ils, lpv])
     expect(assess(base, trainerCatalogue, { instant: goodDay }, flight).operations['flight']?.ready).toBe('yes');
+});
+
+it('an answer names the zone data it was made with: two that differ may rest on other midnights', () => {
+  expect(assess(base, trainerCatalogue, { instant: goodDay }, vfr).of.zones).toBe(zoneDataVersion);
 });

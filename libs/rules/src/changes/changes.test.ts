@@ -271,6 +271,25 @@ describe('apply', () => {
     });
   });
 
+  it('a unit that is taken out and not put back leaves its test owed', () => {
+    const fit = install({ unit: unitOf({ id: 'alt1', typeId: 'alt9' }), touched: ['static-system', 'altitude-chain'] });
+    const remove: Change = {
+      kind: 'unit.remove',
+      version: 1,
+      unitId: 'alt1',
+      performed: on('2026-04-01'),
+      reason: 'Sent for overhaul',
+      touched: ['static-system', 'altitude-chain'],
+      mass: null,
+    };
+    const { obligations } = after([added, fit, remove], catalogue).status;
+    expect(obligations.filter((each) => each.since.date === '2026-04-01').map((each) => each.what)).toEqual([
+      'altitude-correspondence-test',
+      'release-entry',
+      'static-leak-test',
+    ]);
+  });
+
   it('answers an obligation with an entry of its kind and subject, not with an earlier one', () => {
     const work: Change = {
       kind: 'work.done',
