@@ -125,4 +125,32 @@ testRule(requiredCompanions, [
     at,
     expect: 'none',
   },
+  {
+    name: 'two are wanted, one is joined: the other is named',
+    dossier: dossierOf(aircraft(lamp()), stated),
+    types: [
+      typeOf({
+        id: 'nx',
+        functions: ['gnss'],
+        limitations: [
+          limitationOf({
+            kind: 'requires',
+            functions: ['gnss'],
+            beyond: ['integrity-annunciation'],
+            document: 'Manual nx',
+          }),
+          limitationOf({
+            kind: 'requires',
+            functions: ['gnss'],
+            beyond: ['source-annunciation'],
+            document: 'Bulletin 4',
+          }),
+        ],
+      }),
+    ],
+    at,
+    expect: 'not-met',
+    message: 'missing',
+    data: { wanted: 'source annunciation', document: 'Bulletin 4' },
+  },
 ]);

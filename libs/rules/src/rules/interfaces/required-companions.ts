@@ -5,6 +5,7 @@ import { allOf, anyOf, fact, met, notMet, unknown } from '../../verdict/build.js
 import type { Clause } from '../../verdict/clause.js';
 import { maker, practice } from '../cite.js';
 import { capabilitiesOf, lostThrough, planAndRelease } from '../effects.js';
+import { timelessOutcome } from '../entry-outcome.js';
 import { joined } from '../gaps.js';
 import { defineRule } from '../rule.js';
 
@@ -31,20 +32,24 @@ export const requiredCompanions = defineRule(
       const limits = each.type?.limitations.filter(({ kind }) => kind === 'requires') ?? [];
       const bound = new Set(limits.flatMap(({ functions }) => functions.filter((code) => each.functions.has(code))));
       return [...bound].map((code) => {
-        const asking = limits.filter(({ functions }) => functions.includes(code));
+        const asking = limits
+          .filter(({ functions }) => functions.includes(code))
+          .map((limit) => ({ limit, clause: companion(facts, each, limit) }));
+        const lacking = asking.filter(({ clause }) => timelessOutcome(clause) !== 'met');
+        const named = (lacking.length > 0 ? lacking : asking).map(({ limit }) => limit);
         return {
           subject: `${each.id}:${code}`,
           clause: allOf(
             'companions',
-            asking.map((limit) => companion(facts, each, limit)),
+            asking.map(({ clause }) => clause),
             'cannot-tell',
           ),
           messages: { met: 'beside', 'not-met': 'missing', 'cannot-tell': 'unclear', 'not-applicable': 'beside' },
           data: {
             unit: each.unit.name,
             function: code,
-            wanted: joined(asking.flatMap(({ beyond }) => beyond)),
-            document: asking[0]?.document ?? null,
+            wanted: joined(named.flatMap(({ beyond }) => beyond)),
+            document: named[0]?.document ?? null,
           },
           effects: [...planAndRelease, ...lostThrough(each.id, capabilitiesOf(code))],
           remedies: [{ kind: 'do' as const, change: 'link.connect', subject: each.id, facts: [] }],
