@@ -167,7 +167,7 @@ export function toProblem(error: unknown, reference: string, log: AppLog): Probl
     }
     // 55P03 lock not available, 40P01 deadlock, 40001 serialisation, 57014 cancelled by the time limit.
     if (['55P03', '40P01', '40001', '57014'].includes(code)) {
-      return { code: 'UNAVAILABLE', reason: 'Somebody else is recording on this aircraft right now.' };
+      return { code: 'UNAVAILABLE', reason: 'Somebody else is changing the same thing right now.' };
     }
   }
   log.failure(reference, error);
