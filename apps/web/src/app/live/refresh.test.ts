@@ -1,7 +1,7 @@
 import { ApolloClient, ApolloLink, gql, InMemoryCache, Observable } from '@apollo/client';
 import { relayStylePagination } from '@apollo/client/utilities';
 import { expect, test } from 'vitest';
-import { refreshShown } from './refresh.js';
+import { refreshShown, still } from './refresh.js';
 
 const Findings = gql`
   query Findings($after: String) {
@@ -100,4 +100,13 @@ test('where the network fails, what is shown stays as it is', async () => {
   Object.assign(state, { down: false, text: 'new' });
   await refreshShown(client);
   await expect.poll(() => seen.at(-1)?.shown).toBe('f0 new, f1 new');
+});
+
+test('what a form stands on is not asked again under the hands of whoever fills it in', async () => {
+  const { state, client } = house(2);
+  const query = client.watchQuery({ query: Findings, ...still });
+  query.subscribe(() => undefined);
+  await expect.poll(() => state.asked).toBe(1);
+  await refreshShown(client);
+  expect(state.asked).toBe(1);
 });

@@ -1,12 +1,15 @@
 import type { ApolloClient, DocumentNode, ObservableQuery, OperationVariables } from '@apollo/client';
 
+/** For `useQuery` of a screen whose forms stand on what it read: pushes leave it as it is, and saving tells what changed meanwhile. */
+export const still = { context: { still: true } } as const;
+
 /**
  * Asks again for everything that is shown, with as many pages as are open, and puts all of it on the screen in one go: nothing
  * blinks, shrinks or jumps meanwhile, and where an answer fails what is shown stays.
  * @throws what the server or the network had to say
  */
 export async function refreshShown(client: ApolloClient): Promise<void> {
-  const shown = [...client.getObservableQueries('active')];
+  const shown = [...client.getObservableQueries('active')].filter((each) => each.options.context?.['still'] !== true);
   const fresh = (await Promise.all(shown.map((each) => pagesOf(client, each)))).flat();
   client.cache.batch({
     update: (cache) => {

@@ -1,6 +1,7 @@
 import { useApolloClient, useQuery } from '@apollo/client/react';
 import { useEffect } from 'react';
 import { HouseQuery, useHouse, zoneOf } from '../../app/house.js';
+import { still } from '../../app/live/refresh.js';
 import { problemOf } from '../../app/problem.js';
 import { useSession } from '../../app/session.js';
 import { Loading, Trouble } from '../../ui/states.js';
@@ -18,7 +19,7 @@ export function HouseScreen() {
   const client = useApolloClient();
   const zone = zoneOf(useHouse(), '');
   const mayWrite = viewer.may.includes('organisation.write');
-  const { data, error, refetch, startPolling, stopPolling } = useQuery(HouseListsQuery);
+  const { data, error, refetch, startPolling, stopPolling } = useQuery(HouseListsQuery, still);
   const judging = (data?.house.judgingAgain ?? 0) > 0;
   useEffect(() => {
     if (!judging) return;

@@ -1,5 +1,6 @@
 import { useMutation, useQuery } from '@apollo/client/react';
 import { useHouse, zoneOf } from '../../app/house.js';
+import { still } from '../../app/live/refresh.js';
 import { problemOf } from '../../app/problem.js';
 import { useSession } from '../../app/session.js';
 import { useParamsState } from '../../app/use-params-state.js';
@@ -22,7 +23,7 @@ export function PeopleScreen() {
   const mayWrite = viewer.may.includes('people.write');
   const zone = zoneOf(useHouse(), '');
   const [shown, show] = useParamsState(['person']);
-  const { data, error, refetch } = useQuery(PeopleQuery);
+  const { data, error, refetch } = useQuery(PeopleQuery, still);
   const everywhere = useQuery(EverySessionQuery, { skip: !mayWrite, fetchPolicy: 'network-only' });
   const [add] = useMutation(AddPersonMutation);
   const close = () => show({ person: '' });

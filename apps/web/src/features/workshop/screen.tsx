@@ -1,6 +1,7 @@
 import { useQuery } from '@apollo/client/react';
 import { civilDateAt } from '@tallywing/rules';
 import { useHouse, zoneOf } from '../../app/house.js';
+import { still } from '../../app/live/refresh.js';
 import { problemOf } from '../../app/problem.js';
 import { useSession } from '../../app/session.js';
 import { useParamsState } from '../../app/use-params-state.js';
@@ -17,7 +18,7 @@ export function WorkshopScreen() {
   const { viewer } = useSession();
   const today = civilDateAt(clockNow(), zoneOf(useHouse(), ''));
   const [shown, show] = useParamsState(['set', 'agency', 'trace']);
-  const { data, error, refetch } = useQuery(WorkshopQuery);
+  const { data, error, refetch } = useQuery(WorkshopQuery, still);
   if (error && !data) {
     const problem = problemOf(error);
     return <Trouble title={problem.title} wayOut={problem.wayOut} onRetry={() => void refetch()} />;
