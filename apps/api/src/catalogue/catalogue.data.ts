@@ -138,7 +138,6 @@ export async function addTypes(
       [organisationId, type.id, type.family, JSON.stringify(type), at, actor.memberId],
     );
     if (made.length === 0) continue;
-    connection.houseChanged();
     await connection.query(
       `update equipment_types set superseded_by = $3
        where organisation_id = $1 and family = $2 and id <> $3 and superseded_by is null`,

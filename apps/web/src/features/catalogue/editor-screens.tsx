@@ -2,6 +2,7 @@ import { useQuery } from '@apollo/client/react';
 import type { EquipmentType } from '@tallywing/rules';
 import { useMemo } from 'react';
 import { Link, useParams } from 'react-router';
+import { still } from '../../app/live/refresh.js';
 import { problemOf } from '../../app/problem.js';
 import { useSession } from '../../app/session.js';
 import { Empty, Loading, Trouble } from '../../ui/states.js';
@@ -93,7 +94,7 @@ function OnlyReading() {
 
 /** One version as it is edited; what to show in its place while there is none. */
 function useEntry(id: string) {
-  const { data, error, refetch } = useQuery(EntryQuery, { variables: { id } });
+  const { data, error, refetch } = useQuery(EntryQuery, { variables: { id }, ...still });
   const type: EntryToEdit | null = data?.equipmentType ?? null;
   const problem = error && !data ? problemOf(error) : null;
   const state = problem ? (

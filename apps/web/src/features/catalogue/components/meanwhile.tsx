@@ -1,5 +1,6 @@
 import { useQuery } from '@apollo/client/react';
 import type { EquipmentType } from '@tallywing/rules';
+import { still } from '../../../app/live/refresh.js';
 import { problemOf } from '../../../app/problem.js';
 import { useHouse, zoneOf } from '../../../app/house.js';
 import { whenWords } from '../../../trade/time.js';
@@ -24,7 +25,11 @@ export interface MeanwhileProps {
 /** Somebody else revised the entry: who, what, and what becomes of the draft. Nothing of it is lost. */
 export function Meanwhile({ begunOn, inForce, mine, onGoOn }: MeanwhileProps) {
   const zone = zoneOf(useHouse(), '');
-  const { data, error, refetch } = useQuery(EntryQuery, { variables: { id: begunOn }, fetchPolicy: 'cache-first' });
+  const { data, error, refetch } = useQuery(EntryQuery, {
+    variables: { id: begunOn },
+    fetchPolicy: 'cache-first',
+    ...still,
+  });
   const version = inForce.versions.find(({ id }) => id === inForce.id);
   const base = data?.equipmentType?.body as EquipmentType | undefined;
   const theirs = entryOf(inForce.body as EquipmentType);
