@@ -23,6 +23,8 @@ const typePolicies: TypePolicies = {
     },
   },
   Aircraft: { fields: { history: relayStylePagination() } },
+  // There is one house: what is asked of it apart belongs together.
+  House: { merge: true },
   // Verdicts of one aircraft differ by moment; they are parts of the answer they came in.
   ProfileVerdict: { keyFields: false },
   // The id of a meter is its own within one aircraft only.

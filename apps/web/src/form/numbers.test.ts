@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { hoursText, numberText, readHours, readNumber } from './numbers.js';
+import { hoursText, readHours } from '../trade/hours.js';
+import { numberText, readNumber } from './numbers.js';
 
 test('numbers are read as typed, and what is none stays as it was typed', () => {
   expect(readNumber(' 12.5 ')).toBe(12.5);

@@ -1,5 +1,3 @@
-export { hoursText, readHours } from '../trade/hours.js';
-
 /**
  * What a person typed in a number field: a number, null for nothing, or the text itself where it is no number. The text
  * goes into the form's value as it is, so that the core's own check refuses it and names the field.

@@ -6,7 +6,8 @@ import { Field } from '../ui/field.js';
 import type { FieldViewProps } from './field-view.js';
 import { codeOption, labelIn, useForm, type Option } from './form-context.js';
 import { unitOf } from './labels.js';
-import { hoursText, numberText, readHours, readNumber } from './numbers.js';
+import { hoursText, readHours } from '../trade/hours.js';
+import { numberText, readNumber } from './numbers.js';
 import { TypedInput } from './typed-input.js';
 import { TypePicker } from './type-picker.js';
 

@@ -2,6 +2,7 @@ import type { Dossier } from '../dossier/dossier.js';
 import type { Performed } from '../dossier/common.js';
 import type { Obligation, RecordHead, RecordKind, Touched } from '../dossier/status.js';
 import { put } from './lists.js';
+import { orderOf } from './records.js';
 
 /**
  * What each kind of work calls for. Frozen with version 1 of the changes that use it.
@@ -65,10 +66,11 @@ export function openObligations(
 
 /** The first argument itself where it is the later. */
 function later(known: Performed | null, next: Performed): Performed {
-  if (known === null || next.date > known.date) return next;
-  if (known.date > next.date) return known;
-  if (known.at === null || next.at === null) return { date: next.date, at: null };
-  return known.at > next.at ? known : next;
+  if (known === null) return next;
+  const order = orderOf(known, next);
+  if (order === 'later') return known;
+  // Both without a time, or one: the day is known. Two with the same time are as good as one.
+  return order === 'earlier' || known.at === next.at ? next : { date: next.date, at: null };
 }
 
 /** An entry of the right kind and subject, done on or after the day of the work, answers the obligation. Whether it counts is the rules' business. */

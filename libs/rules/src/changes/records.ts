@@ -1,3 +1,4 @@
+import type { Performed } from '../dossier/common.js';
 import type { Obligation, RecordHead } from '../dossier/status.js';
 
 /** Heads kept for each kind and subject; older ones live in the history. Part of version 1 of the record changes. */
@@ -29,4 +30,11 @@ export function newestFirst(a: RecordHead, b: RecordHead): number {
   if (a.done.date !== b.done.date) return a.done.date < b.done.date ? 1 : -1;
   if (a.done.at !== null && b.done.at !== null && a.done.at !== b.done.at) return a.done.at < b.done.at ? 1 : -1;
   return a.id < b.id ? 1 : -1;
+}
+
+/** Whether the first was done later than the second. On one day only two times tell. */
+export function orderOf(one: Performed, other: Performed): 'earlier' | 'later' | 'unknown' {
+  if (one.date !== other.date) return one.date > other.date ? 'later' : 'earlier';
+  if (one.at === null || other.at === null || one.at === other.at) return 'unknown';
+  return one.at > other.at ? 'later' : 'earlier';
 }

@@ -1,17 +1,18 @@
 import type { Sourced } from './source.js';
 
-/** Feet above mean sea level from which a flight over the 48 states meets equipment rules of its own, whatever airspace was named. */
-export const airspaceByAltitude: Sourced<
-  readonly { readonly fromFt: number; readonly airspace: 'at-or-above-10000' | 'class-a' }[]
-> = {
-  value: [
-    { fromFt: 10_000, airspace: 'at-or-above-10000' },
-    { fromFt: 18_000, airspace: 'class-a' },
-  ],
+/** Feet above mean sea level from which a flight over the 48 states needs transponder and ADS-B by its altitude alone. */
+export const equippedFromFt: Sourced<number> = {
+  value: 10_000,
   source: {
     document: '14 CFR',
-    paragraph: '91.215(b)(5)(i), 91.225(d)(4); class A from 18,000 ft: 71.33, from memory',
+    paragraph: '91.215(b)(5)(i), 91.225(d)',
     edition: 'eCFR title 14, issue of 2026-08-24',
     status: 'verified',
   },
+};
+
+/** Where class A begins. */
+export const classAFromFt: Sourced<number> = {
+  value: 18_000,
+  source: { document: '14 CFR', paragraph: '71.33', edition: 'not read', status: 'from-memory' },
 };

@@ -1,6 +1,6 @@
 import type { SourceRef } from '../facts/source.js';
 import type { Agency } from '../dossier/common.js';
-import { newestFirst } from '../changes/records.js';
+import { newestFirst, orderOf } from '../changes/records.js';
 import type { RecordHead, RecordKind } from '../dossier/status.js';
 import type { Facts } from '../graph/facts.js';
 import { allOf, fact, met, notMet, unknown } from '../verdict/build.js';
@@ -48,7 +48,7 @@ export function accomplished(
   const failed = seen.filter((each) => resultOf(each, requirement) === 'not-met');
   const open = seen.filter((each) => resultOf(each, requirement) === 'cannot-tell');
   return records
-    .filter((record) => !failed.some((each) => order(each, record) === 'later'))
+    .filter((record) => !failed.some((each) => orderOf(each.done, record.done) === 'later'))
     .map((record) => {
       const clause = countsClause(record, requirement);
       const doubts = failed.includes(record)
@@ -56,9 +56,9 @@ export function accomplished(
         : [
             ...orderDoubt(
               record,
-              failed.filter((each) => order(each, record) === 'unknown'),
+              failed.filter((each) => orderOf(each.done, record.done) === 'unknown'),
             ),
-            ...resultDoubt(open.filter((each) => each !== record && order(each, record) !== 'earlier')),
+            ...resultDoubt(open.filter((each) => each !== record && orderOf(each.done, record.done) !== 'earlier')),
           ];
       return {
         record,
@@ -79,14 +79,6 @@ function resultDoubt(newer: readonly RecordHead[]): readonly Clause[] {
   return newer.map((each) =>
     unknown('newer-entry-may-have-failed', [`status.records.${each.id}`], { evidence: [each.id] }),
   );
-}
-
-/** Whether the first was done later than the second; an entry is never later than itself. */
-function order(one: RecordHead, other: RecordHead): 'earlier' | 'later' | 'unknown' {
-  if (one === other) return 'earlier';
-  if (one.done.date !== other.done.date) return one.done.date > other.done.date ? 'later' : 'earlier';
-  if (one.done.at === null || other.done.at === null || one.done.at === other.done.at) return 'unknown';
-  return one.done.at > other.done.at ? 'later' : 'earlier';
 }
 
 /** What the entry says of the thing inspected, whoever signed it. */

@@ -1,5 +1,5 @@
 import type { JudgedReadings } from '../calculations/judged.js';
-import { newestFirst } from '../changes/records.js';
+import { newestFirst, orderOf } from '../changes/records.js';
 import type { Readings, RecordHead, RecordKind } from '../dossier/status.js';
 import type { Facts } from '../graph/facts.js';
 import { inCalibration } from './test-set.js';
@@ -71,9 +71,10 @@ function weigh(record: RecordHead, { by, readOnly = [] }: AskedTest, found: Judg
 const isFailed = ({ outcome }: RecordHead) => outcome === 'failed' || outcome === 'disapproved';
 
 function newestOf(told: readonly Told[]): Telling {
-  const [first] = told;
+  // Those that none is surely later than: more than one where a day has entries without times.
+  const group = told.filter((each) => !told.some((other) => orderOf(other.record.done, each.record.done) === 'later'));
+  const [first] = group;
   if (first === undefined) return { says: 'none', label: 'no-readings-recorded', record: null };
-  const group = sameTime(told, first);
   const { record } = first;
   const verdicts = new Set(group.flatMap((each) => (each.verdict === 'stands' ? [] : [each.verdict])));
   // Tests of one day without times have no order: if they differ, the later cannot be told.
@@ -101,19 +102,8 @@ function ofGood(group: readonly Told[]): Telling {
   const silent = group.find((each) => each.verdict === 'stands');
   if (read === undefined) return { says: 'none', label: 'no-readings-recorded', record: null };
   const { record, found } = read;
-  if (record.outcome === null && (found === null || found.outcome === 'met'))
+  if (found === null || (record.outcome === null && found.outcome === 'met'))
     return { says: 'doubt', label: 'outcome-recorded', record, missing: [`status.records.${record.id}.outcome`] };
   if (silent && read.verdict === 'met') return { says: 'none', label: 'a-test-of-that-day-has-no-readings', record };
-  return found === null
-    ? { says: 'none', label: 'no-readings-recorded', record: null }
-    : { says: 'read', record, found };
-}
-
-/** Those of the day of the first that no time sets apart from it. */
-function sameTime(told: readonly Told[], first: Told): readonly Told[] {
-  const { date, at } = first.record.done;
-  return told.filter(({ record }) => {
-    const apart = at !== null && record.done.at !== null && record.done.at !== at;
-    return record.done.date === date && !apart;
-  });
+  return { says: 'read', record, found };
 }

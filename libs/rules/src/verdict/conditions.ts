@@ -1,4 +1,4 @@
-import { airspaceByAltitude } from '../facts/airspace.js';
+import { classAFromFt, equippedFromFt } from '../facts/airspace.js';
 
 /** The asker's facts about one flight. They are never kept on the aircraft. */
 export const approaches = ['vor', 'loc', 'ils', 'lnav', 'lp', 'lnav-vnav', 'lpv'] as const;
@@ -92,11 +92,16 @@ export function widenConditions(asked: Partial<FlightConditions> | undefined): F
   return flight.approaches.length > 0 ? { ...flight, rules: 'ifr' } : flight;
 }
 
+const altitudes = [
+  { fromFt: equippedFromFt.value, airspace: 'at-or-above-10000' },
+  { fromFt: classAFromFt.value, airspace: 'class-a' },
+] as const;
+
 /** What the altitude alone brings with it. That a flight stays within 2,500 ft of high ground, which would excuse it, nobody can say here. */
 function withAltitude({ airspace, topFt }: FlightConditions): readonly Airspace[] {
-  const brought = airspaceByAltitude.value
-    .filter((each) => topFt >= each.fromFt && !airspace.includes(each.airspace))
-    .map((each) => each.airspace);
+  const brought = altitudes.flatMap((each) =>
+    topFt >= each.fromFt && !airspace.includes(each.airspace) ? [each.airspace] : [],
+  );
   return brought.length === 0 ? airspace : [...airspace, ...brought];
 }
 

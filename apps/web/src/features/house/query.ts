@@ -30,6 +30,15 @@ export const HouseListsQuery = graphql(`
   }
 `);
 
+/** Asked again and again while aircraft are judged: only the count, so that nothing else moves under the hands of whoever types. */
+export const HouseJudgingQuery = graphql(`
+  query HouseJudging {
+    house {
+      judgingAgain
+    }
+  }
+`);
+
 type Lists = ResultOf<typeof HouseListsQuery>['house'];
 export type Operator = Lists['operators'][number];
 export type Base = Lists['bases'][number];

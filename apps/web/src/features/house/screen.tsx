@@ -1,5 +1,4 @@
 import { useApolloClient, useQuery } from '@apollo/client/react';
-import { useEffect } from 'react';
 import { HouseQuery, useHouse, zoneOf } from '../../app/house.js';
 import { still } from '../../app/live/refresh.js';
 import { problemOf } from '../../app/problem.js';
@@ -9,7 +8,7 @@ import { Bases } from './components/bases.js';
 import { Entries } from './components/entries.js';
 import { Operators } from './components/operators.js';
 import { Profiles } from './components/profiles.js';
-import { HouseEntriesQuery, HouseListsQuery } from './query.js';
+import { HouseEntriesQuery, HouseJudgingQuery, HouseListsQuery } from './query.js';
 
 const LOOK_AGAIN_MS = 10_000;
 
@@ -19,13 +18,9 @@ export function HouseScreen() {
   const client = useApolloClient();
   const zone = zoneOf(useHouse(), '');
   const mayWrite = viewer.may.includes('organisation.write');
-  const { data, error, refetch, startPolling, stopPolling } = useQuery(HouseListsQuery, still);
+  const { data, error, refetch } = useQuery(HouseListsQuery, still);
   const judging = (data?.house.judgingAgain ?? 0) > 0;
-  useEffect(() => {
-    if (!judging) return;
-    startPolling(LOOK_AGAIN_MS);
-    return stopPolling;
-  }, [judging, startPolling, stopPolling]);
+  useQuery(HouseJudgingQuery, { skip: !judging, pollInterval: LOOK_AGAIN_MS, fetchPolicy: 'network-only' });
   if (error && !data) {
     const problem = problemOf(error);
     return <Trouble title={problem.title} wayOut={problem.wayOut} onRetry={() => void refetch()} />;
