@@ -126,6 +126,10 @@ const directive = (part: Partial<Directive>): Part<Dossier> => ({
         state: 'open',
         reason: null,
         method: null,
+        partNumber: null,
+        serial: null,
+        recurs: false,
+        interval: null,
         nextDue: null,
         recordId: null,
         ...part,
@@ -133,6 +137,12 @@ const directive = (part: Partial<Directive>): Part<Dossier> => ({
     ],
   },
 });
+const sixMonths: Directive['interval'] = {
+  parts: [{ kind: 'calendar-months', count: 6, meter: null, tolerance: null }],
+  combine: 'first',
+  countFrom: 'done',
+  toleranceFor: 'none',
+};
 /** The list of directives stated complete as of a day. */
 const listed = (asOf: string): Part<Dossier> => ({
   status: {
@@ -142,7 +152,7 @@ const listed = (asOf: string): Part<Dossier> => ({
   },
 });
 /** The directive complied with by an entry with something changed. */
-const complied = (part: Partial<RecordHead>): Part<Dossier> => {
+const complied = (part: Partial<RecordHead>, of: Partial<Directive> = {}): Part<Dossier> => {
   const record = recordOf({
     kind: 'directive-compliance',
     on: '2025-09-10',
@@ -150,7 +160,7 @@ const complied = (part: Partial<RecordHead>): Part<Dossier> => {
     agency: mechanic,
     ...part,
   });
-  const { status } = directive({ state: 'complied', method: 'Paragraph (c)', recordId: record.id });
+  const { status } = directive({ state: 'complied', method: 'Paragraph (c)', recordId: record.id, ...of });
   return { status: { ...status, ...entries({ and: [record] }).status } };
 };
 const transmitted = (value: number): Part<Dossier> => ({
@@ -592,6 +602,73 @@ const inspections: readonly Wrong[] = [
     because: 'directives',
   },
   {
+    thought: 'what was complied with once is done for good, though nobody read up whether it recurs',
+    change: [complied({}, { recurs: null })],
+    flight: vfr,
+    ready: 'cannot-tell',
+    because: 'directives',
+  },
+  {
+    thought:
+      'a directive done again in six calendar months runs on while its point is not stated: done in August, it ended with February',
+    change: [complied({ on: '2025-08-10' }, { recurs: true, interval: sixMonths })],
+    flight: vfr,
+    ready: 'no',
+    because: 'directives',
+  },
+  {
+    thought: 'a later point that somebody wrote down stretches the interval of a directive',
+    change: [
+      complied(
+        { on: '2025-08-10' },
+        {
+          recurs: true,
+          interval: sixMonths,
+          nextDue: { by: 'date', date: '2026-12-31', meter: null, at: null },
+        },
+      ),
+    ],
+    flight: vfr,
+    ready: 'no',
+    because: 'directives',
+  },
+  {
+    thought: 'what was done on the unit that came out covers the serial number that came in',
+    change: [complied({}, { subject: 'nav1', serial: 'another' })],
+    flight: vfr,
+    ready: 'cannot-tell',
+    because: 'directives',
+  },
+  {
+    thought: 'a part is as old as its stay in this aircraft: it had 3,000 h behind it',
+    change: [
+      {
+        status: {
+          lifeLimits: [
+            {
+              id: 'hoses',
+              name: 'Fuel hoses',
+              serial: 'H-4',
+              subject: 'hoses',
+              mandatory: true,
+              document: null,
+              life: {
+                parts: [{ kind: 'hours', count: 350_000, meter: 'tach', tolerance: null }],
+                combine: 'first',
+                from: null,
+                meters: [{ meter: 'tach', at: 300_000, used: 300_000 }],
+              },
+              retireBy: null,
+            },
+          ],
+        },
+      },
+    ],
+    flight: vfr,
+    ready: 'no',
+    because: 'life-limits',
+  },
+  {
     thought: 'a directive is complied with because it says so: its entry failed',
     change: [complied({ outcome: 'failed' })],
     flight: vfr,
@@ -633,6 +710,7 @@ const inspections: readonly Wrong[] = [
               subject: 'hoses',
               mandatory: true,
               document: null,
+              life: null,
               retireBy: { by: 'date', date: '2030-01-31', meter: null, at: null },
             },
           ],

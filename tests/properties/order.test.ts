@@ -79,6 +79,7 @@ const apart: readonly Change[] = [
       subject: 'hose',
       mandatory: true,
       document,
+      life: null,
       retireBy: { by: 'date', date: '2030-01-01', meter: null, at: null },
     },
   },

@@ -376,6 +376,7 @@ function limits(history: History, spec: Spec): void {
         subject: 'fuel-hose',
         mandatory: true,
         document,
+        life: null,
         retireBy: { by: 'date', date: days.ago(-(spec.registration === 'TW-27K' ? 24 : 900)), meter: null, at: null },
       },
     })
@@ -403,7 +404,7 @@ function directives(history: History, spec: Spec): void {
     number: string,
     method: string,
     monthsAgo: number,
-    next: ChangeOf<'directive.set'>['directive']['nextDue'],
+    again: Partial<Pick<ChangeOf<'directive.set'>['directive'], 'interval' | 'nextDue'>>,
   ) => {
     const date = days.monthsAgo(monthsAgo, 17);
     const recordId = `directive-compliance:${id}:${date}`;
@@ -414,37 +415,45 @@ function directives(history: History, spec: Spec): void {
           id,
           number,
           subject: 'aircraft',
+          partNumber: null,
+          serial: null,
           state: 'complied',
           reason: null,
           method,
-          nextDue: next,
+          recurs: Object.keys(again).length > 0,
+          interval: null,
+          nextDue: null,
           recordId,
+          ...again,
         },
       })
       .record('directive-compliance', [id], date, { agency: inspector });
   };
-  complied('ad-seat-rails', 'TW-19-04', 'Inspection by paragraph (c), repeat by date', 5, {
-    by: 'date',
-    date: days.ago(-210),
-    meter: null,
-    at: null,
+  complied('ad-seat-rails', 'TW-19-04', 'Inspection by paragraph (c), every 12 calendar months', 5, {
+    interval: {
+      parts: [{ kind: 'calendar-months', count: 12, meter: null, tolerance: null }],
+      combine: 'first',
+      countFrom: 'done',
+      toleranceFor: 'none',
+    },
   });
   complied('ad-magneto', 'TW-21-08', 'Inspection by paragraph (a), repeat by date or hours', 5, {
-    by: 'first',
-    date: days.ago(-330),
-    meter: 'tach',
-    at: spec.hours + 21_000,
+    nextDue: { by: 'first', date: days.ago(-330), meter: 'tach', at: spec.hours + 21_000 },
   });
-  complied('ad-fuel-drain', 'TW-22-11', 'Replaced by paragraph (b), once', 30, null);
+  complied('ad-fuel-drain', 'TW-22-11', 'Replaced by paragraph (b), once', 30, {});
   history.add({
     kind: 'directive.set',
     directive: {
       id: 'ad-spinner',
       number: 'TW-23-02',
       subject: 'aircraft',
+      partNumber: null,
+      serial: null,
       state: 'not-applicable',
       reason: `Spinner of another part number fitted to ${airframes[spec.airframe].model}`,
       method: null,
+      recurs: null,
+      interval: null,
       nextDue: null,
       recordId: null,
     },

@@ -28,17 +28,18 @@ export interface Recurrence {
 }
 
 export interface LastDone {
-  readonly doneDate: CivilDate;
+  /** Null: the day is not known. */
+  readonly doneDate: CivilDate | null;
   readonly doneMeters: MeterValues;
   readonly dueDate?: CivilDate | null;
   readonly dueMeters?: MeterValues | null;
 }
 
-/** `toleratedTo` is null where the part has no tolerance. `unknown`: the meter was not recorded when it was done. */
+/** `toleratedTo` is null where the part has no tolerance. `unknown`: the meter, or for null the day, was not recorded when it was done. */
 export type NextPart =
   | { readonly kind: 'date'; readonly lastGoodDay: CivilDate; readonly toleratedTo: CivilDate | null }
   | { readonly kind: 'meter'; readonly meter: string; readonly at: number; readonly toleratedTo: number | null }
-  | { readonly kind: 'unknown'; readonly meter: string };
+  | { readonly kind: 'unknown'; readonly meter: string | null };
 
 export interface NextDue {
   readonly parts: readonly NextPart[];
@@ -75,7 +76,8 @@ function nextPart(part: IntervalPart, i: number, recurrence: Recurrence, last: L
     const at = from + part.count;
     return { kind: 'meter', meter: part.meter, at, toleratedTo: tolerance > 0 ? at + tolerance : null };
   }
-  const from = start(recurrence.countFrom, last.doneDate, last.dueDate ?? undefined) ?? last.doneDate;
+  const from = start(recurrence.countFrom, last.doneDate ?? undefined, last.dueDate ?? undefined);
+  if (from === undefined) return { kind: 'unknown', meter: null };
   const day = dateAfter(part.kind, from, part.count);
   return { kind: 'date', lastGoodDay: day, toleratedTo: tolerance > 0 ? addDays(day, tolerance) : null };
 }

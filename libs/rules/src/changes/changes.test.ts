@@ -25,6 +25,36 @@ const navigator = typeOf({
 });
 const altimeter = typeOf({ id: 'alt9', functions: ['altimeter'] });
 const catalogue = catalogueOf(navigator, altimeter);
+const everyHours = (meter: string) => ({
+  parts: [{ kind: 'hours' as const, count: 10_000, meter, tolerance: null }],
+  combine: 'first' as const,
+  countFrom: 'done' as const,
+  toleranceFor: 'none' as const,
+});
+const once = {
+  id: 'd1',
+  number: '2026-01-01',
+  subject: 'aircraft',
+  partNumber: null,
+  serial: null,
+  state: 'complied' as const,
+  reason: null,
+  method: 'Paragraph (a)',
+  recurs: false,
+  interval: null,
+  nextDue: null,
+  recordId: null,
+};
+const hoses = {
+  id: 'hoses',
+  name: 'Fuel hoses',
+  serial: 'H-4',
+  subject: 'hoses',
+  mandatory: true,
+  document: null,
+  life: { parts: everyHours('tach').parts, combine: 'first' as const, from: null, meters: [] },
+  retireBy: null,
+};
 const install = (part: Partial<Extract<Change, { kind: 'unit.install' }>> = {}): Change => ({
   kind: 'unit.install',
   version: 1,
@@ -165,9 +195,50 @@ describe('admit refuses, naming code and field', () => {
           state: 'not-applicable',
           reason: null,
           method: null,
+          partNumber: null,
+          serial: null,
+          recurs: false,
+          interval: null,
           nextDue: null,
           recordId: null,
         },
+      },
+    ],
+    [
+      'once-yet-again',
+      'directive.recurs',
+      { kind: 'directive.set', version: 1, directive: { ...once, interval: everyHours('tach') } },
+    ],
+    [
+      'once-yet-again',
+      'directive.recurs',
+      {
+        kind: 'directive.set',
+        version: 1,
+        directive: { ...once, nextDue: { by: 'date', date: '2027-01-31', meter: null, at: null } },
+      },
+    ],
+    [
+      'unknown-meter',
+      'directive.interval.parts.0.meter',
+      { kind: 'directive.set', version: 1, directive: { ...once, recurs: true, interval: everyHours('hobbs') } },
+    ],
+    [
+      'unknown-meter',
+      'limit.life.parts.0.meter',
+      {
+        kind: 'life-limit.set',
+        version: 1,
+        limit: { ...hoses, life: { ...hoses.life, parts: everyHours('hobbs').parts } },
+      },
+    ],
+    [
+      'unknown-meter',
+      'limit.life.meters.0.meter',
+      {
+        kind: 'life-limit.set',
+        version: 1,
+        limit: { ...hoses, life: { ...hoses.life, meters: [{ meter: 'hobbs', at: 1, used: 0 }] } },
       },
     ],
     [

@@ -37,6 +37,23 @@ export function knownSubject(id: string, field: string, { dossier }: Pick<AdmitC
   return known ? [] : [refuse('unknown-subject', field, { id })];
 }
 
+/** Hours and landings are counted by a meter of this aircraft. */
+export function metersOfParts(
+  parts: readonly { readonly kind: string; readonly meter: string | null }[],
+  field: string,
+  context: Pick<AdmitContext, 'dossier'>,
+): Refusal[] {
+  return parts.flatMap((each, index) =>
+    each.kind === 'hours' || each.kind === 'landings' ? namedMeter(each.meter, `${field}.${index}.meter`, context) : [],
+  );
+}
+
+export function namedMeter(meter: string | null, field: string, { dossier }: Pick<AdmitContext, 'dossier'>): Refusal[] {
+  return meter !== null && dossier.meters.definitions.some((each) => each.id === meter)
+    ? []
+    : [refuse('unknown-meter', field, { id: meter })];
+}
+
 /** Work on a unit touches at least what the unit is part of; the person may tick more, never less. */
 export function touchedBy(functions: readonly FunctionCode[]): Touched[] {
   const touched = new Set<Touched>();

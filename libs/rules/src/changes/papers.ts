@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { id, note } from '../catalogue/words.js';
 import { decision, documentPack, identity, lifeLimit, paper, recurringItem } from '../dossier/upkeep.js';
-import { knownSubject, knownUnit, notInFuture } from './checks.js';
+import { knownSubject, knownUnit, metersOfParts, namedMeter, notInFuture } from './checks.js';
 import type { AdmitContext } from './define.js';
 import { defineChange } from './define.js';
 import { drop, has, put, withConfiguration, withStatus } from './lists.js';
@@ -26,11 +26,7 @@ export const recurringSet = defineChange({
   schema: z.object({ item: recurringItem }),
   admit: (change, context) => [
     ...ownOrKnown(change.item.id, change.item.subject, 'item.subject', context),
-    ...change.item.parts.flatMap((each, index) =>
-      each.kind === 'hours' || each.kind === 'landings'
-        ? namedMeter(each.meter, `item.parts.${index}.meter`, context)
-        : [],
-    ),
+    ...metersOfParts(change.item.parts, 'item.parts', context),
   ],
   apply: (dossier, change) => withStatus(dossier, { recurring: put(dossier.status.recurring, change.item) }),
 });
@@ -47,7 +43,15 @@ export const lifeLimitSet = defineChange({
   schema: z.object({ limit: lifeLimit }),
   admit: (change, context) => [
     ...ownOrKnown(change.limit.id, change.limit.subject, 'limit.subject', context),
-    ...(change.limit.retireBy.at === null
+    ...(change.limit.life === null
+      ? []
+      : [
+          ...metersOfParts(change.limit.life.parts, 'limit.life.parts', context),
+          ...change.limit.life.meters.flatMap((each, index) =>
+            namedMeter(each.meter, `limit.life.meters.${index}.meter`, context),
+          ),
+        ]),
+    ...(change.limit.retireBy === null || change.limit.retireBy.at === null
       ? []
       : namedMeter(change.limit.retireBy.meter, 'limit.retireBy.meter', context)),
   ],
@@ -89,12 +93,6 @@ export const decisionRecord = defineChange({
 /** An item may be its own subject: a part that is no unit of the panel. */
 function ownOrKnown(own: string, subject: string, field: string, context: AdmitContext): Refusal[] {
   return subject === own ? [] : knownSubject(subject, field, context);
-}
-
-function namedMeter(meter: string | null, field: string, { dossier }: AdmitContext): Refusal[] {
-  return meter !== null && has(dossier.meters.definitions, meter)
-    ? []
-    : [refuse('unknown-meter', field, { id: meter })];
 }
 
 function knownIn(list: readonly { readonly id: string }[], wanted: string, field: string): Refusal[] {

@@ -55,6 +55,10 @@ export const refusalTexts = {
     wayOut: 'Leave the functions empty.',
   },
   'reason-missing': { says: 'This needs a reason.', wayOut: 'State the reason in a few words.' },
+  'once-yet-again': {
+    says: 'Directive {number} is said to be done once, and to be due again.',
+    wayOut: 'Say that it recurs, or leave interval and next due empty.',
+  },
   'no-mass-record': {
     says: 'The aircraft has no empty-weight record to add to.',
     wayOut: 'Record the empty weight first.',

@@ -4,6 +4,7 @@ import { id, note, shortText } from '../catalogue/words.js';
 import { agency, civilDate, statement } from '../dossier/common.js';
 import { instant } from '../dossier/common.js';
 import { installationApproval } from '../dossier/installation.js';
+import type { Directive } from '../dossier/status.js';
 import {
   completeness,
   databaseLoad,
@@ -14,7 +15,7 @@ import {
   hold,
   recordHead,
 } from '../dossier/status.js';
-import { afterManufacture, knownSubject, knownUnit, notInFuture } from './checks.js';
+import { afterManufacture, knownSubject, knownUnit, metersOfParts, namedMeter, notInFuture } from './checks.js';
 import { defineChange } from './define.js';
 import { drop, has, put, withConfiguration, withStatus } from './lists.js';
 import { answerObligations } from './obligations.js';
@@ -29,9 +30,7 @@ export const recordAdd = defineChange({
       ? [refuse('id-taken', 'record.id', { id: change.record.id })]
       : []),
     ...change.record.subjects.flatMap((subject, index) => knownSubject(subject, `record.subjects.${index}`, context)),
-    ...change.record.meters.flatMap((each, index) =>
-      knownMeter(each.meter, `record.meters.${index}.meter`, context.dossier.meters.definitions),
-    ),
+    ...change.record.meters.flatMap((each, index) => namedMeter(each.meter, `record.meters.${index}.meter`, context)),
     ...notInFuture(change.record.done.date, 'record.done.date', context.now),
     ...afterManufacture(change.record.done.date, 'record.done.date', context.dossier),
   ],
@@ -174,8 +173,14 @@ export const directiveSet = defineChange({
     ...(change.directive.state === 'not-applicable' && change.directive.reason === null
       ? [refuse('reason-missing', 'directive.reason')]
       : []),
+    ...(doneOnceYetAgain(change.directive)
+      ? [refuse('once-yet-again', 'directive.recurs', { number: change.directive.number })]
+      : []),
+    ...(change.directive.interval === null
+      ? []
+      : metersOfParts(change.directive.interval.parts, 'directive.interval.parts', context)),
     ...(change.directive.nextDue?.meter != null
-      ? knownMeter(change.directive.nextDue.meter, 'directive.nextDue.meter', context.dossier.meters.definitions)
+      ? namedMeter(change.directive.nextDue.meter, 'directive.nextDue.meter', context)
       : []),
   ],
   apply: (dossier, change) => withStatus(dossier, { directives: put(dossier.status.directives, change.directive) }),
@@ -248,6 +253,7 @@ function loadKey(load: { readonly unitId: string; readonly database: string; rea
   return `${load.unitId}|${load.database}|${load.slot}`;
 }
 
-function knownMeter(wanted: string, field: string, definitions: readonly { readonly id: string }[]) {
-  return has(definitions, wanted) ? [] : [refuse('unknown-meter', field, { id: wanted })];
+/** What is done once has no next time, unless its first has not come yet. */
+function doneOnceYetAgain({ recurs, interval, state, nextDue }: Directive): boolean {
+  return recurs === false && (interval !== null || (state === 'complied' && nextDue !== null));
 }

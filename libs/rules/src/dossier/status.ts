@@ -13,6 +13,7 @@ import {
   transponderReadings,
   vorReadings,
 } from './readings.js';
+import { recurrence } from './recurrence.js';
 
 export const recordKind = z
   .enum([
@@ -189,10 +190,20 @@ export const directive = z
     id,
     number: shortText,
     subject: id,
+    /** What it was looked up for or done on; null: whatever the subject names. */
+    partNumber: shortText.nullable(),
+    serial: shortText.nullable(),
     state: z.enum(['complied', 'not-applicable', 'open']).meta({ id: 'DirectiveState' }),
     reason: note.nullable(),
     method: shortText.nullable(),
-    /** Next due, or for an open one first due; null: one-time, or before further flight. `by` says which parts are asked: a part asked and null is not recorded. */
+    /** Done once, or again and again; null: nobody read it up. */
+    recurs: z.boolean().nullable(),
+    /** How often, counted from its entries by the recurrence engine. Null: only the next point is stated. */
+    interval: recurrence.nullable(),
+    /**
+     * As stated with the entry named: next due, or for an open one first due, null before further flight. Beside an interval the earlier
+     * of both decides. `by` says which parts are asked: a part asked and null is not recorded.
+     */
     nextDue: z
       .object({
         by: z.enum(['date', 'meter', 'first', 'last']).meta({ id: 'DirectiveDueBy' }),

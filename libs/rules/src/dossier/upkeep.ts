@@ -2,6 +2,7 @@ import { z } from 'zod';
 import type { Read } from '../catalogue/read.js';
 import { id, note, shortText } from '../catalogue/words.js';
 import { agency, centihours, civilDate, documentRef, instant, statement } from './common.js';
+import { combine, intervalPart, recurrence } from './recurrence.js';
 
 /** What an ADS-B Out transmitter sends of itself. `id` is the transmitting unit. 91.227(d). */
 export const identity = z
@@ -29,16 +30,6 @@ export const identity = z
   .meta({ id: 'AdsbIdentity' });
 export type Identity = Read<typeof identity>;
 
-/** One interval of a recurring item. Hours count in whole hundredths of the meter named, landings as they are. */
-export const intervalPart = z
-  .object({
-    kind: z.enum(['calendar-months', 'anniversary-months', 'days', 'hours', 'landings']).meta({ id: 'IntervalKind' }),
-    count: z.int().positive().max(10_000_000),
-    meter: id.nullable(),
-    tolerance: z.int().min(0).max(10_000_000).nullable(),
-  })
-  .meta({ id: 'IntervalPart' });
-
 /** Something that recurs on this aircraft: from instructions for continued airworthiness, its limitations section, or of the owner's own. */
 export const recurringItem = z
   .object({
@@ -47,10 +38,7 @@ export const recurringItem = z
     subject: id,
     origin: z.enum(['airworthiness-limitation', 'continued-airworthiness', 'own']).meta({ id: 'RecurringOrigin' }),
     document: documentRef.nullable(),
-    parts: z.array(intervalPart).min(1).max(4),
-    combine: z.enum(['first', 'last']).meta({ id: 'Combine' }),
-    countFrom: z.enum(['done', 'due', 'earlier']).meta({ id: 'CountFrom' }),
-    toleranceFor: z.enum(['none', 'en-route', 'any']).meta({ id: 'ToleranceFor' }),
+    ...recurrence.shape,
   })
   .meta({ id: 'RecurringItem' });
 export type RecurringItem = Read<typeof recurringItem>;
@@ -64,13 +52,29 @@ export const lifeLimit = z
     subject: id,
     mandatory: z.boolean().nullable(),
     document: documentRef.nullable(),
-    /** `by` says which parts are asked, `first` the earlier of both: a part asked and null is not recorded. */
-    retireBy: z.object({
-      by: z.enum(['date', 'meter', 'first']).meta({ id: 'RetireBy' }),
-      date: civilDate.nullable(),
-      meter: id.nullable(),
-      at: centihours.nullable(),
-    }),
+    /** The life as its document gives it, and where it began. Null: only the point is stated. */
+    life: z
+      .object({
+        parts: z.array(intervalPart).min(1).max(4),
+        combine,
+        /** Day from which a calendar life runs: made, cured or first fitted, as the document says. */
+        from: civilDate.nullable(),
+        /** Where each meter stood when the part was fitted, and what the part had behind it then. */
+        meters: z.array(
+          z.object({ meter: id, at: centihours.nullable(), used: centihours.nullable() }).meta({ id: 'LifeMeter' }),
+        ),
+      })
+      .nullable()
+      .meta({ id: 'Life' }),
+    /** As stated by somebody. `by` says which parts are asked, `first` the earlier of both: a part asked and null is not recorded. */
+    retireBy: z
+      .object({
+        by: z.enum(['date', 'meter', 'first']).meta({ id: 'RetireBy' }),
+        date: civilDate.nullable(),
+        meter: id.nullable(),
+        at: centihours.nullable(),
+      })
+      .nullable(),
   })
   .meta({ id: 'LifeLimit' });
 export type LifeLimit = Read<typeof lifeLimit>;

@@ -95,7 +95,11 @@ it('by a day or by hours, whichever is first: each band of hours has its own str
     subject: 'aircraft',
     state: 'complied',
     reason: null,
+    partNumber: null,
+    serial: null,
     method: 'Paragraph (a)',
+    recurs: true,
+    interval: null,
     nextDue: due,
     recordId: 'ad-done',
   } as const;

@@ -1,36 +1,63 @@
+import type { Recurrence } from '../calculations/recurrence.js';
 import type { Directive } from '../dossier/status.js';
 import type { Facts } from '../graph/facts.js';
 import { allOf, met, notApplicable, notMet, unknown } from '../verdict/build.js';
 import type { Clause } from '../verdict/clause.js';
+import type { Due } from '../verdict/result.js';
+import type { Counted } from './accomplished.js';
 import { accomplished } from './accomplished.js';
 import { cfr, maker } from './cite.js';
-import { untilDue } from './due-point.js';
+import { dueAt, dueWords, untilDue } from './due-point.js';
+import { intervalParts, partWords } from './in-interval.js';
+import type { Recurring } from './recurring.js';
+import { recurring } from './recurring.js';
 import { isRecorded, wasUnit } from './subjects.js';
 import { tasks } from './who-may.js';
 
 export const operateInCompliance = cfr('39.7, 91.403(a)');
 export const directiveStatus = cfr('91.417(a)(2)(v)');
 
+/** What was found about one directive. `next` in words, null where nothing is due again. */
+export interface DirectiveFound {
+  readonly clause: Clause;
+  readonly due: readonly Due[];
+  readonly next: string | null;
+}
+
 /** Does it bind, was it done by an entry that counts, and is it in time? */
-export function directiveClause(facts: Facts, directive: Directive): Clause {
-  const path = `status.directives.${directive.id}`;
-  const source = operateInCompliance;
-  if (directive.state === 'not-applicable' && directive.reason !== null)
-    return notApplicable('does-not-apply', { source });
-  if (directive.subject !== directive.id && !isRecorded(facts, directive.subject))
-    return wasUnit(facts, directive.subject)
-      ? notApplicable('subject-fitted', { source })
-      : unknown('subject-fitted', [`${path}.subject`], { source });
-  if (directive.state === 'not-applicable') return unknown('reason-why-not-applicable', [`${path}.reason`], { source });
-  const stated = maker(`Directive ${directive.number}`, 'compliance time');
-  const inTime = directive.nextDue === null ? null : untilDue(facts, directive.nextDue, `${path}.nextDue`, stated);
-  if (directive.state === 'open') return inTime ?? notMet('complied-with-before-further-flight', { source });
+export function directiveFound(facts: Facts, directive: Directive): DirectiveFound {
+  const settled = bindsNot(facts, directive) ?? ofAnotherPart(facts, directive);
+  if (settled !== null) return { clause: settled, due: [], next: null };
+  const { nextDue } = directive;
+  const stated = nextDue === null ? null : statedPoint(facts, directive);
+  if (directive.state === 'open') {
+    const beforeFlight = notMet('complied-with-before-further-flight', { source: operateInCompliance });
+    return {
+      clause: stated ?? beforeFlight,
+      due: nextDue === null ? [] : [dueAt(facts, directive.number, nextDue)],
+      next: nextDue === null ? null : dueWords(nextDue),
+    };
+  }
+  const again = directive.interval === null ? null : byInterval(facts, directive, directive.interval);
   const method =
     directive.method === null
-      ? unknown('method-recorded', [`${path}.method`], { source: directiveStatus })
+      ? unknown('method-recorded', [`status.directives.${directive.id}.method`], { source: directiveStatus })
       : met('method-recorded', { source: directiveStatus });
-  const parts = [complianceEntry(facts, directive), method, ...(inTime === null ? [] : [inTime])];
-  return allOf('complied-with', parts, 'cannot-tell');
+  const holds = stated !== null && statedStillHolds(facts, directive, again) ? stated : null;
+  const parts = [
+    again?.clause ?? complianceEntry(facts, directive),
+    method,
+    ...(holds === null ? [] : [holds]),
+    ...(again === null && holds === null ? doneForGood(directive) : []),
+  ];
+  return {
+    clause: allOf('complied-with', parts, 'cannot-tell'),
+    due: [
+      ...(again?.due ?? []),
+      ...(holds === null || nextDue === null ? [] : [dueAt(facts, directive.number, nextDue)]),
+    ],
+    next: nextWords(again, holds === null ? null : nextDue),
+  };
 }
 
 /** The entry that the directive names: of this directive, though it may cover others, and no newer one failed. */
@@ -38,9 +65,86 @@ export function complianceEntry(facts: Facts, directive: Directive): Clause {
   const named = facts.dossier.status.records.find((each) => each.id === directive.recordId);
   if (!named)
     return unknown('entry-recorded', [`status.directives.${directive.id}.recordId`], { source: directiveStatus });
-  const counted = accomplished(facts, ['directive-compliance'], directive.id, { by: tasks.maintenance });
   return (
-    counted.find((each) => each.record === named)?.clause ??
+    entriesOf(facts, directive).find((each) => each.record === named)?.clause ??
     notMet('entry-of-this-directive', { source: directiveStatus, evidence: [named.id] })
   );
+}
+
+function entriesOf(facts: Facts, directive: Directive): readonly Counted[] {
+  return accomplished(facts, ['directive-compliance'], directive.id, { by: tasks.maintenance });
+}
+
+/** Not applicable for a reason, or what it is on is gone; null: it binds. */
+function bindsNot(facts: Facts, directive: Directive): Clause | null {
+  const source = operateInCompliance;
+  const path = `status.directives.${directive.id}`;
+  if (directive.subject !== directive.id && !isRecorded(facts, directive.subject))
+    return wasUnit(facts, directive.subject)
+      ? notApplicable('subject-fitted', { source })
+      : unknown('subject-fitted', [`${path}.subject`], { source });
+  if (directive.state !== 'not-applicable' || ofAnotherPart(facts, directive) !== null) return null;
+  return directive.reason === null
+    ? unknown('reason-why-not-applicable', [`${path}.reason`], { source })
+    : notApplicable('does-not-apply', { source });
+}
+
+/** Looked up for, or done on, another part or serial number than the one fitted: nobody knows of this one. */
+function ofAnotherPart(facts: Facts, directive: Directive): Clause | null {
+  const unit = facts.units.get(directive.subject);
+  if (!unit) return null;
+  const differs = (said: string | null, fitted: string | null) => said !== null && said !== fitted;
+  const path = `status.directives.${directive.id}`;
+  const missing = [
+    ...(differs(directive.partNumber, unit.type?.partNumber ?? null) ? [`${path}.partNumber`] : []),
+    ...(differs(directive.serial, unit.unit.serial) ? [`${path}.serial`] : []),
+  ];
+  return missing.length === 0 ? null : unknown('of-the-part-fitted', missing, { source: operateInCompliance });
+}
+
+function byInterval(facts: Facts, directive: Directive, interval: NonNullable<Directive['interval']>): Recurring {
+  const parts = intervalParts(interval.parts);
+  if (parts === null) {
+    const missing = [`status.directives.${directive.id}.interval.parts`];
+    const clause = unknown('meter-of-interval-recorded', missing, { source: compliance(directive) });
+    return { clause, governing: null, lastGood: null, at: null, next: [], due: [] };
+  }
+  const recurrence: Recurrence = { ...interval, parts };
+  return recurring(facts, entriesOf(facts, directive), recurrence, {
+    what: directive.number,
+    label: 'within-interval',
+    source: compliance(directive),
+    none: complianceEntry(facts, directive),
+  });
+}
+
+function statedPoint(facts: Facts, directive: Directive): Clause | null {
+  const { nextDue } = directive;
+  const path = `status.directives.${directive.id}.nextDue`;
+  return nextDue === null ? null : untilDue(facts, nextDue, path, compliance(directive));
+}
+
+/** A point is stated with an entry. An interval counts on from a newer entry; without one nothing is known beyond the point. */
+function statedStillHolds(facts: Facts, directive: Directive, again: Recurring | null): boolean {
+  const named = facts.dossier.status.records.find((each) => each.id === directive.recordId);
+  const governing = again?.governing ?? null;
+  return !named || governing === null || governing.done.date <= named.done.date;
+}
+
+/** Nothing says when it is due again: done once, as somebody read up, or not known. */
+function doneForGood(directive: Directive): readonly Clause[] {
+  if (directive.recurs === false) return [];
+  const path = `status.directives.${directive.id}`;
+  return directive.recurs === null
+    ? [unknown('recurs-or-not', [`${path}.recurs`], { source: directiveStatus })]
+    : [unknown('next-due-recorded', [`${path}.interval`, `${path}.nextDue`], { source: directiveStatus })];
+}
+
+function nextWords(again: Recurring | null, stated: Directive['nextDue']): string | null {
+  const words = [...(again?.next ?? []).map(partWords), ...(stated === null ? [] : [dueWords(stated)])];
+  return words.length === 0 ? null : [...new Set(words)].join(' or ');
+}
+
+function compliance(directive: Directive) {
+  return maker(`Directive ${directive.number}`, 'compliance time');
 }

@@ -1,4 +1,3 @@
-import type { IntervalPart } from '../calculations/recurrence.js';
 import type { RecurringItem } from '../dossier/upkeep.js';
 import type { SourceRef } from '../facts/source.js';
 import type { Facts } from '../graph/facts.js';
@@ -7,6 +6,7 @@ import type { Draft, Effect } from '../verdict/result.js';
 import { accomplished } from './accomplished.js';
 import { maker, practice } from './cite.js';
 import { findOut, missingNames } from './gaps.js';
+import { intervalParts } from './in-interval.js';
 import { recurring } from './recurring.js';
 import { recordIt } from './remedies.js';
 import { tasks } from './who-may.js';
@@ -20,7 +20,7 @@ export const itemMessages = {
 /** One item on the recurrence engine. A tolerance makes nothing ready, as everywhere. Nothing entered is cannot-tell: it may have been done. */
 export function itemDraft(facts: Facts, item: RecurringItem, source: SourceRef, effects: readonly Effect[]): Draft {
   const entries = accomplished(facts, ['own-item'], item.id, { by: tasks.maintenance });
-  const parts = intervalParts(item);
+  const parts = intervalParts(item.parts);
   const path = `status.recurring.${item.id}`;
   const from = item.document === null ? source : maker(item.document.title, item.name);
   const none = unknown('done-recorded', ['status.records'], { source: from });
@@ -47,16 +47,6 @@ export function itemDraft(facts: Facts, item: RecurringItem, source: SourceRef, 
     due: found?.due ?? [],
     remedies: [recordIt('own-item', item.id), ...findOut(clause, 'recurring.set', item.id)],
   };
-}
-
-/** Null: an interval in hours or landings names no meter. */
-function intervalParts(item: RecurringItem): readonly IntervalPart[] | null {
-  const parts = item.parts.map(({ kind, count, meter, tolerance }): IntervalPart | null => {
-    const extra = tolerance === null ? {} : { tolerance };
-    if (kind !== 'hours' && kind !== 'landings') return { kind, count, ...extra };
-    return meter === null ? null : { kind, meter, count, ...extra };
-  });
-  return parts.every((each) => each !== null) ? parts : null;
 }
 
 /** The owner's or the shop's own. */

@@ -1,15 +1,16 @@
-import type { IntervalPart, NextPart, Recurrence } from '../calculations/recurrence.js';
+import type { NextPart, Recurrence } from '../calculations/recurrence.js';
 import { nextDue } from '../calculations/recurrence.js';
 import type { RecordHead } from '../dossier/status.js';
 import type { SourceRef } from '../facts/source.js';
 import type { Facts } from '../graph/facts.js';
 import type { CivilDate } from '../time/instant.js';
-import { startOfDay, startOfDayAfter } from '../time/zones.js';
-import { allOf, anyOf, unknown, within } from '../verdict/build.js';
-import type { Clause, Quantity } from '../verdict/clause.js';
+import { startOfDay } from '../time/zones.js';
+import { allOf, anyOf, unknown } from '../verdict/build.js';
+import type { Clause } from '../verdict/clause.js';
 import type { Due } from '../verdict/result.js';
 import type { Counted } from './accomplished.js';
 import { entryOutcome } from './entry-outcome.js';
+import { dueOf, inInterval } from './in-interval.js';
 import type { Series } from './series.js';
 import { lastOfSeries } from './series.js';
 
@@ -20,6 +21,7 @@ export interface Recurring {
   readonly lastGood: CivilDate | null;
   /** Where the meter stands when it falls due, hundredths of an hour. */
   readonly at: number | null;
+  readonly next: readonly NextPart[];
   readonly due: readonly Due[];
 }
 
@@ -62,17 +64,8 @@ export function recurring(
     governing,
     lastGood: day?.lastGoodDay ?? null,
     at: hours?.at ?? null,
-    due:
-      day || hours
-        ? [
-            {
-              what: asked.what,
-              ...(day ? { lastGoodDay: day.lastGoodDay, lapses: startOfDayAfter(day.lastGoodDay, facts.zone) } : {}),
-              ...(hours ? { meter: hours.meter, at: hours.at } : {}),
-              combine: recurrence.combine,
-            },
-          ]
-        : [],
+    next: parts,
+    due: dueOf(facts, asked.what, parts, recurrence.combine),
   };
 }
 
@@ -94,22 +87,13 @@ function current(
   const { label } = asked;
   const source = typeof asked.source === 'function' ? asked.source(record) : asked.source;
   const evidence = [record.id];
+  if (!dueKnown) return unknown('due-point-recorded', [`status.records.${record.id}.dueAt`], { source, evidence });
   // Before its day there was no such entry: what is asked of a day that is past does not know it.
   const from = startOfDay(record.done.date, facts.zone);
-  if (!dueKnown) return unknown('due-point-recorded', [`status.records.${record.id}.dueAt`], { source, evidence });
-  const regions = nextDue(recurrence, last).parts.map((part: NextPart, index): Clause => {
-    const interval = recurrence.parts[index];
-    const extra = { source, evidence, ...(interval ? { limit: quantity(interval) } : {}) };
-    if (part.kind === 'unknown') return unknown('hours-recorded', [`status.records.${record.id}.meters`], extra);
-    return part.kind === 'date'
-      ? within(label, { from, before: startOfDayAfter(part.lastGoodDay, facts.zone) }, extra)
-      : within(label, { from, atMost: { [part.meter]: part.at } }, extra);
+  return inInterval(facts, recurrence, last, {
+    label,
+    from,
+    missing: () => `status.records.${record.id}.meters`,
+    extra: { source, evidence },
   });
-  if (regions.length === 1 && regions[0]) return regions[0];
-  return recurrence.combine === 'first' ? allOf(label, regions, 'cannot-tell') : anyOf(label, regions, 'cannot-tell');
-}
-
-function quantity(part: IntervalPart): Quantity {
-  if (part.kind === 'hours') return { amount: part.count / 100, unit: 'h' };
-  return { amount: part.count, unit: part.kind.replace('-', ' ') };
 }

@@ -1,5 +1,6 @@
 import type { IntervalPart, LastDone, NextPart, Recurrence } from '../calculations/recurrence.js';
 import { nextDue } from '../calculations/recurrence.js';
+import type { CivilDate } from '../time/instant.js';
 import type { Counted } from './accomplished.js';
 import { entryOutcome } from './entry-outcome.js';
 
@@ -25,7 +26,7 @@ export function lastOfSeries(recurrence: Recurrence, counted: readonly Counted[]
   const before = counted.findIndex((each, at) => at > index && entryOutcome(each) === 'met');
   const due = before < 0 ? [] : nextDue(recurrence, lastOfSeries(recurrence, counted, before).last).parts;
   const dates = due.flatMap((each) => (each.kind === 'date' ? [each.lastGoodDay] : []));
-  const [dueDate = null] = dates.filter((date) => lateByLess(recurrence, done, { dueDate: date }));
+  const [dueDate = null] = dates.filter((date) => lateByLess(recurrence, { ...done, dueDate: date }, record.done.date));
   const dueMeters = Object.fromEntries(
     recurrence.parts.flatMap((part, at) => {
       const point = dueMeter(part, due[at], record.dueAt, done);
@@ -45,7 +46,7 @@ function dueMeter(part: IntervalPart, due: NextPart | undefined, dueAt: number |
 }
 
 /** Counted from that due point it falls due after it was done. */
-function lateByLess(recurrence: Recurrence, done: LastDone, due: Pick<LastDone, 'dueDate'>): boolean {
-  const fromDue = nextDue({ ...recurrence, countFrom: 'due' }, { ...done, ...due }).parts;
-  return fromDue.every((each) => each.kind !== 'date' || each.lastGoodDay > done.doneDate);
+function lateByLess(recurrence: Recurrence, due: LastDone, doneDate: CivilDate): boolean {
+  const fromDue = nextDue({ ...recurrence, countFrom: 'due' }, due).parts;
+  return fromDue.every((each) => each.kind !== 'date' || each.lastGoodDay > doneDate);
 }

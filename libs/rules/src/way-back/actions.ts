@@ -213,10 +213,15 @@ const makers: Readonly<Record<string, Maker>> = {
       ),
     ];
   },
-  'directive.set': (directiveId, { dossier, at, flight }) => {
+  'directive.set': (directiveId, { dossier, at, flight, facts }) => {
     const directive = dossier.status.directives.find((each) => each.id === directiveId);
     if (!directive) return [];
     const done = entry(dossier, at, 'directive-compliance', [directiveId], flight.topFt);
+    // How often it recurs nobody can suppose: without its interval it is good for the day of the flight.
+    const day = { by: 'date', date: performedAt(dossier, at).date, meter: null, at: null } as const;
+    const nextDue = directive.recurs === true && directive.interval === null ? day : null;
+    const unit = facts.units.get(directive.subject);
+    const on = unit ? { partNumber: unit.type?.partNumber ?? null, serial: unit.unit.serial } : {};
     return [
       action(
         'directive-compliance',
@@ -227,7 +232,15 @@ const makers: Readonly<Record<string, Maker>> = {
           {
             kind: 'directive.set',
             version: 1,
-            directive: { ...directive, state: 'complied', nextDue: null, recordId: done.record.id },
+            directive: {
+              ...directive,
+              ...on,
+              state: 'complied',
+              recurs: directive.recurs ?? directive.interval !== null,
+              method: directive.method ?? 'as the directive says',
+              nextDue,
+              recordId: done.record.id,
+            },
           },
         ],
         ['passes-and-is-signed', 'not-due-again'],

@@ -166,6 +166,15 @@ export const directivesFile = fileKind({
       form.words(vocabulary<NonNullable<Agency['ratings']>[number]>('record.add', 'record.agency.ratings')),
       'Ratings held on that day.',
     ),
+    part_number: optional(form.text, 'Part number that it was looked up for or done on.'),
+    serial: optional(form.text, 'Serial number that it was looked up for or done on.'),
+    recurs: optional(
+      form.yesNo,
+      'Whether it is done again and again; yes where an interval or a next due point is given.',
+    ),
+    every_months: optional(form.wholeNumber, 'Calendar months between two times, counted from its entries.'),
+    every_hours: optional(form.hours, 'Hours between two times, counted from its entries; the first of both decides.'),
+    every_meter: optional(form.id, 'Meter of those hours.'),
     next_date: optional(form.date, 'Next due day of a recurring one.'),
     next_meter: optional(form.id, 'Meter of its next due hours.'),
     next_hours: optional(form.hours, 'Next due hours of a recurring one.'),
@@ -173,16 +182,22 @@ export const directivesFile = fileKind({
   key: (row) => `${row.registration} ${directiveId(row)}`,
   plan: (row, { dossier, everRecorded }) => {
     together(row.next_meter, row.next_hours, 'next_hours', 'The meter and its hours');
-    const recurring = row.next_date !== null || row.next_hours !== null;
+    together(row.every_meter, row.every_hours, 'every_hours', 'The meter and its hours');
+    const stated = row.next_date !== null || row.next_hours !== null;
+    const interval = intervalOf(row);
     const by = row.next_hours === null ? 'date' : row.next_date === null ? 'meter' : 'first';
     const directive: Directive = {
       id: directiveId(row),
       number: row.directive,
       subject: row.subject ?? 'aircraft',
+      partNumber: row.part_number,
+      serial: row.serial,
       state: row.directive_state,
       reason: row.reason,
       method: row.method,
-      nextDue: recurring ? { by, date: row.next_date, meter: row.next_meter, at: row.next_hours } : null,
+      recurs: row.recurs ?? (interval !== null || (stated && row.directive_state === 'complied') ? true : null),
+      interval,
+      nextDue: stated ? { by, date: row.next_date, meter: row.next_meter, at: row.next_hours } : null,
       recordId: row.complied_on === null ? null : complianceId(row, row.complied_on),
     };
     const stored = dossier.status.directives.find(({ id }) => id === directive.id);
@@ -194,10 +209,30 @@ export const directivesFile = fileKind({
   fields: {
     'directive.subject': 'subject',
     'directive.reason': 'reason',
+    'directive.recurs': 'recurs',
+    'directive.interval.parts': 'every_hours',
     'directive.nextDue.meter': 'next_meter',
     'record.done.date': 'complied_on',
   },
 });
+
+/** Calendar months, hours, or the first of both, counted from when it was done. */
+function intervalOf(row: {
+  every_months: number | null;
+  every_hours: number | null;
+  every_meter: string | null;
+}): Directive['interval'] {
+  const months =
+    row.every_months === null
+      ? []
+      : [{ kind: 'calendar-months', count: row.every_months, meter: null, tolerance: null } as const];
+  const hours =
+    row.every_hours === null
+      ? []
+      : [{ kind: 'hours', count: row.every_hours, meter: row.every_meter, tolerance: null } as const];
+  const parts = [...months, ...hours];
+  return parts.length === 0 ? null : { parts, combine: 'first', countFrom: 'done', toleranceFor: 'none' };
+}
 
 function directiveId(row: { directive: string; subject: string | null }): string {
   const plain = row.directive.toLowerCase().replace(/[^a-z0-9._-]+/g, '-');

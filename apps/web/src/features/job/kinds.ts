@@ -242,7 +242,15 @@ export const groups: readonly { readonly title: string; readonly kinds: readonly
       {
         kind: 'directive.set',
         title: 'Directive',
-        first: ['directive.number', 'directive.subject', 'directive.state', 'directive.reason', 'directive.nextDue'],
+        first: [
+          'directive.number',
+          'directive.subject',
+          'directive.state',
+          'directive.reason',
+          'directive.recurs',
+          'directive.interval',
+          'directive.nextDue',
+        ],
         hidden: ['directive.id'],
       },
       {
@@ -282,7 +290,7 @@ export const groups: readonly { readonly title: string; readonly kinds: readonly
       {
         kind: 'life-limit.set',
         title: 'Life limit',
-        first: ['limit.name', 'limit.subject', 'limit.retireBy'],
+        first: ['limit.name', 'limit.subject', 'limit.life', 'limit.retireBy'],
         hidden: ['limit.id'],
       },
       { kind: 'life-limit.end', title: 'End a life limit', first: ['limitId', 'reason'] },

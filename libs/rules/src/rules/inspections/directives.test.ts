@@ -16,6 +16,10 @@ const directive = (part: Partial<Directive> = {}): Directive => ({
   state: 'complied',
   reason: null,
   method: 'Paragraph (g)(1)',
+  partNumber: null,
+  serial: null,
+  recurs: false,
+  interval: null,
   nextDue: null,
   recordId: entry().id,
   ...part,
@@ -30,8 +34,34 @@ const meters: Part<Dossier> = {
 const aircraft = (list: readonly Directive[], records: readonly RecordHead[] = [entry()], more: Part<Dossier> = {}) =>
   dossierOf(meters, { status: { directives: list, records } }, more);
 const due = (by: 'date' | 'meter' | 'first' | 'last', date: string | null, hours: number | null) => ({
+  recurs: true,
   nextDue: { by, date, meter: 'tach', at: hours },
 });
+const parts = {
+  months: { kind: 'calendar-months', count: 12, meter: null, tolerance: null },
+  hours: { kind: 'hours', count: 10_000, meter: 'tach', tolerance: 1_000 },
+} as const;
+const every = (
+  names: readonly (keyof typeof parts)[],
+  part: Partial<NonNullable<Directive['interval']>> = {},
+): Partial<Directive> => ({
+  recurs: true,
+  interval: {
+    parts: names.map((each) => parts[each]),
+    combine: 'first',
+    countFrom: 'done',
+    toleranceFor: 'none',
+    ...part,
+  },
+});
+// Twelve calendar months from March 2025 end with March 2026; a hundred hours from 4,050 with 4,150.
+const inMarch = entry({ on: '2025-03-10', meters: [{ meter: 'tach', value: 405_000 }] });
+const repeated = (part: Partial<Directive>, records: readonly RecordHead[] = [inMarch], more: Part<Dossier> = {}) =>
+  aircraft([directive({ recordId: inMarch.id, ...part })], records, more);
+const onUnit = (part: Partial<Directive>, serial: string | null = 'N-7'): Dossier =>
+  aircraft([directive({ subject: 'gps1', ...part })], [entry()], {
+    configuration: { units: [unitOf({ id: 'gps1', functions: ['gnss'], serial })] },
+  });
 const base = { at, subject: 'dir1' };
 // The base lies in Chicago: its 31 March ends at 05:00 UTC on 1 April.
 const lastMinute = '2026-04-01T04:59Z';
@@ -188,7 +218,7 @@ testRule(directives, [
   {
     ...base,
     name: 'recurring by hours, meter not recorded',
-    dossier: aircraft([directive({ nextDue: { by: 'meter', date: null, meter: null, at: 415_000 } })]),
+    dossier: aircraft([directive({ recurs: true, nextDue: { by: 'meter', date: null, meter: null, at: 415_000 } })]),
     expect: 'cannot-tell',
   },
   {
@@ -242,6 +272,197 @@ testRule(directives, [
     name: 'whichever first: day not recorded',
     dossier: aircraft([directive(due('first', null, 415_000))]),
     expect: 'cannot-tell',
+  },
+  // Whether it comes again must be read up: 14 CFR 91.417(a)(2)(v) asks time and date of the next action of a recurring one.
+  {
+    ...base,
+    name: 'complied with, nobody read up whether it recurs',
+    dossier: aircraft([directive({ recurs: null })]),
+    expect: 'cannot-tell',
+    message: 'unclear',
+    data: { unrecorded: 'recurs' },
+  },
+  {
+    ...base,
+    name: 'recurring, neither interval nor next due recorded',
+    dossier: aircraft([directive({ recurs: true })]),
+    expect: 'cannot-tell',
+    message: 'unclear',
+    data: { unrecorded: 'interval, next due' },
+  },
+  // By the recurrence engine, from the entry.
+  {
+    ...base,
+    name: 'every 12 calendar months, last minute',
+    dossier: repeated(every(['months'])),
+    at: lastMinute,
+    expect: 'met',
+    message: 'in-time',
+    data: { next: '2026-03-31' },
+  },
+  {
+    ...base,
+    name: 'every 12 calendar months, the next minute',
+    dossier: repeated(every(['months'])),
+    at: nextMinute,
+    expect: 'not-met',
+    message: 'overdue',
+  },
+  {
+    ...base,
+    name: 'every 100 hours, at the hundredth hour',
+    dossier: repeated(every(['hours'])),
+    hoursAhead: 5_000,
+    expect: 'met',
+    data: { next: '4150 h' },
+  },
+  {
+    ...base,
+    name: 'every 100 hours, one hundredth of an hour over',
+    dossier: repeated(every(['hours'])),
+    hoursAhead: 5_001,
+    expect: 'not-met',
+    message: 'overdue',
+  },
+  {
+    ...base,
+    name: 'every 100 hours, a tolerance of its text makes nothing ready',
+    dossier: repeated(every(['hours'], { toleranceFor: 'any' })),
+    hoursAhead: 5_001,
+    expect: 'not-met',
+  },
+  {
+    ...base,
+    name: 'every 100 hours, the entry names no hours',
+    dossier: repeated(every(['hours']), [{ ...inMarch, meters: [] }]),
+    expect: 'cannot-tell',
+    message: 'unclear',
+    data: { unrecorded: 'meters' },
+  },
+  {
+    ...base,
+    name: 'every 100 hours, the interval names no meter',
+    dossier: repeated(every(['hours'], { parts: [{ ...parts.hours, meter: null }] })),
+    expect: 'cannot-tell',
+    data: { unrecorded: 'parts' },
+  },
+  {
+    ...base,
+    name: '12 months or 100 hours, whichever first: hours passed',
+    dossier: repeated(every(['months', 'hours'])),
+    hoursAhead: 5_001,
+    expect: 'not-met',
+    data: { next: '2026-03-31 or 4150 h' },
+  },
+  {
+    ...base,
+    name: '12 months or 100 hours, whichever last: hours passed',
+    dossier: repeated(every(['months', 'hours'], { combine: 'last' })),
+    hoursAhead: 5_001,
+    expect: 'met',
+  },
+  {
+    ...base,
+    name: '12 months or 100 hours, whichever last: both passed',
+    dossier: repeated(every(['months', 'hours'], { combine: 'last' }), [inMarch], readLate),
+    at: nextMinute,
+    hoursAhead: 5_001,
+    expect: 'not-met',
+  },
+  // 405,000 was due at 404,000: the next counts from there.
+  {
+    ...base,
+    name: 'counted from when it was due, at the limit',
+    dossier: repeated(every(['hours'], { countFrom: 'due' }), [{ ...inMarch, dueAt: 404_000 }]),
+    hoursAhead: 4_000,
+    expect: 'met',
+  },
+  {
+    ...base,
+    name: 'counted from when it was due, one hundredth over',
+    dossier: repeated(every(['hours'], { countFrom: 'due' }), [{ ...inMarch, dueAt: 404_000 }]),
+    hoursAhead: 4_001,
+    expect: 'not-met',
+  },
+  {
+    ...base,
+    name: 'done again: counted on from the newer entry, whatever was stated with the older',
+    dossier: repeated({ ...every(['months']), nextDue: { by: 'date', date: '2026-03-31', meter: null, at: null } }, [
+      inMarch,
+      entry({ id: 'again', on: '2026-03-01' }),
+    ]),
+    at: nextMinute,
+    expect: 'met',
+    data: { next: '2027-03-31' },
+  },
+  {
+    ...base,
+    name: 'the point stated with the entry is earlier than its interval: the earlier decides',
+    dossier: repeated({ ...every(['months']), nextDue: { by: 'date', date: '2026-02-28', meter: null, at: null } }),
+    expect: 'not-met',
+    message: 'overdue',
+    data: { next: '2026-03-31 or 2026-02-28' },
+  },
+  {
+    ...base,
+    name: 'the point stated with the entry is later than its interval: the earlier decides',
+    dossier: repeated({ ...every(['months']), nextDue: { by: 'date', date: '2026-04-30', meter: null, at: null } }),
+    at: nextMinute,
+    expect: 'not-met',
+    states: ['status.directives.0.interval'],
+  },
+  {
+    ...base,
+    name: 'recurring, the newest entry says failed',
+    dossier: repeated(every(['months']), [inMarch, entry({ id: 'again', on: '2026-02-01', outcome: 'failed' })]),
+    expect: 'not-met',
+    message: 'unproven',
+  },
+  {
+    ...base,
+    name: 'recurring, no entry at all',
+    dossier: repeated(every(['months']), []),
+    expect: 'cannot-tell',
+  },
+  // By unit, part and serial.
+  {
+    ...base,
+    name: 'done on the serial number that is fitted',
+    dossier: onUnit({ serial: 'N-7' }),
+    expect: 'met',
+    message: 'done',
+  },
+  {
+    ...base,
+    name: 'done on another serial number than the one fitted',
+    dossier: onUnit({ serial: 'N-8' }),
+    expect: 'cannot-tell',
+    message: 'unclear',
+    data: { unrecorded: 'serial' },
+    states: ['status.directives.0.serial'],
+  },
+  {
+    ...base,
+    name: 'done on a serial number, the one fitted is not recorded',
+    dossier: onUnit({ serial: 'N-7' }, null),
+    expect: 'cannot-tell',
+    states: ['status.directives.0.serial'],
+  },
+  {
+    ...base,
+    name: 'does not apply to a serial number that is not the one fitted',
+    dossier: onUnit({ state: 'not-applicable', reason: 'Serial number below 100.', serial: 'N-8' }),
+    expect: 'cannot-tell',
+    message: 'unclear',
+    states: ['status.directives.0.serial'],
+  },
+  {
+    ...base,
+    name: 'looked up for a part number, the unit is of no type',
+    dossier: onUnit({ partNumber: '010-1' }),
+    expect: 'cannot-tell',
+    data: { unrecorded: 'part number' },
+    states: ['status.directives.0.partNumber'],
   },
   // Open ones.
   {
@@ -320,6 +541,7 @@ testRule(directives, [
             subject: 'hoses',
             mandatory: true,
             document: null,
+            life: null,
             retireBy: { by: 'date', date: '2030-01-31', meter: null, at: null },
           },
         ],

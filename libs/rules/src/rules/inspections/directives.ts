@@ -4,8 +4,7 @@ import { lastGoodDay } from '../../time/calendar.js';
 import { unknown, within } from '../../verdict/build.js';
 import type { Draft } from '../../verdict/result.js';
 import { practice } from '../cite.js';
-import { complianceEntry, directiveClause, directiveStatus, operateInCompliance } from '../directive-clauses.js';
-import { dueAt, dueWords } from '../due-point.js';
+import { complianceEntry, directiveFound, directiveStatus, operateInCompliance } from '../directive-clauses.js';
 import { fittedOn } from '../fitted.js';
 import { findOut, missingNames } from '../gaps.js';
 import { dueOn, endOfDay } from '../periodic.js';
@@ -47,28 +46,26 @@ export const directives = defineRule(
 );
 
 function statement(facts: Facts, directive: Directive): Draft {
-  const { nextDue } = directive;
-  const clause = directiveClause(facts, directive);
-  const binds = clause.is !== 'leaf' || clause.inside !== 'not-applicable';
+  const { clause, due, next } = directiveFound(facts, directive);
   const gone = clause.is === 'leaf' && clause.label === 'subject-fitted';
   const unproven = directive.state === 'complied' && timelessOutcome(complianceEntry(facts, directive)) === 'not-met';
   return {
     subject: directive.id,
     clause,
     messages: {
-      met: nextDue === null ? 'done' : 'in-time',
-      'not-met': unproven ? 'unproven' : nextDue === null ? 'open' : 'overdue',
+      met: next === null ? 'done' : 'in-time',
+      'not-met': unproven ? 'unproven' : next === null ? 'open' : 'overdue',
       'cannot-tell': 'unclear',
       'not-applicable': 'excepted',
     },
     data: {
       number: directive.number,
-      next: nextDue === null ? null : dueWords(nextDue),
+      next,
       reason: gone ? 'the unit is not fitted.' : directive.reason,
       unrecorded: missingNames(clause) ?? 'none',
     },
     effects: [{ stops: 'capability', capability: 'fly' }],
-    due: nextDue === null || !binds ? [] : [dueAt(facts, directive.number, nextDue)],
+    due,
     remedies: [
       { kind: 'do', change: 'directive.set', subject: directive.id, facts: [] },
       ...findOut(clause, 'directive.set', directive.id),

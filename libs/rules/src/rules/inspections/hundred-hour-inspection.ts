@@ -117,7 +117,7 @@ function withinHundredHours(facts: Facts, regime: Regime): Recurring {
   const none = unknown('hundred-hour-recorded', ['status.records'], { source: regime.source });
   if (meter === null) {
     const clause = unknown('time-in-service-meter-stated', ['meters.timeInService'], { source: cfr('1.1') });
-    return { clause, governing: null, lastGood: null, at: null, due: [] };
+    return { clause, governing: null, lastGood: null, at: null, next: [], due: [] };
   }
   const source = (record: RecordHead) => (allowed(record, meter, regime) ? regime.source : lateWithoutAllowance);
   return recurring(facts, entries, every(meter), {
