@@ -96,6 +96,21 @@ const labels: Readonly<Record<string, string>> = {
   leastLb: 'Always in it',
   mostLb: 'The most that may be in it',
   leadingEdgeIn: 'Leading edge of the mean chord',
+  recurs: 'To be done again and again',
+  interval: 'How often, counted from its entries',
+  nextDue: 'Due point as stated with the entry',
+  parts: 'Intervals',
+  'parts.count': 'How many (hours in hundredths: 10000 is 100 h)',
+  'parts.tolerance': 'Tolerance (hours in hundredths)',
+  combine: 'Which of them decides',
+  countFrom: 'Counted from',
+  toleranceFor: 'The tolerance is for',
+  life: 'Life, and where it began',
+  'life.from': 'Calendar life runs from',
+  'life.meters': 'Where the meters stood when it was fitted',
+  'meters.at': 'The meter stood at',
+  'meters.used': 'Behind it at that time',
+  retireBy: 'Retire by, as somebody stated',
 };
 
 /** Units that a field's name ends in. */
