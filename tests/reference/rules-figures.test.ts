@@ -48,7 +48,6 @@ test('calendar months of 91.207, 91.327, 91.409, 91.411, 91.413', () => {
     lightSportCondition: 12,
     staticAndAltimeter: 24,
     transponder: 24,
-    eltInspection: 12,
   });
 });
 

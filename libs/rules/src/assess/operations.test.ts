@@ -17,7 +17,7 @@ const vfr: FlightConditions = {
 
 /**
  * Where a transponder with altitude reporting and ADS-B Out are asked: 91.215(b), 91.225(a), (d). The second has no ring of 10 NM
- * (appendix D section 2) and adds the Gulf from 3,000 ft. Numbers within 91.225(d) from memory.
+ * (appendix D section 2) and adds the Gulf from 3,000 ft.
  */
 const table: readonly (readonly [Airspace, string | null, string | null])[] = [
   ['controlled', null, null],

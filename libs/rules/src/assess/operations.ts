@@ -24,7 +24,7 @@ const needsAdsB: readonly Airspace[] = [
 ];
 /**
  * The fixed table of operations over capabilities. IFR: 91.205(d)(2), 91.411. Airspace: 91.215(b), 91.225(a),(b),(d);
- * two-way radio in class B and C: 91.130(c), 91.131(c) (from memory).
+ * two-way radio in class A, B and C: 91.135(b), 91.131(c)(2), 91.130(c).
  */
 export function needsOf(flight: FlightConditions): readonly Need[] {
   const needs: Need[] = [{ capability: 'fly' }];

@@ -21,10 +21,10 @@ test('AC 43.13-1B 11-189: each connection of a jumper at most 3 milliohm', () =>
   ]);
 });
 
-test('static bond below 1 ohm, a figure from memory', () => {
+test('static bond below 1 ohm, a figure that a training page quotes', () => {
   expect([bond('static-bond', 999), bond('static-bond', 1000)]).toEqual(['met', 'not-met']);
   expect(judgeBonding({ points: [{ kind: 'static-bond', place: 'door', milliohm: 1 }] }).points[0]?.source.status).toBe(
-    'from-memory',
+    'secondary',
   );
 });
 

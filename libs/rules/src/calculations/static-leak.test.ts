@@ -29,13 +29,13 @@ test('the loss: 100 ft, either way; not read, cannot tell', () => {
   ]).toEqual(['met', 'not-met', 'not-met', 'cannot-tell']);
 });
 
-test('pressurized: 2 % of the equivalent altitude or 100 ft, the greater; known from memory', () => {
+test('pressurized: 2 % of the equivalent altitude or 100 ft, the greater (old 23.1325(b)(2)(ii))', () => {
   const cabin = (cabinEquivalentFt: number | null, lossFt: number) =>
     judgeStaticLeak({ ...unpressurized, pressurized: true, cabinEquivalentFt, lossFt });
   expect([cabin(4000, 100).outcome, cabin(4000, 101).outcome]).toEqual(['met', 'not-met']);
   expect([cabin(8000, 160).outcome, cabin(8000, 161).outcome]).toEqual(['met', 'not-met']);
   expect(cabin(null, 10).outcome).toBe('cannot-tell');
-  expect(cabin(8000, 160).points[0]?.source.status).toBe('from-memory');
+  expect(cabin(8000, 160).points[0]?.source.status).toBe('verified');
 });
 
 test('pressurized or not unknown: cannot tell', () => {

@@ -7,6 +7,7 @@ import {
   diversityLeastDb,
   modeDifferenceDb,
   portableSetDb,
+  radiatedSuppressionRates,
   replyCentreMHz,
   replyFrequency,
   sensitivityDbm,
@@ -24,6 +25,7 @@ import { peakPower } from './transponder-power.js';
  * Transponder test against part 43 appendix F, by class. `day` is the day of the test: the edition in force on it is
  * asked; without a day the one in force since 17 October 2023. MHz, dBm, W, dBW, dB, percent.
  * A sensitivity that only the 3 dB for a portable set would save is cannot-tell: the text does not say which limit moves.
+ * So is a suppression rate above 240 with a portable set: whether one was approved at that place is not recorded.
  */
 export function judgeTransponderTest(readings: TransponderReadings, day = '9999-12-31'): JudgedReadings {
   const facts: TransponderClassFacts | null = readings.equipmentClass && transponderClasses[readings.equipmentClass];
@@ -58,15 +60,16 @@ function replyFrequencyPoint(readings: TransponderReadings, facts: TransponderCl
 
 function suppressionRate(readings: TransponderReadings, facts: TransponderClassFacts): JudgedPoint {
   const { from, lowTop, highTop } = suppressionRates.value;
-  const asked = {
-    what: 'suppression-rate',
-    value: readings.suppressionRatePerS,
-    unit: '1/s',
-    source: suppressionRates.source,
-  };
-  if (facts.suppressionTopPerS !== null)
-    return held({ ...asked, limit: { least: from, most: facts.suppressionTopPerS } });
-  return heldInDoubt({ ...asked, narrow: { least: from, most: lowTop }, wide: { least: from, most: highTop } });
+  const asked = { what: 'suppression-rate', value: readings.suppressionRatePerS, unit: '1/s' };
+  const wide = { least: from, most: facts.suppressionTopPerS ?? highTop };
+  // A portable set works at a nominal 235 a second; a radiated rate above 240 has to be approved for the set at that place.
+  if (readings.testSet !== 'bench') {
+    const { value, source } = radiatedSuppressionRates;
+    return heldInDoubt({ ...asked, narrow: { least: value.from, most: value.to }, wide, source });
+  }
+  const { source } = suppressionRates;
+  if (facts.suppressionTopPerS !== null) return held({ ...asked, limit: wide, source });
+  return heldInDoubt({ ...asked, narrow: { least: from, most: lowTop }, wide, source });
 }
 
 function suppressedReplies(readings: TransponderReadings): JudgedPoint[] {

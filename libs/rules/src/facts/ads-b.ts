@@ -2,7 +2,7 @@ import type { Sourced, SourceRef } from './source.js';
 
 const performance: SourceRef = {
   document: '14 CFR 91.227',
-  paragraph: '(c)',
+  paragraph: '(c), (e)',
   edition: 'Sept 2026',
   status: 'verified',
 };
@@ -44,7 +44,7 @@ export const adsBLeastCodes: Sourced<{
 /** Emitter category by weight in pounds: light is less than the first figure, small up to the second with it, large above. */
 export const emitterWeightsLb: Sourced<{ readonly lightBelow: number; readonly smallTo: number }> = {
   value: { lightBelow: 15_500, smallTo: 75_000 },
-  source: { ...performance, paragraph: '(d), emitter categories', status: 'from-memory' },
+  source: { ...performance, paragraph: '(d)(12); weights as the FAA sorted its reports, 2016', status: 'secondary' },
 };
 
 /** TSO letters that meet 91.225; the 978 MHz ones only below 18,000 ft and outside class A. */

@@ -15,5 +15,8 @@ export const bondLimits: Readonly<Record<'equipment-frame' | 'jumper-connection'
   {
     'equipment-frame': { value: { milliohm: 2.5, inclusive: false }, source: practice('11-188f', 'verified') },
     'jumper-connection': { value: { milliohm: 3, inclusive: true }, source: practice('11-189', 'verified') },
-    'static-bond': { value: { milliohm: 1000, inclusive: false }, source: practice('11-187c', 'from-memory') },
+    'static-bond': {
+      value: { milliohm: 1000, inclusive: false },
+      source: practice('11-187c, as a training page gives it', 'secondary'),
+    },
   };

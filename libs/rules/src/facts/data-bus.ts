@@ -5,8 +5,8 @@ export const arinc429Receivers: Sourced<number> = {
   value: 20,
   source: {
     document: 'ARINC 429',
-    paragraph: 'part 1, electrical characteristics',
-    edition: '',
-    status: 'from-memory',
+    paragraph: 'part 1, as its editor sums it up in a handbook of avionics',
+    edition: 'abstract of the chapter',
+    status: 'secondary',
   },
 };

@@ -50,7 +50,7 @@ export const dayItems: readonly EquipmentNeed[] = [
   need('safety-belts', '(b)(13)', ['occupant-aged-two'], 'occupant'),
   need('shoulder-harness', '(b)(14)', ['made-after-1978-07-18-front-seats'], 'seat'),
   need('elt', '(b)(15)', ['elt-required']),
-  need('shoulder-harness', '(b)(16)', ['made-after-1986-12-12-all-seats'], 'seat'),
+  need('shoulder-harness', '(b)(14), second sentence', ['made-after-1986-12-12-all-seats'], 'seat'),
   need('shoulder-harness', '(b)(17)', ['rotorcraft-made-after-1992-09-16'], 'seat'),
 ];
 

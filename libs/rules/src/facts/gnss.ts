@@ -53,13 +53,13 @@ export const sbasOperationalClasses: Readonly<
   Record<'1' | '2' | '3' | '4', Sourced<{ readonly enRoute: boolean; readonly approaches: readonly ApproachMinima[] }>>
 > = {
   '1': { value: { enRoute: true, approaches: ['lnav'] }, source: operationalClass('from-memory') },
-  '2': { value: { enRoute: true, approaches: ['lnav', 'lnav-vnav'] }, source: operationalClass('verified') },
+  '2': { value: { enRoute: true, approaches: ['lnav', 'lnav-vnav'] }, source: operationalClass('secondary') },
   '3': {
     value: { enRoute: true, approaches: ['lnav', 'lnav-vnav', 'lp', 'lpv'] },
-    source: operationalClass('verified'),
+    source: operationalClass('secondary'),
   },
   // Class 4 belongs to approach guidance alone (functional class Delta): it steers no en-route leg.
-  '4': { value: { enRoute: false, approaches: ['lnav-vnav', 'lpv'] }, source: operationalClass('verified') },
+  '4': { value: { enRoute: false, approaches: ['lnav-vnav', 'lpv'] }, source: operationalClass('secondary') },
 };
 
 /** LP needs C145b or C146b or later, or an upgrade, and a statement in the manual supplement. */
@@ -80,11 +80,12 @@ export const needsOtherMeans: Sourced<Readonly<Record<'C129' | 'C196' | 'C145' |
 /** C115a does not stand in for C129. */
 export const notForIfr: Sourced<readonly string[]> = { value: ['C115a'], source: { ...manual, paragraph: '1-1-17' } };
 
+/** The issue of 9 July 2026 names no classes any more; a copy of an earlier one does. */
 function operationalClass(status: SourceRef['status']): SourceRef {
   return {
     document: 'Aeronautical Information Manual',
-    paragraph: '1-1-18, operational classes',
-    edition: '9 Jul 2026',
+    paragraph: 'wide area augmentation, operational classes',
+    edition: 'a copy of May 2010',
     status,
   };
 }

@@ -11,15 +11,12 @@ export const calendarMonths = {
   lightSportCondition: { value: 12, source: rule('91.327', '(b)(2)') },
   staticAndAltimeter: { value: 24, source: rule('91.411', '(a)(1)') },
   transponder: { value: 24, source: rule('91.413', '(a)') },
-  eltInspection: { value: 12, source: rule('91.207', '(d)') },
 } as const satisfies Record<string, Sourced<number>>;
 
 /** Hours of time in service between inspections, and the most flown beyond on the way to the inspection. */
 export const hundredHour = {
   everyHours: { value: 100, source: rule('91.409', '(b)') },
   enRouteHours: { value: 10, source: rule('91.409', '(b)') },
-  /** No allowance is written for these. */
-  withoutAllowance: { value: ['91.327(c)', '91.319(g)'], source: rule('91.327, 91.319', '(c), (g)') },
 } as const;
 
 /** Hours within which the copy of the alteration form is sent, from approval for return to service. */

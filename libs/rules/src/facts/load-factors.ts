@@ -13,7 +13,7 @@ export const limitManoeuvre: Sourced<{
 
 export const ultimateOverLimit: Sourced<number> = {
   value: 1.5,
-  source: { ...oldPart23('23.303', 'whole section'), status: 'secondary' },
+  source: oldPart23('23.303', 'whole section'),
 };
 
 /** Ultimate factors of an emergency landing: occupants; and items of mass in the cabin, only where the basis has that amendment. */

@@ -18,7 +18,16 @@ export const rewrittenByAmendment: Sourced<number> = {
   value: 64,
   source: { document: '14 CFR part 23', paragraph: 'amendment 23-64', edition: '2017', status: 'verified' },
 };
-export const colouredLightsSince = since(14, '23.1322', 'whole section');
+/** The source note of the section begins with the amendment that brought it in. */
+export const colouredLightsSince: Sourced<number> = {
+  value: 17,
+  source: {
+    document: '14 CFR 23.1322',
+    paragraph: 'source note: amendment 23-17, 41 FR 55465',
+    edition: '20 Dec 1976',
+    status: 'verified',
+  },
+};
 export const cabinMassItemsSince = since(36, '23.561', '(b)(3)');
 export const batteryHalfHourSince = since(49, '23.1353', '(h)');
 export const batteryByAltitudeSince: Sourced<number> = {

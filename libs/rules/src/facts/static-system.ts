@@ -18,5 +18,5 @@ export const staticLeakUnpressurized: Sourced<{
 export const staticLeakPressurized: Sourced<{ readonly shareOfEquivalent: number; readonly lossFtPerMinute: number }> =
   {
     value: { shareOfEquivalent: 0.02, lossFtPerMinute: 100 },
-    source: { ...part23, paragraph: '(b)(2)(ii)', status: 'from-memory' },
+    source: { ...part23, paragraph: '(b)(2)(ii)' },
   };

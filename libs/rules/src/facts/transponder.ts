@@ -49,6 +49,11 @@ export const suppressionRates: Sourced<{ readonly from: number; readonly lowTop:
   value: { from: 230, lowTop: 1000, highTop: 1200 },
   source: appendixF('(b)'),
 };
+/** With a radiated signal, unless a higher rate has been approved for the set at that place. Whether it has is not recorded. */
+export const radiatedSuppressionRates: Sourced<{ readonly from: number; readonly to: number }> = {
+  value: { from: 230, to: 240 },
+  source: appendixF('(b)(2)'),
+};
 export const suppressionEqualMostPercent: Sourced<number> = { value: 1, source: appendixF('(b)(1)') };
 export const suppressionNineDbLeastPercent: Sourced<number> = { value: 90, source: appendixF('(b)(2)') };
 

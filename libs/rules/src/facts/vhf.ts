@@ -3,13 +3,23 @@ import type { Sourced } from './source.js';
 /** Frequency of the GNSS signal that harmonics of a VHF transmitter can hit. */
 export const l1MHz: Sourced<number> = {
   value: 1575.42,
-  source: { document: 'IS-GPS-200', paragraph: 'L1 carrier', edition: 'all', status: 'from-memory' },
+  source: {
+    document: 'Aeronautical Information Manual',
+    paragraph: '1-1-18 a.3',
+    edition: '9 Jul 2026',
+    status: 'verified',
+  },
 };
 
 /** Half the width of the coarse code around L1. */
 export const l1HalfWidthMHz: Sourced<number> = {
   value: 1.023,
-  source: { document: 'IS-GPS-200', paragraph: 'coarse code rate', edition: 'all', status: 'from-memory' },
+  source: {
+    document: 'IS-GPS-200',
+    paragraph: 'coarse code rate, as libraries quote it',
+    edition: 'all',
+    status: 'secondary',
+  },
 };
 
 /** Where channel names begin and end (exclusive), MHz. The band itself begins at 117.975. */

@@ -27,15 +27,15 @@ export const damagedStrands: Sourced<readonly StrandRow[]> = {
 export const switchDerating: Sourced<
   Readonly<
     Record<
-      12 | 24,
+      12 | 28,
       { readonly lamp: number; readonly inductive: number; readonly resistive: number; readonly motor: number }
     >
   >
 > = {
-  source: { document: 'AC 43.13-1B', paragraph: 'table 11-4', edition: 'change 1', status: 'from-memory' },
+  source: { document: 'AC 43.13-1B', paragraph: 'table 11-4', edition: '8 Sep 1998', status: 'verified' },
   value: {
     12: { lamp: 5, inductive: 2, resistive: 1, motor: 2 },
-    24: { lamp: 8, inductive: 4, resistive: 2, motor: 3 },
+    28: { lamp: 8, inductive: 4, resistive: 2, motor: 3 },
   },
 };
 

@@ -1,12 +1,11 @@
 import type { Agency } from '../dossier/common.js';
 import type { Defect, Deferral } from '../dossier/status.js';
+import { smallUpToLb } from '../facts/small-aircraft.js';
 import type { Facts } from '../graph/facts.js';
 import { allOf, anyOf, fact, met, notMet, unknown } from '../verdict/build.js';
 import type { Clause } from '../verdict/clause.js';
 import { holdsAny } from './accomplished.js';
 import { cfr } from './cite.js';
-
-const smallMostLb = 12_500;
 
 /** May the aircraft take off with this item inoperative? Either route: the four parts of 91.213(d), or a minimum equipment list with its letter. */
 export function deferred(facts: Facts, defect: Defect): Clause {
@@ -63,8 +62,8 @@ function classOf(facts: Facts): Clause {
   if (kind === 'other') return unknown('class-named', [`${path}.kind`], { source });
   const turbine = engine === null ? null : ['turboprop', 'turbojet', 'turboshaft'].includes(engine);
   const small =
-    maxWeightLb !== null && maxWeightLb <= smallMostLb
-      ? met('small-aircraft', { source: cfr('1.1', 'from-memory') })
+    maxWeightLb !== null && maxWeightLb <= smallUpToLb.value
+      ? met('small-aircraft', { source: smallUpToLb.source })
       : unknown('small-or-without-master-list', [`${path}.maxWeightLb`], { source });
   if (kind === 'glider' || kind === 'balloon') return met('class-named', { source });
   if (kind === 'helicopter') return anyOf('rotorcraft', [small], 'cannot-tell');

@@ -1,3 +1,4 @@
+import { smallUpToLb } from '../facts/small-aircraft.js';
 import type { Facts } from '../graph/facts.js';
 import { met, not, notMet, unknown } from '../verdict/build.js';
 import type { Leaf } from '../verdict/clause.js';
@@ -5,8 +6,6 @@ import { cfr } from './cite.js';
 
 const source = cfr('91.409(c), (d), (e)');
 const selects = cfr('91.409(e)');
-/** More than this is a large aircraft (14 CFR 1.1). */
-const smallUpToLb = 12_500;
 const label = 'needs-a-program';
 
 /** Whether annual and 100-hour inspections bind: not where a program of 91.409(d) or (e), or of part 125 or 135, takes their place. */
@@ -34,7 +33,7 @@ export function mustSelect(facts: Facts): Leaf {
   const { kind, engine, engineCount, maxWeightLb, certificate } = facts.dossier.configuration.aircraft;
   const no = notMet(label, { source: selects });
   if (kind !== 'airplane' || certificate === 'experimental' || certificate === 'light-sport') return no;
-  if (maxWeightLb !== null && maxWeightLb > smallUpToLb) return met(label, { source: selects });
+  if (maxWeightLb !== null && maxWeightLb > smallUpToLb.value) return met(label, { source: selects });
   if (engine === null) return missing('engine');
   if (engine === 'turbojet' || engine === 'turboprop') {
     if (engineCount === null) return missing('engineCount');

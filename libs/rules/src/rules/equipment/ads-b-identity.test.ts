@@ -41,7 +41,7 @@ const of = (
 const at = '2026-03-01T12:00Z';
 const second = identity({ id: 'uat1', address: 'A1B2C4' });
 
-// 91.227(d): address, category, identification. Weights of the categories from memory.
+// 91.227(d): address, category, identification. Weights of the categories as the FAA sorted its reports of 2016 (secondary): light below 15,500 lb, small to 75,000.
 testRule(adsBIdentity, [
   { name: 'all right', dossier: of([identity()]), types, at, expect: 'met', message: 'agrees' },
   { name: 'just below 15,500 lb', dossier: of([identity()], { maxWeightLb: 15_499 }), types, at, expect: 'met' },

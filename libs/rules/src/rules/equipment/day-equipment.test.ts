@@ -136,7 +136,7 @@ testRule(dayEquipment, [
     flight: local,
     expect: 'cannot-tell',
   },
-  // (b)(16): all seats, "manufactured after December 12, 1986". Which paragraphs bind is shown below.
+  // (b)(14), second sentence: all seats, "manufactured after December 12, 1986"; (b)(16) is reserved. Which paragraphs bind is shown below.
   {
     name: 'made on 12 December 1986, no harness',
     dossier: dossierOf(simple, aircraft({ manufactured: '1986-12-12' }), absent('shoulder-harness')),
@@ -310,7 +310,7 @@ it.each([
   ['1978-07-18', []],
   ['1978-07-19', ['(b)(14)']],
   ['1986-12-12', ['(b)(14)']],
-  ['1986-12-13', ['(b)(14)', '(b)(16)']],
+  ['1986-12-13', ['(b)(14)', '(b)(14), second sentence']],
 ])('shoulder harness of an airplane made on %s is asked by %j', (manufactured, paragraphs) => {
   const [draft] = dayEquipment.evaluate(
     factsOf(dossierOf(simple, aircraft({ manufactured }), absent('shoulder-harness')), { version: 'test', types: {} }),

@@ -13,7 +13,7 @@ import { noneFitted } from '../unit-state.js';
 
 const asks = cfr('91.207(a)');
 const ferry = cfr('91.207(e)');
-const onePerson = cfr('91.207(f)');
+const onePerson = cfr('91.207(f)(9)');
 
 /** One alternative is enough: in service, removed for a while, or a flight that is excepted. */
 export const elt = defineRule(

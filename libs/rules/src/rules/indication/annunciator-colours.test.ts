@@ -29,7 +29,7 @@ const aircraft = (
 const red: Light = { use: 'warning', colour: 'red' };
 const one = (use: Light['use'], colour: Light['colour']) => aircraft([red, { use, colour }]);
 
-// 14 CFR 23.1322 as it stood before amendment 23-64.
+// 14 CFR 23.1322 as it stood from amendment 23-17 (41 FR 55465, 20 Dec 1976) to 23-63.
 testRule(annunciatorColours, [
   { name: 'a warning in red', dossier: aircraft([red]), at, expect: 'met', message: 'kept' },
   { name: 'a caution in amber', dossier: one('caution', 'amber'), at, expect: 'met' },
@@ -50,10 +50,10 @@ testRule(annunciatorColours, [
   { name: 'the rest in amber', dossier: one('other', 'amber'), at, expect: 'not-met' },
   { name: 'lights not recorded', dossier: aircraft(null), at, expect: 'cannot-tell', message: 'unclear' },
   { name: 'an annunciator said to have no light', dossier: aircraft([]), at, expect: 'cannot-tell' },
-  { name: 'amendment 14', dossier: aircraft([red], part23(14)), at, expect: 'met' },
+  { name: 'amendment 17', dossier: aircraft([red], part23(17)), at, expect: 'met' },
   {
-    name: 'amendment 13: nothing of the kind',
-    dossier: aircraft([{ use: 'warning', colour: 'green' }], part23(13)),
+    name: 'amendment 16: nothing of the kind',
+    dossier: aircraft([{ use: 'warning', colour: 'green' }], part23(16)),
     at,
     expect: 'none',
   },

@@ -26,7 +26,7 @@ export const annunciatorColours = defineRule(
     topic: 'indication',
     asks: 'Lights are red for warnings, amber for cautions, green for safe operation, and of another colour for the rest.',
     binds:
-      'Annunciators, and units whose lights are recorded, on aircraft under part 23 from amendment 23-14 to 23-63.',
+      'Annunciators, and units whose lights are recorded, on aircraft under part 23 from amendment 23-17 to 23-63.',
     sources: [published.source, colouredLightsSince.source],
     messages: {
       kept: 'The lights of {unit} have the colours that they must.',

@@ -1,3 +1,4 @@
+import { calendarMonths } from '../../facts/intervals.js';
 import type { Facts } from '../../graph/facts.js';
 import { implies, notMet, unknown } from '../../verdict/build.js';
 import type { Leaf } from '../../verdict/clause.js';
@@ -10,7 +11,7 @@ import { dueOn, withinMonths } from '../periodic.js';
 import { defineRule } from '../rule.js';
 import { tasks } from '../who-may.js';
 
-const interval = cfr('91.409(a)');
+const interval = calendarMonths.annual;
 
 /** Aircraft under 91.409(c), (d) or (e) follow another regime. Single-engine turboprops are not named in (e) and follow (a). */
 export const annualInspection = defineRule(
@@ -20,7 +21,7 @@ export const annualInspection = defineRule(
     asks: 'Within the preceding 12 calendar months an annual inspection with approval for return to service, an inspection for the issue of an airworthiness certificate, or the last complete inspection of a progressive program that was left.',
     binds:
       'Aircraft with a standard or other certificate that are not excepted by 91.409(c) and follow no progressive program, no approved program of part 125 or 135, and no selected program that 91.409(e) lets them select; not experimental and light-sport aircraft.',
-    sources: [interval, tasks.annualInspection.source, cfr('91.409(c), (d), (e)')],
+    sources: [interval.source, tasks.annualInspection.source, cfr('91.409(c), (d), (e)')],
     messages: {
       current: 'Annual inspection of {done}, good through {lastGood}.',
       lapsed: 'No annual inspection that counts within the preceding 12 calendar months.',
@@ -43,9 +44,9 @@ export const annualInspection = defineRule(
     const { clause, done, lastGood } = withinMonths(
       facts,
       entries,
-      12,
-      interval,
-      unknown('annual-recorded', ['status.records'], { source: interval }),
+      interval.value,
+      interval.source,
+      unknown('annual-recorded', ['status.records'], { source: interval.source }),
     );
     const bound = binds(facts);
     const draft: Draft = {

@@ -17,7 +17,7 @@ const of = (...papers: readonly Paper[]) => dossierOf({ configuration: { papers 
 const at = '2026-05-01T12:00Z';
 const card = { id: 'awc', kind: 'airworthiness-certificate', expires: null } as const;
 
-// The last day in Chicago ends on 1 June at 0500 UTC. 91.203 from memory; 91.9(b).
+// The last day in Chicago ends on 1 June at 0500 UTC. 14 CFR 91.203(a), 91.9(b). Without an end by date: 21.181(a)(1), (3).
 testRule(documentsInForce, [
   {
     name: 'the last minute of the registration',
@@ -41,6 +41,18 @@ testRule(documentsInForce, [
     dossier: dossierOf({ configuration: { aircraft: { certificate: 'standard' }, papers: [paper(card)] } }),
     at,
     expect: 'met',
+  },
+  ...(['primary', 'restricted', 'limited', 'light-sport'] as const).map((certificate) => ({
+    name: `nor has that of a ${certificate} aircraft`,
+    dossier: dossierOf({ configuration: { aircraft: { certificate }, papers: [paper(card)] } }),
+    at,
+    expect: 'met' as const,
+  })),
+  {
+    name: 'an experimental certificate may have one',
+    dossier: dossierOf({ configuration: { aircraft: { certificate: 'experimental' }, papers: [paper(card)] } }),
+    at,
+    expect: 'cannot-tell',
   },
   { name: 'the kind of certificate and its end not recorded', dossier: of(paper(card)), at, expect: 'cannot-tell' },
   {

@@ -1,3 +1,4 @@
+import type { Aircraft } from '../../dossier/aircraft.js';
 import type { Paper } from '../../dossier/upkeep.js';
 import type { SourceRef } from '../../facts/source.js';
 import type { Facts } from '../../graph/facts.js';
@@ -10,10 +11,12 @@ import { findOut, joined } from '../gaps.js';
 import { dueOn, endOfDay } from '../periodic.js';
 import { defineRule } from '../rule.js';
 
-/** 91.203 was not read; that a registration expires on a printed day neither. */
-const aboard = cfr('91.203', 'from-memory');
+const aboard = cfr('91.203(a)');
+const duration = cfr('21.181(a)');
 const manual = cfr('91.9(b)');
 const licence = cfr('91.203; radio licence outside the country of registry', 'from-memory');
+
+const withoutEnd: readonly Aircraft['certificate'][] = ['standard', 'primary', 'restricted', 'limited', 'light-sport'];
 
 const sources: Readonly<Record<Paper['kind'], SourceRef>> = {
   registration: aboard,
@@ -33,7 +36,7 @@ export const documentsInForce = defineRule(
     topic: 'inspections',
     asks: 'Registration, airworthiness certificate and flight manual or operating limitations are aboard and in force.',
     binds: 'Every aircraft, for the papers that are recorded; a radio licence only advises.',
-    sources: [aboard, manual, licence],
+    sources: [aboard, duration, manual, licence],
     messages: {
       'in-force': '{paper}: aboard and in force.',
       missing: '{paper}: not aboard, or out of force since {expires}.',
@@ -78,15 +81,18 @@ function recorded(facts: Facts, paper: Paper): Draft {
   };
 }
 
-/** Manuals, limitations and a standard airworthiness certificate do not end by a date (21.181, from memory); the others do. */
+/**
+ * Manuals, limitations and most airworthiness certificates do not end by a date: 21.181(a)(1), (3). An experimental or provisional one may;
+ * a registration ends on the day that is printed on it.
+ */
 function force(facts: Facts, { kind, expires }: Paper, path: string): Clause {
   const source = sources[kind];
   const { certificate } = facts.dossier.configuration.aircraft;
   const endless =
     kind === 'flight-manual' ||
     kind === 'operating-limitations' ||
-    (kind === 'airworthiness-certificate' && certificate === 'standard');
-  if (endless) return met('no-end-by-date', { source });
+    (kind === 'airworthiness-certificate' && certificate !== null && withoutEnd.includes(certificate));
+  if (endless) return met('no-end-by-date', { source: kind === 'airworthiness-certificate' ? duration : source });
   return expires === null
     ? unknown('in-force', [`${path}.expires`], { source })
     : within('in-force', { before: endOfDay(facts, expires) }, { source });

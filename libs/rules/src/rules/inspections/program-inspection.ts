@@ -1,3 +1,4 @@
+import { smallUpToLb } from '../../facts/small-aircraft.js';
 import type { Facts } from '../../graph/facts.js';
 import { allOf, anyOf, fact, implies, met, unknown, within } from '../../verdict/build.js';
 import type { Clause } from '../../verdict/clause.js';
@@ -22,7 +23,7 @@ export const programInspection = defineRule(
     asks: 'A selected or approved inspection program is named, and the entry of its last inspection says through which day the aircraft is good.',
     binds:
       'Large airplanes, and multiengine turbojet and turboprop airplanes, which must select a program; turbine helicopters that chose one; aircraft under an approved program of part 125 or 135. For any other aircraft a selected program takes the place of nothing: single-engine turboprops follow 91.409(a).',
-    sources: [source, cfr('91.409(c)'), cfr('1.1')],
+    sources: [source, cfr('91.409(c)'), smallUpToLb.source],
     messages: {
       current: 'Inspected under its program, good through {lastGood}.',
       lapsed: 'No inspection under a selected program that counts and is still good.',

@@ -9,7 +9,7 @@ import { joined } from '../gaps.js';
 import { defineRule } from '../rule.js';
 
 const source = practice('a portable device stands in for no required display');
-const handHeld = aim('1-1-17, hand-held receivers', 'secondary');
+const handHeld = aim('1-1-17 b.2(a)(1)');
 
 /**
  * One statement a portable device that is joined to the aircraft or named as an item of it. Whatever it shows counts for nothing where a

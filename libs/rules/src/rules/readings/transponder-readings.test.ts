@@ -123,6 +123,21 @@ testRule(transponderReadings, [
     expect: 'cannot-tell',
     message: 'incomplete',
   },
+  // Appendix F(b)(2): 235 +/-5 a second with a radiated signal, unless a higher rate was approved at that place.
+  {
+    name: 'portable set, suppression at 240 a second',
+    dossier: of({ ...goodModeS(), testSet: 'portable', suppressionRatePerS: 240 }),
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'portable set, suppression at 241 a second: only an approval would allow it',
+    dossier: of({ ...goodModeS(), testSet: 'portable', suppressionRatePerS: 241 }),
+    at,
+    expect: 'cannot-tell',
+    message: 'incomplete',
+    data: { what: 'suppression-rate' },
+  },
   { name: 'class not recorded', dossier: of({ ...goodModeS(), equipmentClass: null }), at, expect: 'cannot-tell' },
   { name: 'squitter not recorded', dossier: of({ ...goodModeS(), squitterCorrect: null }), at, expect: 'cannot-tell' },
   {
