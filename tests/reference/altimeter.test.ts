@@ -7,6 +7,7 @@ import {
   fieldElevationDoubtFt,
   scaleErrorTable,
 } from '../../libs/rules/src/facts/altimeter.js';
+import type { StaticLeakReadings } from '../../libs/rules/src/dossier/readings.js';
 import { perfectAltimeter, tableFour, tableOne, tableThree } from '../../libs/rules/testing/sample-readings.js';
 
 /** Pressure in inHg at a geopotential altitude in feet, from the 1976 standard atmosphere below 65,617 ft. */
@@ -128,18 +129,45 @@ describe('worked examples on appendix E', () => {
     const off = [...points, { altimeterFt: 9_980, reportedFt: 10_200 }];
     expect(judgeCorrespondence({ points: off })).toMatchObject({ outcome: 'not-met', points: [{}, { value: 220 }] });
   });
+});
 
-  test('old 23.1325(b)(2)(i): 100 ft in one minute from 1,000 ft above the field passes, 101 ft fails', () => {
-    const leak = (lossFt: number) =>
-      judgeStaticLeak({
-        pressurized: false,
-        aboveFieldFt: 1000,
-        differentialInHg: null,
-        cabinEquivalentFt: null,
-        lossFt,
-      });
-    expect([leak(99).outcome, leak(100).outcome, leak(101).outcome]).toEqual(['met', 'met', 'not-met']);
+describe('old 23.1325(b)(2), through amendment 23-62: the figures that appendix E(a) does not print', () => {
+  const leak = (part: Partial<StaticLeakReadings>) =>
+    judgeStaticLeak({
+      pressurized: false,
+      aboveFieldFt: 1000,
+      differentialInHg: null,
+      cabinEquivalentFt: null,
+      lossFt: 0,
+      ...part,
+    }).outcome;
+
+  test('(i) unpressurized: 100 ft in one minute passes, 101 ft fails', () => {
+    expect([99, 100, 101].map((lossFt) => leak({ lossFt }))).toEqual(['met', 'met', 'not-met']);
   });
+
+  test('(i) evacuated to about 1 inHg, or to 1,000 ft above the elevation of the aircraft', () => {
+    expect([1000, 999].map((aboveFieldFt) => leak({ aboveFieldFt }))).toEqual(['met', 'not-met']);
+    const byPressure = (differentialInHg: number) => leak({ aboveFieldFt: null, differentialInHg });
+    expect([1, 0.94].map(byPressure)).toEqual(['met', 'not-met']);
+  });
+
+  test('(ii) pressurized: 2 % of the equivalent altitude of the greatest cabin difference, or 100 ft, whichever is greater', () => {
+    const lost = (cabinEquivalentFt: number, lossFt: number) => leak({ pressurized: true, cabinEquivalentFt, lossFt });
+    expect([lost(8000, 160), lost(8000, 161)]).toEqual(['met', 'not-met']);
+    expect([lost(4000, 100), lost(4000, 101)]).toEqual(['met', 'not-met']);
+  });
+});
+
+test('appendix E(c): 125 ft at each point passes, 126 ft fails, both ways', () => {
+  const off = (ft: number) =>
+    judgeCorrespondence({
+      points: [
+        { altimeterFt: 0, reportedFt: 0 },
+        { altimeterFt: 10_000, reportedFt: 10_000 + ft },
+      ],
+    }).outcome;
+  expect([125, -125, 126, -126].map(off)).toEqual(['met', 'met', 'not-met', 'not-met']);
 });
 
 test('14 CFR 91.217(a)(2): 125 ft in service; AIM 7-2-3: 75 ft off field elevation is questionable', () => {

@@ -5,26 +5,15 @@ import type { Dossier } from '../../libs/rules/src/dossier/dossier.js';
 import type { InstalledUnit, Opening } from '../../libs/rules/src/dossier/installation.js';
 import { factsOf } from '../../libs/rules/src/graph/facts.js';
 import { rules } from '../../libs/rules/src/rules/registry.js';
-import { strictest } from '../../libs/rules/src/verdict/conditions.js';
-import { evaluate } from '../../libs/rules/src/verdict/evaluate.js';
 import { approvalOf, limitationOf, linkOf, typeOf, unitOf } from '../../libs/rules/testing/builders.js';
 import { catalogueOf } from '../../libs/rules/testing/changes.js';
 import { dossierOf } from '../../libs/rules/testing/dossiers.js';
-import { metersAt } from '../../libs/rules/src/assess/meters.js';
+import { said } from './said.js';
 
 /** Figures and habits that the trade shares without a published source (source: common practice). Each stands in an example of its own. */
 
-function outcome(ruleId: string, subject: string, dossier: Dossier, types: readonly EquipmentType[] = []): string {
-  const rule = rules.find(({ meta }) => meta.id === ruleId);
-  const draft = rule?.evaluate(factsOf(dossier, catalogueOf(...types))).find((each) => each.subject === subject);
-  if (!draft) return 'no statement';
-  return evaluate(draft.clause, {
-    instant: '2026-03-02T14:00Z',
-    meters: metersAt(dossier, 0),
-    conditions: strictest,
-    capability: () => 'cannot-tell',
-  });
-}
+const outcome = (ruleId: string, subject: string, dossier: Dossier, types: readonly EquipmentType[] = []) =>
+  said(ruleId, { dossier, types, subject, at: '2026-03-02T14:00Z' });
 
 const aircraft = (configuration: Partial<Dossier['configuration']>) => dossierOf({ configuration });
 const stack = (part: Partial<Opening>): Opening => ({

@@ -85,6 +85,59 @@ describe.each(appendixF)('14 CFR part 43 appendix F, %s', (equipmentClass, mhz, 
   });
 });
 
+describe('14 CFR part 43 appendix F, options and what concerns Mode S alone', () => {
+  const options = ['mode-s-1b', 'mode-s-2b', 'mode-s-3b'] as const;
+
+  test.each(options)('(a)(3) %s with the tighter reply frequency: 1090 +/-1 MHz', (equipmentClass) => {
+    const at = (replyMHz: number) => outcome({ ...good(equipmentClass), tighterFrequency: true, replyMHz });
+    expect([1089, 1091, 1088.9, 1091.1].map(at)).toEqual(['met', 'met', 'not-met', 'not-met']);
+  });
+
+  test.each(options)('(d)(1)(iii) %s with the high power: at least 21.0 dBW (125 W)', (equipmentClass) => {
+    const at = (peakPowerDbw: number) =>
+      outcome({ ...good(equipmentClass), highPower: true, peakPowerW: null, peakPowerDbw });
+    expect([21, 20.9].map(at)).toEqual(['met', 'not-met']);
+  });
+
+  test('(b)(2) with a radiated signal 235 +/-5 a second; a higher rate has to be approved for that place', () => {
+    const at = (testSet: 'bench' | 'portable', suppressionRatePerS: number) =>
+      outcome({ ...goodModeS(), testSet, suppressionRatePerS });
+    expect([229, 230, 240, 241, 1000, 1001].map((rate) => at('portable', rate))).toEqual([
+      'not-met',
+      'met',
+      'met',
+      'cannot-tell',
+      'cannot-tell',
+      'not-met',
+    ]);
+    expect(at('bench', 241)).toBe('met');
+  });
+
+  test('(e) diversity: the selected antenna is at least 20 dB above the other', () => {
+    const at = (diversityIsolationDb: number) => outcome({ ...goodModeS(), diversity: true, diversityIsolationDb });
+    expect([20, 19.9].map(at)).toEqual(['met', 'not-met']);
+  });
+
+  test('(f) replies to its own address alone, at least two wrong ones tried', () => {
+    const by = (change: Partial<TransponderReadings>) => outcome({ ...goodModeS(), ...change });
+    expect([by({ wrongAddressesTried: 2 }), by({ wrongAddressesTried: 1 })]).toEqual(['met', 'not-met']);
+    expect([by({ wrongAddressesAnswered: 1 }), by({ ownAddressAnswered: false })]).toEqual(['not-met', 'not-met']);
+  });
+
+  test.each([
+    ['(g) UF 4: the altitude of Mode C', { altitudeReplyAgrees: false }],
+    ['(g) UF 5: the identity of Mode 3/A', { identityReplyAgrees: false }],
+    ['(g) UF 20, 21, 24 where equipped', { longFormatsFitted: true, longFormatsCorrect: false }],
+    ['(h) UF 11: address and capability in DF 11', { allCallCorrect: false }],
+    ['(i) no reply to the all-call with the 0.8 microsecond P4', { atcrbsOnlyAllCallSilent: false }],
+    ['(j) acquisition squitter', { squitterCorrect: false }],
+  ] as const)('%s', (_name, change) => {
+    expect(outcome({ ...goodModeS(), ...change })).toBe('not-met');
+    // The note before (e): these bind Mode S alone.
+    expect(outcome({ ...goodAtcrbs(), ...change })).toBe('met');
+  });
+});
+
 describe('worked examples on appendix F', () => {
   test('ATCRBS reply 1087.0 passes, 1086.9 fails', () => {
     expect([outcome({ ...goodAtcrbs(), replyMHz: 1087 }), outcome({ ...goodAtcrbs(), replyMHz: 1086.9 })]).toEqual([

@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { vhfChannel, vhfHarmonic } from '../../libs/rules/src/calculations/vhf.js';
 import { viewAngle } from '../../libs/rules/src/calculations/view.js';
-import { annunciatorColours } from '../../libs/rules/src/facts/annunciators.js';
 import { interferenceTestMHz, l1HalfWidthMHz } from '../../libs/rules/src/facts/vhf.js';
 import { maximumView, optimumView } from '../../libs/rules/src/facts/view.js';
 
@@ -33,10 +32,6 @@ describe('AC 23.1311-1C 15.2 and 15.3', () => {
     expect(viewAngle({ offsetIn, distanceIn: 30 })).toBeCloseTo(angle, 1);
     expect(viewAngle({ offsetIn: -offsetIn, distanceIn: 30 })).toBeCloseTo(-angle, 1);
   });
-});
-
-test('14 CFR 23.1322: red warns, amber cautions, green is safe', () => {
-  expect(annunciatorColours.value).toEqual({ warning: 'red', caution: 'amber', 'safe-operation': 'green' });
 });
 
 describe('harmonics on L1, 1575.42 MHz', () => {

@@ -2,7 +2,11 @@ import { describe, expect, test } from 'vitest';
 import { judgeVorCheck } from '../../libs/rules/src/calculations/vor-check.js';
 import { vorMethod } from '../../libs/rules/src/dossier/readings.js';
 import { vorMethods } from '../../libs/rules/src/facts/vor.js';
+import { addDays } from '../../libs/rules/src/time/calendar.js';
+import { databaseCycle } from '../../libs/rules/src/time/cycles.js';
 import { dualVorCheck, vorCheck } from '../../libs/rules/testing/sample-readings.js';
+import { entries, trainer, trainerRecords, trainerTypes } from '../../libs/rules/testing/trainer.js';
+import { said } from './said.js';
 
 describe('14 CFR 91.171', () => {
   test.each([
@@ -41,6 +45,19 @@ describe('14 CFR 91.171', () => {
     });
     expect(judgeVorCheck(dualVorCheck(357, 2))).toMatchObject({ outcome: 'not-met', points: [{ value: 5 }, {}, {}] });
     expect(judgeVorCheck(dualVorCheck(0, 360))).toMatchObject({ outcome: 'met', points: [{ value: 0 }, {}, {}] });
+  });
+
+  test('a check on each day that data change cycle never lapses: 28 days on it is still inside its 30', () => {
+    const checked = '2026-01-22';
+    const dossier = trainer(
+      entries({ without: ['vor'], and: [{ ...trainerRecords.vor, id: 'asked', done: { date: checked, at: null } }] }),
+    );
+    const at = (moment: string) =>
+      said('vor-check', { dossier, types: Object.values(trainerTypes), subject: 'nav1', at: moment });
+    const nextCycleDay = databaseCycle(checked).next;
+    expect(nextCycleDay).toBe(addDays(checked, 28));
+    expect(at(`${nextCycleDay}T23:00Z`)).toBe('met');
+    expect([at(`${addDays(checked, 31)}T05:59Z`), at(`${addDays(checked, 31)}T06:00Z`)]).toEqual(['met', 'not-met']);
   });
 
   test('every method of the readings has its limit', () => {

@@ -24,25 +24,25 @@ import type { LoadCondition } from '../../libs/rules/src/dossier/installation.js
 import { loadCondition } from '../../libs/rules/src/dossier/installation.js';
 import { circuitOf } from '../../libs/rules/testing/builders.js';
 
-/** Gauge, A at 105, 150 and 200 C, ohm per 1,000 ft: AC 43.13-1B table 11-9 (00, 000, 0000 as -1, -2, -3). */
-const table119: readonly (readonly [number, number, number, number, number])[] = [
-  [24, 2.5, 4, 5, 28.4],
-  [22, 3, 5, 6, 16.2],
-  [20, 4, 7, 9, 9.88],
-  [18, 6, 9, 12, 6.23],
-  [16, 7, 11, 14, 4.81],
-  [14, 10, 14, 18, 3.06],
-  [12, 13, 19, 25, 2.02],
-  [10, 17, 26, 32, 1.26],
-  [8, 38, 57, 71, 0.7],
-  [6, 50, 76, 97, 0.44],
-  [4, 68, 103, 133, 0.28],
-  [2, 95, 141, 179, 0.18],
-  [1, 113, 166, 210, 0.15],
-  [0, 128, 192, 243, 0.12],
-  [-1, 147, 222, 285, 0.09],
-  [-2, 172, 262, 335, 0.07],
-  [-3, 204, 310, 395, 0.06],
+/** Gauge, A at 105, 150 and 200 C, ohm per 1,000 ft, circular mils: AC 43.13-1B table 11-9 (00, 000, 0000 as -1, -2, -3). */
+const table119: readonly (readonly [number, number, number, number, number, number])[] = [
+  [24, 2.5, 4, 5, 28.4, 475],
+  [22, 3, 5, 6, 16.2, 755],
+  [20, 4, 7, 9, 9.88, 1216],
+  [18, 6, 9, 12, 6.23, 1900],
+  [16, 7, 11, 14, 4.81, 2426],
+  [14, 10, 14, 18, 3.06, 3831],
+  [12, 13, 19, 25, 2.02, 5874],
+  [10, 17, 26, 32, 1.26, 9354],
+  [8, 38, 57, 71, 0.7, 16983],
+  [6, 50, 76, 97, 0.44, 26818],
+  [4, 68, 103, 133, 0.28, 42615],
+  [2, 95, 141, 179, 0.18, 66500],
+  [1, 113, 166, 210, 0.15, 81700],
+  [0, 128, 192, 243, 0.12, 104500],
+  [-1, 147, 222, 285, 0.09, 133000],
+  [-2, 172, 262, 335, 0.07, 166500],
+  [-3, 204, 310, 395, 0.06, 210900],
 ];
 
 /** Feet at 14 V (0.5 V) and 28 V (1 V) for 5, 10 and 20 A, from the same resistances. */
@@ -91,18 +91,41 @@ const runs: Readonly<Record<number, readonly (readonly [number, number])[]>> = {
 
 describe('AC 43.13-1B table 11-9', () => {
   test('every row as published', () => {
-    const rows = wireTable.value.map(({ awg, bundleA, ohmPer1000Ft }) => [
+    const rows = wireTable.value.map(({ awg, bundleA, ohmPer1000Ft, circularMils }) => [
       awg,
       bundleA.c105,
       bundleA.c150,
       bundleA.c200,
       ohmPer1000Ft,
+      circularMils,
     ]);
     expect(rows).toEqual(table119);
   });
 
   test.each(table119)('gauge %i: one ampere over 1,000 ft loses its resistance in volts', (awg, _a, _b, _c, ohm) => {
     expect(wireVoltageDrop({ awg, lengthFt: 1000, currentA: 1 })).toBeCloseTo(ohm, 4);
+  });
+
+  test.each(table119)(
+    'gauge %i: resistance and area belong together, within the two figures that thick wires are printed to',
+    (_awg, _a, _b, _c, ohm, mils) => {
+      // Copper has 10.37 ohm a mil foot at 20 C; stranding and tin add to it, most in the thinnest wire.
+      const ohmMilFoot = (ohm / 1000) * mils;
+      expect(ohmMilFoot).toBeGreaterThan(11.4);
+      expect(ohmMilFoot).toBeLessThan(13.6);
+    },
+  );
+
+  test('from each gauge to the next thicker one every column grows, and resistance falls', () => {
+    const rows = wireTable.value;
+    rows.slice(1).forEach((row, i) => {
+      const thinner = rows[i];
+      if (!thinner) return;
+      expect(row.ohmPer1000Ft).toBeLessThan(thinner.ohmPer1000Ft);
+      expect(row.circularMils).toBeGreaterThan(thinner.circularMils);
+      for (const rating of ['c105', 'c150', 'c200'] as const)
+        expect(row.bundleA[rating]).toBeGreaterThan(thinner.bundleA[rating]);
+    });
   });
 
   test.each(Object.entries(runs))('longest runs of gauge %s at 5, 10 and 20 A', (awg, expected) => {
@@ -121,6 +144,17 @@ describe('AC 43.13-1B table 11-7: size from length at 20 A', () => {
     expect(wireVoltageDrop({ awg: 6, lengthFt: 107, currentA: 20 })).toBe(0.9416);
   });
 
+  test('90 ft, 0.5 V: the chart reads No. 4, whose own resistance loses 0.504 V: by the formula it is No. 2', () => {
+    expect(wireVoltageDrop({ awg: 4, lengthFt: 90, currentA: 20 })).toBe(0.504);
+    expect(smallestWireForDrop({ dropV: 0.504, lengthFt: 90, currentA: 20 })).toBe(4);
+    expect(smallestWireForDrop({ dropV: 0.5, lengthFt: 90, currentA: 20 })).toBe(2);
+  });
+
+  test('100 ft, 7 V: No. 14, 6.12 V', () => {
+    expect(smallestWireForDrop({ dropV: 7, lengthFt: 100, currentA: 20 })).toBe(14);
+    expect(wireVoltageDrop({ awg: 14, lengthFt: 100, currentA: 20 })).toBe(6.12);
+  });
+
   test('88 ft, 4 V: No. 12. The circular prints 3.60; its own figures give 3.555', () => {
     expect(smallestWireForDrop({ dropV: 4, lengthFt: 88, currentA: 20 })).toBe(12);
     expect(wireVoltageDrop({ awg: 12, lengthFt: 88, currentA: 20 })).toBeCloseTo(3.555, 3);
@@ -131,6 +165,7 @@ describe('AC 43.13-1B table 11-8: longest run of No. 10 at 20 A', () => {
   test.each([
     [1, 39, 39.68, 0.983],
     [4, 156, 158.73, 3.931],
+    [7, 273, 277.77, 6.88],
   ])('%f V: the chart reads %i ft, 0 to 2 % short of the formula', (dropV, chartFt, formulaFt, dropAtChart) => {
     const feet = longestRun({ awg: 10, currentA: 20, dropV });
     expect(feet).toBe(formulaFt);

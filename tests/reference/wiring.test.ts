@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { judgeBonding } from '../../libs/rules/src/calculations/bonding.js';
 import { damagedStrands, lowVoltageWarning, switchDerating } from '../../libs/rules/src/facts/wiring.js';
 import { wireTable } from '../../libs/rules/src/facts/wire.js';
 
@@ -45,4 +46,25 @@ describe('AC 43.13-1B table 11-4: nominal rating of a switch over its continuous
 
 test('AC 43.13-1B 11-35b: the warning light trips below 13 V of a 14 V system, below 26 V of a 28 V system', () => {
   expect(lowVoltageWarning.value).toEqual({ 14: 13, 28: 26 });
+});
+
+describe('AC 43.13-1B 11-187 to 11-189, bonding', () => {
+  test.each([
+    [
+      '11-188f: an exposed frame of equipment, less than 2.5 milliohm',
+      'equipment-frame',
+      [2.49, 2.5],
+      ['met', 'not-met'],
+    ],
+    ['11-189: each connection of a jumper, 3 milliohm at most', 'jumper-connection', [3, 3.01], ['met', 'not-met']],
+    [
+      '11-187c, as a training page quotes it: a static bond, less than 1 ohm',
+      'static-bond',
+      [999, 1000],
+      ['met', 'not-met'],
+    ],
+  ] as const)('%s', (_name, kind, readings, outcomes) => {
+    const at = (milliohm: number) => judgeBonding({ points: [{ kind, place: 'antenna base', milliohm }] }).outcome;
+    expect(readings.map(at)).toEqual(outcomes);
+  });
 });
