@@ -1,6 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { emptyWeightAfter, loadedCentre, negligibleWeightLb } from '../../libs/rules/src/calculations/mass.js';
-import { minimumFuelLbPerHorsepower, negligibleShiftOfChord, oilLbPerGallon } from '../../libs/rules/src/facts/mass.js';
+import type { Mass } from '../../libs/rules/src/dossier/installation.js';
+import { minimumFuelLbPerHorsepower, oilLbPerGallon } from '../../libs/rules/src/facts/mass.js';
+import { dossierOf } from '../../libs/rules/testing/dossiers.js';
+import { said } from './said.js';
 
 /** The aircraft of AC 43.13-1B chapter 10: 1169 lb at +10.6 in. */
 const empty = { weightLb: 1169, armIn: 10.6 };
@@ -31,7 +34,69 @@ describe('AC 43.13-1B chapter 10', () => {
 
   test('10-2c: a change of 1, 2 or 5 lb is negligible by empty weight', () => {
     expect([4999, 5000, 50_000, 50_001].map(negligibleWeightLb)).toEqual([1, 2, 2, 5]);
-    expect(negligibleShiftOfChord.value).toBe(0.0005);
+  });
+});
+
+describe('AC 43.13-1B 10-2c, by the record of an aircraft', () => {
+  const changed = (
+    emptyWeightLb: number,
+    weightLb: number,
+    armIn: number,
+    part: Partial<Mass> = {},
+    kind: 'airplane' | 'helicopter' = 'airplane',
+  ) =>
+    said('empty-weight-record', {
+      dossier: dossierOf({
+        configuration: {
+          aircraft: { kind },
+          mass: {
+            emptyWeightLb,
+            emptyArmIn: 40,
+            revisedOn: '2024-02-01',
+            weighed: true,
+            macIn: 60,
+            envelope: null,
+            equipmentListRevisedOn: '2024-02-01',
+            changesSince: [{ what: 'Radio', weightLb, armIn, on: '2025-06-01', listed: true }],
+            ...part,
+          },
+        },
+      }),
+      at: '2026-03-02T14:00Z',
+    });
+
+  test.each([
+    [4999, 1],
+    [5000, 2],
+    [50_000, 2],
+    [50_001, 5],
+  ])('empty weight %i lb: %i lb at the centre are negligible, a hundredth more are not', (emptyLb, mostLb) => {
+    expect([changed(emptyLb, mostLb, 40), changed(emptyLb, mostLb + 0.01, 40)]).toEqual(['met', 'not-met']);
+    expect(changed(emptyLb, -mostLb - 0.01, 40)).toBe('not-met');
+  });
+
+  test('fixed wing: less than 0.05 % of the mean chord, 0.03 in of 60 in; 0.05 in, as it goes round, is not what the circular says', () => {
+    // 1 lb moves 1,000 lb by (arm - 40) / 1001 in: by 0.029 in at 69.5 in, by 0.030 in at 70.1 in.
+    expect([changed(1000, 1, 69.5), changed(1000, 1, 70.1)]).toEqual(['met', 'not-met']);
+    // 0.04 in would be negligible by the wrong figure.
+    expect(changed(1000, 1, 80.1)).toBe('not-met');
+    // And of a chord of 120 in it is negligible by the right one.
+    expect(changed(1000, 1, 80.1, { macIn: 120 })).toBe('met');
+  });
+
+  test('rotary wing: less than 0.2 % of the range of the centre, 0.02 in of 10 in', () => {
+    const envelope: Mass['envelope'] = {
+      points: [
+        { weightLb: 1800, forwardIn: 96, aftIn: 105 },
+        { weightLb: 2000, forwardIn: 95, aftIn: 105 },
+      ],
+      stations: [],
+      leadingEdgeIn: null,
+      document: { title: 'Flight manual', revision: null, date: null },
+    };
+    const at = (armIn: number) => changed(1000, 1, armIn, { envelope }, 'helicopter');
+    // By 0.019 in at 59.4 in, by 0.020 in at 60.1 in.
+    expect([at(59.4), at(60.1)]).toEqual(['met', 'not-met']);
   });
 });
 

@@ -2,14 +2,65 @@ import { describe, expect, test } from 'vitest';
 import { vhfChannel, vhfHarmonic } from '../../libs/rules/src/calculations/vhf.js';
 import { viewAngle } from '../../libs/rules/src/calculations/view.js';
 import { interferenceTestMHz, l1HalfWidthMHz } from '../../libs/rules/src/facts/vhf.js';
-import { maximumView, optimumView } from '../../libs/rules/src/facts/view.js';
+import { linkOf, unitOf } from '../../libs/rules/testing/builders.js';
+import { dossierOf } from '../../libs/rules/testing/dossiers.js';
+import { said } from './said.js';
 
 describe('AC 23.1311-1C 15.2 and 15.3', () => {
-  test('optimum 15/15/15, maximum 35, 40 up, 20 down', () => {
-    expect([optimumView.value, maximumView.value]).toEqual([
-      { horizontalDeg: 15, upDeg: 15, downDeg: 15 },
-      { horizontalDeg: 35, upDeg: 40, downDeg: 20 },
-    ]);
+  const eyeDistanceIn = 30;
+  const offset = (deg: number) => eyeDistanceIn * Math.tan((deg * Math.PI) / 180);
+  /** Degrees to the right, and degrees above the horizontal: the line of sight itself dips 15 below it. */
+  const seen = (code: 'lateral-deviation' | 'approach-annunciation', rightDeg: number, aboveDeg: number) =>
+    said('indicator-in-view', {
+      dossier: dossierOf({
+        configuration: {
+          openings: [
+            {
+              id: 'hole',
+              place: 'pilot-panel',
+              widthIn: null,
+              heightIn: null,
+              depthIn: null,
+              rightOfEyeIn: offset(rightDeg),
+              belowEyeIn: -offset(aboveDeg),
+              eyeDistanceIn,
+            },
+          ],
+          units: [
+            unitOf({ id: 'nav1', functions: ['vor-receiver'] }),
+            unitOf({ id: 'u', functions: [code], openingId: 'hole' }),
+          ],
+          links: [linkOf('nav1', 'lateral-deviation', 'u', 'lateral-deviation')],
+        },
+      }),
+      at: '2026-03-02T14:00Z',
+      subject: 'u',
+    });
+
+  test.each([
+    [
+      'optimum, primary indication: 15 to the side, from the horizontal to 30 below it',
+      'lateral-deviation',
+      15,
+      0,
+      -30,
+    ],
+    ['maximum, the rest: 35 to the side, 25 above the horizontal to 35 below it', 'approach-annunciation', 35, 25, -35],
+  ] as const)('%s', (_name, code, sideDeg, topDeg, lowDeg) => {
+    const all = [
+      [sideDeg, -15],
+      [-sideDeg, -15],
+      [0, topDeg],
+      [0, lowDeg],
+    ] as const;
+    expect(all.map(([right, above]) => seen(code, right, above))).toEqual(Array(4).fill('met'));
+    const beyond = [
+      [sideDeg + 0.1, -15],
+      [-sideDeg - 0.1, -15],
+      [0, topDeg + 0.1],
+      [0, lowDeg - 0.1],
+    ] as const;
+    expect(beyond.map(([right, above]) => seen(code, right, above))).toEqual(Array(4).fill('not-met'));
   });
 
   test.each([
