@@ -77,9 +77,6 @@ export const needsOtherMeans: Sourced<Readonly<Record<'C129' | 'C196' | 'C145' |
   source: { ...manual, paragraph: '1-1-17 b.2, 1-1-18' },
 };
 
-/** C115a does not stand in for C129. */
-export const notForIfr: Sourced<readonly string[]> = { value: ['C115a'], source: { ...manual, paragraph: '1-1-17' } };
-
 /** The issue of 9 July 2026 names no classes any more; a copy of an earlier one does. */
 function operationalClass(status: SourceRef['status']): SourceRef {
   return {
