@@ -152,7 +152,7 @@ const listed = (asOf: string): Part<Dossier> => ({
   },
 });
 /** The directive complied with by an entry with something changed. */
-const complied = (part: Partial<RecordHead>, of: Partial<Directive> = {}): Part<Dossier> => {
+const complied = (part: Partial<RecordHead> & { readonly on?: string }, of: Partial<Directive> = {}): Part<Dossier> => {
   const record = recordOf({
     kind: 'directive-compliance',
     on: '2025-09-10',

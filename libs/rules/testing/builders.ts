@@ -126,6 +126,7 @@ export function typeOf(part: Partial<EquipmentType> & Pick<EquipmentType, 'id' |
     bezel: null,
     massLb: null,
     drawA: null,
+    supplyV: null,
     cooling: null,
     ports: [],
     databases: [],

@@ -51,6 +51,7 @@ export const trainerTypes = {
     bezel: { widthIn: 6.25, heightIn: 2, depthIn: 10 },
     massLb: 5.2,
     drawA: { at14V: 2.2, at28V: 1.2 },
+    supplyV: { least: 11, most: 33 },
     cooling: { by: 'own-fan', clearanceIn: 0.25, document: 'Installation manual nx5' },
     databases: [{ kind: 'navigation', holdsNext: true }],
     view,

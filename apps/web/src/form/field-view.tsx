@@ -4,7 +4,7 @@ import { Checks } from './checks.js';
 import { codeOption, labelIn, useForm } from './form-context.js';
 import { GroupProblem } from './group-problem.js';
 import { SingleField } from './single-field.js';
-import { blank, type Spec } from './spec.js';
+import { blank, specBeside, type Spec } from './spec.js';
 import './form.css';
 
 export interface FieldViewProps {
@@ -29,14 +29,19 @@ function Group({ spec, path, value }: FieldViewProps & { spec: Extract<Spec, { k
   const given = value !== null && value !== undefined;
   const fields = given && (
     <div className="tw-fields">
-      {spec.fields.map((field) => (
-        <FieldView
-          key={field.name}
-          spec={field.spec}
-          path={path === '' ? field.name : `${path}.${field.name}`}
-          value={(value as Record<string, unknown>)[field.name]}
-        />
-      ))}
+      {spec.fields.map(({ name, spec: own }) => {
+        const values = value as Record<string, unknown>;
+        const beside = specBeside(own, values);
+        return (
+          <FieldView
+            // Another kind of field begins anew: what was typed as months is no text of hours.
+            key={`${name} ${beside.kind}`}
+            spec={beside}
+            path={path === '' ? name : `${path}.${name}`}
+            value={values[name]}
+          />
+        );
+      })}
     </div>
   );
   if (path === '') return fields;

@@ -1,6 +1,6 @@
 import { changeDefinitions, changeSchema } from '@tallywing/rules';
 import { expect, test } from 'vitest';
-import { blank, specOf, type Spec } from './spec.js';
+import { blank, specBeside, specOf, type Spec } from './spec.js';
 import { valueAt, withValueAt } from './tree.js';
 
 function specFor(kind: string): Spec {
@@ -60,3 +60,19 @@ test('one place is written, the rest and the original stay', () => {
   expect(valueAt(next, 'record.subjects.1')).toBe('c');
   expect(valueAt(next, 'record.nothing.here')).toBeUndefined();
 });
+
+test('the number of an interval is hours where its kind says so, and a plain number else', () => {
+  const item = specFor('recurring.set');
+  const number = part(item, 'count');
+  expect(number).toMatchObject({ kind: 'number', whole: true });
+  expect(specBeside(number, { kind: 'hours' })).toEqual({ kind: 'hours', nullable: false });
+  for (const kind of ['landings', 'days', 'calendar-months', null]) expect(specBeside(number, { kind })).toBe(number);
+  const meter = part(item, 'meter');
+  expect(specBeside(meter, { kind: 'hours' })).toBe(meter);
+});
+
+function part(item: Spec, name: string): Spec {
+  const found = at(item, `item.parts.0.${name}`);
+  if (!found) throw new Error(`no field ${name}`);
+  return found;
+}

@@ -56,6 +56,13 @@ export function specOf(schema: SchemaLike, nullable = false): Spec {
   }
 }
 
+/** An interval in hours counts in hundredths of an hour, as all hours do; its kind stands beside the number. */
+export function specBeside(spec: Spec, siblings: Readonly<Record<string, unknown>>): Spec {
+  return siblings.kind === 'hours' && spec.kind === 'number' && spec.whole
+    ? { kind: 'hours', nullable: spec.nullable }
+    : spec;
+}
+
 function listSpec(element: SchemaLike, nullable: boolean): Spec {
   const of = specOf(element);
   return of.kind === 'choice' ? { kind: 'many', nullable, values: of.values } : { kind: 'list', nullable, of };

@@ -14,6 +14,9 @@ export function crossProblems(entry: TypeEntry): readonly EntryProblem[] {
     ...(entry.drawA !== null && entry.drawA.at14V === null && entry.drawA.at28V === null
       ? [problem('no-current', 'drawA')]
       : []),
+    ...(entry.supplyV !== null && entry.supplyV.least > entry.supplyV.most
+      ? [problem('supply-turned-round', 'supplyV', { least: entry.supplyV.least, most: entry.supplyV.most })]
+      : []),
   ];
 }
 

@@ -38,6 +38,7 @@ describe('an entry that may stand', () => {
     ['with a port that one of its functions needs', { ports: [{ ...port, requiredFor: ['gnss'] }] }],
     ['with a bus and its speed', { ports: [{ ...port, standard: 'arinc-429', speed: 12_500 }] }],
     ['with a bus whose speed the manual leaves out', { ports: [{ ...port, standard: 'rs-232' }] }],
+    ['with one voltage', { supplyV: { least: 14, most: 14 } }],
     ['with one current of two', { drawA: { at14V: null, at28V: 1.2 } }],
     ['with one family paired at two softwares', { pairs: [pair, { ...pair, software: '3.1' }] }],
     [
@@ -158,6 +159,7 @@ describe('what is wrong is named at its field', () => {
     ['not-for-kind', 'limitations.0.elsewhere', { limitations: [{ ...limit, elsewhere: true }] }],
     ['no-signals', 'pairs.0.signals', { pairs: [{ ...pair, signals: [] }] }],
     ['no-current', 'drawA', { drawA: { at14V: null, at28V: null } }],
+    ['supply-turned-round', 'supplyV', { supplyV: { least: 14.1, most: 14 } }],
     ['speed-without-bus', 'ports.0.speed', { ports: [{ ...port, speed: 9600 }] }],
   ];
   it.each(cases)('%s at %s', (code, field, part) => {

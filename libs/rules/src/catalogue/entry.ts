@@ -40,6 +40,10 @@ export const entryTexts = {
     says: 'Neither of the two currents is given.',
     wayOut: 'Give the current at one voltage, or say that the manual does not state it.',
   },
+  'supply-turned-round': {
+    says: 'The least voltage ({least}) is above the most ({most}).',
+    wayOut: 'Give the lower of the two first.',
+  },
   'speed-without-bus': {
     says: 'A line of this standard has no speed.',
     wayOut: 'Leave the speed empty, or correct the standard.',

@@ -169,6 +169,8 @@ export const equipmentType = z
       .nullable(),
     massLb: z.number().positive().nullable(),
     drawA: z.object({ at14V: z.number().positive().nullable(), at28V: z.number().positive().nullable() }).nullable(),
+    /** Volts between which its manual lets it be fed; null: nobody read it up. */
+    supplyV: z.object({ least: z.number().positive(), most: z.number().positive() }).nullable(),
     cooling: cooling.nullable(),
     ports: z.array(port),
     databases: z.array(z.object({ kind: databaseKind, holdsNext: z.boolean() })),

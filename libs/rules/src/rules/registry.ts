@@ -23,6 +23,7 @@ import { continuousLoad } from './electrical/continuous-load.js';
 import { adsBIdentity } from './equipment/ads-b-identity.js';
 import { loadByCondition } from './electrical/load-by-condition.js';
 import { oneCircuitPerEssentialBreaker } from './electrical/one-circuit-per-essential-breaker.js';
+import { powerSupplied } from './electrical/power-supplied.js';
 import { voltageDrop } from './electrical/voltage-drop.js';
 import { wireCurrent } from './electrical/wire-current.js';
 import { adsBOutFitted } from './equipment/ads-b-out-fitted.js';
@@ -118,6 +119,7 @@ export const rules: readonly Rule[] = [
   adsBIdentity,
   loadByCondition,
   oneCircuitPerEssentialBreaker,
+  powerSupplied,
   voltageDrop,
   wireCurrent,
   adsBOutFitted,

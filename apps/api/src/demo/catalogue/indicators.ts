@@ -18,6 +18,7 @@ export const indicators = {
     bezel: round(5.9),
     massLb: 1.4,
     drawA: { at14V: 0.2, at28V: 0.1 },
+    supplyV: { least: 11, most: 33 },
     cooling: { by: 'still-air', clearanceIn: null, document: 'FI 6 installation manual' },
     ports: [
       analog('LAT IN', 'lateral-deviation', 'in', ['lateral-deviation']),
@@ -40,6 +41,7 @@ export const indicators = {
     bezel: round(5.4),
     massLb: 1.2,
     drawA: { at14V: 0.2, at28V: 0.1 },
+    supplyV: { least: 11, most: 33 },
     cooling: { by: 'still-air', clearanceIn: null, document: 'FI 4 installation manual' },
     ports: [analog('LAT IN', 'lateral-deviation', 'in', ['lateral-deviation'])],
     databases: [],
@@ -59,6 +61,7 @@ export const indicators = {
     bezel: { widthIn: 1.6, heightIn: 0.9, depthIn: 2.4 },
     massLb: 0.4,
     drawA: { at14V: 0.3, at28V: 0.2 },
+    supplyV: { least: 11, most: 33 },
     cooling: { by: 'still-air', clearanceIn: null, document: 'FS 2 installation manual' },
     ports: [
       analog('LAT A IN', 'lateral-deviation', 'in'),
@@ -90,6 +93,7 @@ export const indicators = {
     bezel: { widthIn: 2.2, heightIn: 0.8, depthIn: 2 },
     massLb: 0.3,
     drawA: { at14V: 0.2, at28V: 0.1 },
+    supplyV: { least: 11, most: 33 },
     cooling: { by: 'still-air', clearanceIn: null, document: 'FA 3 installation manual' },
     ports: [
       discrete('INTEG IN', 'integrity-flag', 'in'),
@@ -117,6 +121,7 @@ export const indicators = {
     bezel: round(6.8),
     massLb: 2.6,
     drawA: { at14V: 0.9, at28V: 0.5 },
+    supplyV: { least: 11, most: 33 },
     cooling: { by: 'still-air', clearanceIn: null, document: 'FI 9 installation manual' },
     ports: [
       analog('LAT IN', 'lateral-deviation', 'in', ['lateral-deviation']),
@@ -145,6 +150,7 @@ export const indicators = {
     bezel: { widthIn: 3.4, heightIn: 0.6, depthIn: 1.6 },
     massLb: 0.2,
     drawA: { at14V: 0.1, at28V: 0.05 },
+    supplyV: { least: 11, most: 33 },
     cooling: { by: 'still-air', clearanceIn: null, document: 'FA 5 installation manual' },
     ports: [discrete('INTEG IN', 'integrity-flag', 'in'), discrete('APPR IN', 'approach-status', 'in')],
     databases: [],

@@ -28,6 +28,7 @@ export const navigators = {
     bezel: stack(1.8, 10.4),
     massLb: 2.6,
     drawA: { at14V: 1.2, at28V: 0.7 },
+    supplyV: { least: 11, most: 33 },
     cooling: { by: 'still-air', clearanceIn: null, document: 'QN 20V installation manual' },
     ports: [analog('LAT OUT', 'lateral-deviation', 'out'), serial('POS OUT', 'position', 'out')],
     databases: navigation(false),
@@ -51,6 +52,7 @@ export const navigators = {
     bezel: stack(2, 11),
     massLb: 3.1,
     drawA: { at14V: 1.6, at28V: 0.9 },
+    supplyV: { least: 11, most: 33 },
     cooling: { by: 'outside-air', clearanceIn: 0.2, document: 'QN 31 installation manual' },
     ports: [
       analog('LAT OUT', 'lateral-deviation', 'out'),
@@ -83,6 +85,7 @@ export const navigators = {
     bezel: stack(2.65, 10.2),
     massLb: 4.4,
     drawA: { at14V: 2.4, at28V: 1.3 },
+    supplyV: { least: 11, most: 33 },
     cooling: { by: 'own-fan', clearanceIn: 0.25, document: 'QN 52 installation manual' },
     ports: [
       analog('LAT OUT', 'lateral-deviation', 'out'),
@@ -131,6 +134,7 @@ export const navigators = {
     bezel: stack(4.6, 10.6),
     massLb: 7.2,
     drawA: { at14V: 4.8, at28V: 2.5 },
+    supplyV: { least: 11, most: 33 },
     cooling: { by: 'own-fan', clearanceIn: 0.25, document: 'QN 66 installation manual' },
     ports: [
       analog('LAT OUT', 'lateral-deviation', 'out'),
@@ -160,6 +164,7 @@ export const navigators = {
     bezel: stack(2.1, 9.8),
     massLb: 2.9,
     drawA: { at14V: 1.5, at28V: 0.8 },
+    supplyV: { least: 11, most: 33 },
     cooling: { by: 'own-fan', clearanceIn: 0.2, document: 'QN 40 installation manual' },
     ports: [analog('LAT OUT', 'lateral-deviation', 'out'), serial('POS OUT', 'position', 'out'), power('PWR IN', 'in')],
     databases: navigation(false),
@@ -182,6 +187,7 @@ export const navigators = {
     bezel: null,
     massLb: 1.3,
     drawA: { at14V: 0.6, at28V: 0.3 },
+    supplyV: { least: 11, most: 33 },
     cooling: { by: 'still-air', clearanceIn: 0.5, document: 'QN 70 installation manual' },
     ports: [
       fast('POS OUT', 'position', 'out'),

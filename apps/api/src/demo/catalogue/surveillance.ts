@@ -15,6 +15,7 @@ export const surveillance = {
     bezel: stack(1.65, 10.5),
     massLb: 3,
     drawA: { at14V: 1.9, at28V: 1 },
+    supplyV: { least: 11, most: 33 },
     cooling: { by: 'outside-air', clearanceIn: 0.2, document: 'OT 71 installation manual' },
     ports: [gray('ALT IN', 'altitude-gray', 'in', ['transponder'])],
     databases: [],
@@ -37,6 +38,7 @@ export const surveillance = {
     bezel: stack(1.65, 10.1),
     massLb: 2.8,
     drawA: { at14V: 1.8, at28V: 1 },
+    supplyV: { least: 11, most: 33 },
     cooling: { by: 'outside-air', clearanceIn: 0.2, document: 'OT 90 installation manual' },
     ports: [
       serial('ALT IN', 'altitude-serial', 'in', ['transponder']),
@@ -66,6 +68,7 @@ export const surveillance = {
     bezel: null,
     massLb: 0.6,
     drawA: { at14V: 0.3, at28V: 0.2 },
+    supplyV: { least: 11, most: 33 },
     cooling: { by: 'still-air', clearanceIn: null, document: 'OP 2 installation manual' },
     ports: [serial('POS OUT', 'position', 'out')],
     databases: [],
@@ -88,6 +91,7 @@ export const surveillance = {
     bezel: null,
     massLb: 1.1,
     drawA: { at14V: 0.8, at28V: 0.4 },
+    supplyV: { least: 11, most: 33 },
     cooling: { by: 'still-air', clearanceIn: null, document: 'OU 9 installation manual' },
     ports: [
       serial('ALT IN', 'altitude-serial', 'in'),
@@ -117,6 +121,7 @@ export const surveillance = {
     bezel: null,
     massLb: 0.5,
     drawA: { at14V: 0.3, at28V: 0.2 },
+    supplyV: { least: 11, most: 33 },
     cooling: { by: 'still-air', clearanceIn: null, document: 'OE 5 installation manual' },
     ports: [gray('GRAY OUT', 'altitude-gray', 'out'), serial('SER OUT', 'altitude-serial', 'out')],
     databases: [],
@@ -140,6 +145,7 @@ export const surveillance = {
     bezel: null,
     massLb: 6.4,
     drawA: { at14V: 2.2, at28V: 1.2 },
+    supplyV: { least: 11, most: 33 },
     cooling: { by: 'own-fan', clearanceIn: 0.5, document: 'OA 3 installation manual' },
     ports: [
       bus('TFC OUT', 'traffic', 'out'),
@@ -179,6 +185,7 @@ export const surveillance = {
     bezel: null,
     massLb: 1.4,
     drawA: { at14V: 0.7, at28V: 0.4 },
+    supplyV: { least: 11, most: 33 },
     cooling: { by: 'still-air', clearanceIn: 0.25, document: 'OC 7 installation manual' },
     ports: [fast('TFC OUT', 'traffic', 'out'), serial('POS IN', 'position', 'in', ['correlated-traffic'])],
     databases: [],
@@ -205,6 +212,7 @@ export const surveillance = {
     bezel: { widthIn: 6.25, heightIn: 3.6, depthIn: 7.4 },
     massLb: 3.3,
     drawA: { at14V: 1.7, at28V: 0.9 },
+    supplyV: { least: 11, most: 33 },
     cooling: { by: 'own-fan', clearanceIn: 0.25, document: 'DT 4 installation manual' },
     ports: [
       bus('TFC A IN', 'traffic', 'in'),

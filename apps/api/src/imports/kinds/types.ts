@@ -24,6 +24,8 @@ const columns = {
   ),
   authorisations: optional(form.text, 'TSO authorisations with class, such as C146d:Gamma-3 | C112e.'),
   mass_lb: optional(form.decimalNumber, 'Mass, pounds.'),
+  supply_least_v: optional(form.decimalNumber, 'Least voltage that its manual lets it be fed with.'),
+  supply_most_v: optional(form.decimalNumber, 'Most voltage that its manual lets it be fed with.'),
   draw_14v_a: optional(form.decimalNumber, 'Current at 14 V, amperes.'),
   draw_28v_a: optional(form.decimalNumber, 'Current at 28 V, amperes.'),
   width_in: optional(form.decimalNumber, 'Width of what passes the opening, inches.'),
@@ -67,6 +69,10 @@ export function typeOf(row: TypeRow): EquipmentType {
         : { widthIn: row.width_in, heightIn: row.height_in, depthIn: row.depth_in },
     massLb: row.mass_lb,
     drawA: row.draw_14v_a === null && row.draw_28v_a === null ? null : { at14V: row.draw_14v_a, at28V: row.draw_28v_a },
+    supplyV:
+      row.supply_least_v === null || row.supply_most_v === null
+        ? null
+        : { least: row.supply_least_v, most: row.supply_most_v },
     cooling: null,
     ports: [],
     databases: [],

@@ -30,6 +30,7 @@ const type: EquipmentType = {
   bezel: null,
   massLb: 4.4,
   drawA: null,
+  supplyV: null,
   cooling: null,
   ports: [
     { name: 'LAT', signal: 'lateral-deviation', direction: 'out', standard: 'rs-232', speed: 9600, requiredFor: [] },

@@ -26,7 +26,7 @@ export const sections: readonly Section[] = [
   },
   { id: 'functions', title: 'Functions and approvals', fields: ['functions', 'authorisations'] },
   { id: 'size', title: 'Size and mass', fields: ['bezel', 'massLb'] },
-  { id: 'power', title: 'Power and cooling', fields: ['drawA', 'cooling'] },
+  { id: 'power', title: 'Power and cooling', fields: ['drawA', 'supplyV', 'cooling'] },
   { id: 'ports', title: 'Ports', fields: ['ports'] },
   { id: 'databases', title: 'Databases', fields: ['databases'] },
   { id: 'view', title: 'View', fields: ['view'] },

@@ -23,6 +23,7 @@ function type(id: string, part: Partial<EquipmentType>): EquipmentType {
     bezel: null,
     massLb: null,
     drawA: null,
+    supplyV: null,
     cooling: null,
     ports: [],
     databases: [],

@@ -18,6 +18,7 @@ const type = (id: string, family: string, revision: string): EquipmentType => ({
   bezel: null,
   massLb: null,
   drawA: null,
+  supplyV: null,
   cooling: null,
   ports: [],
   databases: [],

@@ -25,6 +25,7 @@ export function TypeDetails({ type }: { type: EquipmentType }) {
             .filter(Boolean)
             .join(', ')}
       </Fact>
+      <Fact name="Supply">{type.supplyV && `${type.supplyV.least} to ${type.supplyV.most} V`}</Fact>
       <Fact name="Cooling">
         {type.cooling &&
           `${codeWords(type.cooling.by)}${type.cooling.clearanceIn === null ? '' : `, ${type.cooling.clearanceIn} in kept clear`}`}
