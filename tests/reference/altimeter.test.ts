@@ -2,11 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { judgeAltimeterTest } from '../../libs/rules/src/calculations/altimeter-test.js';
 import { judgeCorrespondence } from '../../libs/rules/src/calculations/correspondence.js';
 import { judgeStaticLeak } from '../../libs/rules/src/calculations/static-leak.js';
-import {
-  correspondenceInServiceFt,
-  fieldElevationDoubtFt,
-  scaleErrorTable,
-} from '../../libs/rules/src/facts/altimeter.js';
+import { scaleErrorTable } from '../../libs/rules/src/facts/altimeter.js';
 import type { StaticLeakReadings } from '../../libs/rules/src/dossier/readings.js';
 import { perfectAltimeter, tableFour, tableOne, tableThree } from '../../libs/rules/testing/sample-readings.js';
 
@@ -168,8 +164,4 @@ test('appendix E(c): 125 ft at each point passes, 126 ft fails, both ways', () =
       ],
     }).outcome;
   expect([125, -125, 126, -126].map(off)).toEqual(['met', 'met', 'not-met', 'not-met']);
-});
-
-test('14 CFR 91.217(a)(2): 125 ft in service; AIM 7-2-3: 75 ft off field elevation is questionable', () => {
-  expect([correspondenceInServiceFt.value, fieldElevationDoubtFt.value]).toEqual([125, 75]);
 });

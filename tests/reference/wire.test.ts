@@ -10,13 +10,7 @@ import {
   smallestWireForDrop,
   wireVoltageDrop,
 } from '../../libs/rules/src/calculations/wire.js';
-import {
-  aluminiumTemperature,
-  copperTemperature,
-  mainFeedDropShare,
-  protectorTable,
-  wireTable,
-} from '../../libs/rules/src/facts/wire.js';
+import { aluminiumTemperature, copperTemperature, protectorTable, wireTable } from '../../libs/rules/src/facts/wire.js';
 import type { LoadCondition } from '../../libs/rules/src/dossier/installation.js';
 import { loadCondition } from '../../libs/rules/src/dossier/installation.js';
 import { circuitOf } from '../../libs/rules/testing/builders.js';
@@ -276,12 +270,6 @@ describe('AC 43.13-1B table 11-3', () => {
       byCurrent: 10,
       byProtector: 14,
     });
-  });
-});
-
-describe('AC 43.13-1B 11-66', () => {
-  test('main feed: 2 % of 14 V is 0.28 V, of 28 V 0.56 V', () => {
-    expect([14, 28].map((volts) => volts * mainFeedDropShare.value)).toEqual([0.28, 0.56]);
   });
 });
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { judgeBonding } from '../../libs/rules/src/calculations/bonding.js';
-import { damagedStrands, lowVoltageWarning, switchDerating } from '../../libs/rules/src/facts/wiring.js';
+import { damagedStrands, switchDerating } from '../../libs/rules/src/facts/wiring.js';
 import { wireTable } from '../../libs/rules/src/facts/wire.js';
 
 describe('AC 43.13-1B table 11-13, copper', () => {
@@ -42,10 +42,6 @@ describe('AC 43.13-1B table 11-4: nominal rating of a switch over its continuous
       28: { lamp: 8, inductive: 4, resistive: 2, motor: 3 },
     });
   });
-});
-
-test('AC 43.13-1B 11-35b: the warning light trips below 13 V of a 14 V system, below 26 V of a 28 V system', () => {
-  expect(lowVoltageWarning.value).toEqual({ 14: 13, 28: 26 });
 });
 
 describe('AC 43.13-1B 11-187 to 11-189, bonding', () => {

@@ -91,25 +91,8 @@ export const baroScaleToleranceFt: Sourced<number> = { value: 25, source: append
 /** Altitude reported by the transponder against the displayed altimeter. Flat: no probability term in the test. */
 export const correspondenceToleranceFt: Sourced<number> = { value: 125, source: appendixE('(c)') };
 
-/** The same figure as installed, 95 % probability, for operation. */
-export const correspondenceInServiceFt: Sourced<number> = {
-  value: 125,
-  source: { document: '14 CFR 91.217', paragraph: '(a)(2)', edition: 'Sept 2026', status: 'verified' },
-};
-
 /** The hysteresis points are 50 % and 40 % of the maximum altitude; how close a test may come to them is our reading. */
 export const hysteresisPointWithinFt: Sourced<number> = {
   value: 1000,
   source: { ...appendixE('(b)(1)(ii)'), status: 'reading' },
-};
-
-/** A pilot's altimeter this far off field elevation on the ground is questionable. Advice, not a limit of a test. */
-export const fieldElevationDoubtFt: Sourced<number> = {
-  value: 75,
-  source: {
-    document: 'Aeronautical Information Manual',
-    paragraph: '7-2-3',
-    edition: '9 Jul 2026',
-    status: 'verified',
-  },
 };

@@ -76,9 +76,6 @@ export const dropTable: readonly {
   readonly intermittent: Sourced<number>;
 }[] = [drop(14, 0.5, 1), drop(28, 1, 2), drop(115, 4, 8), drop(200, 7, 14)];
 
-/** Largest share of the regulated voltage lost between generator or battery and bus. */
-export const mainFeedDropShare: Sourced<number> = { value: 0.02, source: practice('11-66', 'secondary') };
-
 /** Resistance grows with temperature as (234.5 + T) / 254.5 for copper, (238.1 + T) / 258.1 for aluminium; T in C. */
 export const copperTemperature: Sourced<{ readonly zeroC: number; readonly at20C: number }> = {
   value: { zeroC: 234.5, at20C: 254.5 },

@@ -38,9 +38,3 @@ export const switchDerating: Sourced<
     28: { lamp: 8, inductive: 4, resistive: 2, motor: 3 },
   },
 };
-
-/** Voltage of the battery bus at which a warning light comes on, by the system's nominal voltage. */
-export const lowVoltageWarning: Sourced<Readonly<Record<14 | 28, number>>> = {
-  source: { document: 'AC 43.13-1B', paragraph: '11-35b', edition: 'change 1', status: 'verified' },
-  value: { 14: 13, 28: 26 },
-};
