@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { assess } from '../../libs/rules/src/assess/assess.js';
 import type { Dossier } from '../../libs/rules/src/dossier/dossier.js';
 import type { InstalledUnit } from '../../libs/rules/src/dossier/installation.js';
-import type { VorReadings } from '../../libs/rules/src/dossier/readings.js';
+import type { StaticLeakReadings, VorReadings } from '../../libs/rules/src/dossier/readings.js';
 import type { DatabaseLoad, Defect, Directive, Obligation, RecordHead } from '../../libs/rules/src/dossier/status.js';
 import { instantOf, minutesOf } from '../../libs/rules/src/time/instant.js';
 import { zoneDataVersion } from '../../libs/rules/src/time/zones.js';
@@ -802,7 +802,28 @@ const altitude: readonly Wrong[] = [
   { thought: 'just below it does too', change: [noTransponder], flight: { ...vfr, topFt: 9_999 }, ready: 'yes' },
 ];
 
+const staticLeak = (part: Partial<StaticLeakReadings>): Part<Dossier> =>
+  entry('static', {
+    readings: readingsOf({
+      staticLeak: { ...(trainerRecords.static.readings?.staticLeak as StaticLeakReadings), ...part },
+    }),
+  });
+
 const readings: readonly Wrong[] = [
+  {
+    thought: 'a static system that does not leak has passed, whatever stands in its lines',
+    change: [staticLeak({ lossFt: 0, linesClear: false })],
+    flight: ifr,
+    ready: 'no',
+    because: 'static-leak-reading',
+  },
+  {
+    thought: 'a heater of the static ports that nobody tried is one that is not fitted',
+    change: [staticLeak({ portHeater: null })],
+    flight: ifr,
+    ready: 'cannot-tell',
+    because: 'static-leak-reading',
+  },
   {
     thought: 'a test that was entered as passed needs no look at its readings',
     change: [

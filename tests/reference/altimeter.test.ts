@@ -137,6 +137,9 @@ describe('worked examples on appendix E', () => {
         differentialInHg: null,
         cabinEquivalentFt: null,
         lossFt,
+        linesClear: true,
+        portHeater: 'not-fitted',
+        surroundsUnchanged: true,
       });
     expect([leak(99).outcome, leak(100).outcome, leak(101).outcome]).toEqual(['met', 'met', 'not-met']);
   });
