@@ -36,6 +36,8 @@ const vfr: FlightConditions = {
   localTrainingNm: null,
   overWaterBeyondGlide: false,
   crewOnly: false,
+  errand: null,
+  region: null,
   approaches: [],
 };
 const ifr: FlightConditions = { ...vfr, rules: 'ifr', airspace: ['controlled'], topFt: 9_000 };
@@ -1159,7 +1161,50 @@ function deferralOf(): NonNullable<Defect['deferral']> {
   };
 }
 
+const withoutElt: Part<Dossier> = {
+  configuration: { units: base.configuration.units.filter((each) => each.id !== 'elt1') },
+};
+const ferry: FlightConditions = { ...vfr, purpose: 'ferry', crewOnly: true };
+const errandsOfFlights: readonly Wrong[] = [
+  {
+    thought: 'any ferry flight with the crew alone goes without a transmitter',
+    change: [withoutElt],
+    flight: { ...ferry, errand: 'none-of-these' },
+    ready: 'no',
+    because: 'elt',
+  },
+  {
+    thought: 'a ferry flight whose errand nobody said is one of those excepted',
+    change: [withoutElt],
+    flight: ferry,
+    ready: 'cannot-tell',
+    because: 'elt',
+  },
+  {
+    thought: 'a newly acquired airplane may take somebody along to where its transmitter is fitted',
+    change: [withoutElt],
+    flight: { ...ferry, crewOnly: false, errand: 'newly-acquired' },
+    ready: 'no',
+    because: 'elt',
+  },
+  {
+    thought: 'an airplane without a transmitter is on its way to the repair of one',
+    change: [withoutElt],
+    flight: { ...ferry, errand: 'to-repair-of-elt' },
+    ready: 'no',
+    because: 'elt',
+  },
+  {
+    thought: 'every handing over of an old airplane is a delivery',
+    change: [withoutElt],
+    flight: { ...ferry, errand: 'manufacture-or-delivery' },
+    ready: 'no',
+    because: 'elt',
+  },
+];
+
 const groups = {
+  errands: errandsOfFlights,
   time,
   hours,
   inspections,

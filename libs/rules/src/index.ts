@@ -39,6 +39,7 @@ export {
   approaches,
   airspaces,
   defaultConditions,
+  errands,
   purposes,
   strictest,
   widenConditions,

@@ -466,6 +466,9 @@ export const inputShapes: Readonly<Record<string, Readonly<Record<string, FieldS
     differentialInHg: { nullable: true },
     cabinEquivalentFt: { nullable: true },
     lossFt: { nullable: true },
+    linesClear: { nullable: true },
+    portHeater: { nullable: true },
+    surroundsUnchanged: { nullable: true },
   },
   StaticSystemInput: { id: {}, name: {}, lastOpened: { type: 'PerformedInput', nullable: true } },
   StaticSystemSetChangeInput: { system: { type: 'StaticSystemInput' } },
@@ -690,6 +693,7 @@ export const changeEnums: Readonly<Record<string, readonly string[]>> = {
   PaperKind: ['registration', 'airworthiness-certificate', 'flight-manual', 'operating-limitations', 'radio-licence'],
   PlacardKind: ['gnss-vfr-only', 'elt-removed', 'inoperative', 'kinds-of-operation', 'compass', 'loading', 'other'],
   Place: ['pilot-panel', 'centre-stack', 'copilot-panel', 'glareshield', 'pedestal', 'remote'],
+  PortHeater: ['works', 'does-not-work', 'not-fitted'],
   ProgramKind: ['annual', 'progressive', 'selected-program', 'approved-program'],
   ProtectorKind: ['breaker', 'fuse', 'none'],
   Rating: [
