@@ -8,7 +8,7 @@ import { instantOf, minutesOf } from '../../libs/rules/src/time/instant.js';
 import { zoneDataVersion } from '../../libs/rules/src/time/zones.js';
 import type { FlightConditions } from '../../libs/rules/src/verdict/conditions.js';
 import type { Ready } from '../../libs/rules/src/verdict/result.js';
-import { mechanic, pilot, readingsOf, recordOf, typeOf } from '../../libs/rules/testing/builders.js';
+import { approvalOf, mechanic, pilot, readingsOf, recordOf, typeOf } from '../../libs/rules/testing/builders.js';
 import { catalogueOf } from '../../libs/rules/testing/changes.js';
 import type { Part } from '../../libs/rules/testing/dossiers.js';
 import { dossierOf } from '../../libs/rules/testing/dossiers.js';
@@ -1203,7 +1203,44 @@ const errandsOfFlights: readonly Wrong[] = [
   },
 ];
 
+const asFound = approvalOf({ basis: 'as-found', acceptedBy: { asOf: '2025-01-10', by: 'R. Tamsin' } });
+const neverTested = entries({ without: ['correspondence', 'reporting'] });
+const correspondences: readonly Wrong[] = [
+  {
+    thought: 'what was never tested is not asked: reported and displayed altitude were fitted together once',
+    change: [neverTested],
+    flight: classC,
+    ready: 'cannot-tell',
+    because: 'altitude-correspondence',
+  },
+  {
+    thought: 'a test of the transponder says that the altitude it reports is that of the altimeter',
+    change: [
+      entries({ without: ['correspondence', 'reporting'], and: [{ ...trainerRecords.transponder, id: 'newer' }] }),
+    ],
+    flight: classC,
+    ready: 'cannot-tell',
+    because: 'altitude-correspondence',
+  },
+  {
+    thought: 'what a named person accepted as found is asked again',
+    change: [
+      neverTested,
+      {
+        configuration: {
+          units: base.configuration.units.map((each) =>
+            ['enc1', 'xpdr1'].includes(each.id) ? { ...each, approval: asFound } : each,
+          ),
+        },
+      },
+    ],
+    flight: classC,
+    ready: 'yes',
+  },
+];
+
 const groups = {
+  correspondence: correspondences,
   errands: errandsOfFlights,
   time,
   hours,
