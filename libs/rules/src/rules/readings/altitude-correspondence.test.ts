@@ -47,151 +47,149 @@ const at = '2025-06-01T12:00Z';
 const vfr = { rules: 'vfr' } as const;
 
 // Part 43 appendix E(c): 125 ft. Altimeter 9,980: reported 10,100 is 120 off, 10,200 is 220 off.
-testRule(
-  altitudeCorrespondence,
-  standing([
-    { name: '120 ft', dossier: of(test([[9980, 10_100]])), at, expect: 'met', message: 'within' },
-    { name: '125 ft', dossier: of(test([[9975, 10_100]])), at, expect: 'met' },
-    {
-      name: '126 ft, under VFR: 91.413(b) asks it for any use',
-      dossier: of(test([[9974, 10_100]])),
-      at,
-      flight: vfr,
-      expect: 'not-met',
-      message: 'outside',
-      data: { at: 9974, value: 126, limit: 125 },
-    },
-    {
-      name: '220 ft, IFR in controlled airspace',
-      dossier: of(test([[9980, 10_200]])),
-      at,
-      subject: 'xp1:ifr',
-      expect: 'not-met',
-    },
-    {
-      name: '220 ft, what 91.411 says under VFR',
-      dossier: of(test([[9980, 10_200]])),
-      at,
-      flight: vfr,
-      subject: 'xp1:ifr',
-      expect: 'not-applicable',
-    },
-    {
-      name: 'one point of two off',
-      dossier: of(
-        test([
-          [1000, 1000],
-          [9980, 10_200],
-        ]),
-      ),
-      at,
-      expect: 'not-met',
-    },
-    { name: 'no point read', dossier: of(test([])), at, expect: 'cannot-tell', message: 'incomplete' },
-    {
-      name: 'entry without readings stands by its own statement',
-      dossier: of(test(null)),
-      at,
-      expect: 'met',
-      message: 'stands',
-    },
-    {
-      name: 'that of the reporter, which appendix E makes part of its periodic test',
-      dossier: of(test(null, { kind: 'altitude-reporting-test', subjects: ['enc1'] })),
-      at,
-      expect: 'met',
-      message: 'stands',
-    },
-    { name: 'never recorded', dossier: of(), at, flight: vfr, expect: 'cannot-tell', message: 'never' },
-    {
-      name: 'never recorded, IFR in controlled airspace',
-      dossier: of(),
-      at,
-      subject: 'xp1:ifr',
-      expect: 'cannot-tell',
-    },
-    {
-      name: 'never recorded, what 91.411 says under VFR',
-      dossier: of(),
-      at,
-      flight: vfr,
-      subject: 'xp1:ifr',
-      expect: 'not-applicable',
-      message: 'none',
-    },
-    {
-      name: 'only reported, entry not seen',
-      dossier: of(test(null, { evidence: 'reported' })),
-      at,
-      expect: 'cannot-tell',
-      message: 'never',
-    },
-    {
-      name: 'signed by a pilot',
-      dossier: of(test(null, { agency: pilot })),
-      at,
-      expect: 'cannot-tell',
-      message: 'never',
-    },
-    { name: 'never recorded, both accepted as found', dossier: found(by, by), at, expect: 'met', message: 'stands' },
-    { name: 'never recorded, one of the two accepted as found', dossier: found(by, null), at, expect: 'cannot-tell' },
-    { name: 'accepted as found by nobody', dossier: found(by, undefined), at, expect: 'cannot-tell' },
-    {
-      name: 'a transponder that nothing gives an altitude',
-      dossier: dossierOf({ configuration: { units: [unitOf({ id: 'xp1', functions: ['transponder'] })] } }),
-      at,
-      expect: 'not-applicable',
-      message: 'none',
-    },
-    {
-      name: 'a transponder that reports its own altitude, never tested',
-      dossier: dossierOf({
-        configuration: { units: [unitOf({ id: 'xp1', functions: ['transponder', 'altitude-reporting'] })] },
+const cases: readonly RuleCase[] = [
+  { name: '120 ft', dossier: of(test([[9980, 10_100]])), at, expect: 'met', message: 'within' },
+  { name: '125 ft', dossier: of(test([[9975, 10_100]])), at, expect: 'met' },
+  {
+    name: '126 ft, under VFR: 91.413(b) asks it for any use',
+    dossier: of(test([[9974, 10_100]])),
+    at,
+    flight: vfr,
+    expect: 'not-met',
+    message: 'outside',
+    data: { at: 9974, value: 126, limit: 125 },
+  },
+  {
+    name: '220 ft, IFR in controlled airspace',
+    dossier: of(test([[9980, 10_200]])),
+    at,
+    subject: 'xp1:ifr',
+    expect: 'not-met',
+  },
+  {
+    name: '220 ft, what 91.411 says under VFR',
+    dossier: of(test([[9980, 10_200]])),
+    at,
+    flight: vfr,
+    subject: 'xp1:ifr',
+    expect: 'not-applicable',
+  },
+  {
+    name: 'one point of two off',
+    dossier: of(
+      test([
+        [1000, 1000],
+        [9980, 10_200],
+      ]),
+    ),
+    at,
+    expect: 'not-met',
+  },
+  { name: 'no point read', dossier: of(test([])), at, expect: 'cannot-tell', message: 'incomplete' },
+  {
+    name: 'entry without readings stands by its own statement',
+    dossier: of(test(null)),
+    at,
+    expect: 'met',
+    message: 'stands',
+  },
+  {
+    name: 'that of the reporter, which appendix E makes part of its periodic test',
+    dossier: of(test(null, { kind: 'altitude-reporting-test', subjects: ['enc1'] })),
+    at,
+    expect: 'met',
+    message: 'stands',
+  },
+  { name: 'never recorded', dossier: of(), at, flight: vfr, expect: 'cannot-tell', message: 'never' },
+  {
+    name: 'never recorded, IFR in controlled airspace',
+    dossier: of(),
+    at,
+    subject: 'xp1:ifr',
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'never recorded, what 91.411 says under VFR',
+    dossier: of(),
+    at,
+    flight: vfr,
+    subject: 'xp1:ifr',
+    expect: 'not-applicable',
+    message: 'none',
+  },
+  {
+    name: 'only reported, entry not seen',
+    dossier: of(test(null, { evidence: 'reported' })),
+    at,
+    expect: 'cannot-tell',
+    message: 'never',
+  },
+  {
+    name: 'signed by a pilot',
+    dossier: of(test(null, { agency: pilot })),
+    at,
+    expect: 'cannot-tell',
+    message: 'never',
+  },
+  { name: 'never recorded, both accepted as found', dossier: found(by, by), at, expect: 'met', message: 'stands' },
+  { name: 'never recorded, one of the two accepted as found', dossier: found(by, null), at, expect: 'cannot-tell' },
+  { name: 'accepted as found by nobody', dossier: found(by, undefined), at, expect: 'cannot-tell' },
+  {
+    name: 'a transponder that nothing gives an altitude',
+    dossier: dossierOf({ configuration: { units: [unitOf({ id: 'xp1', functions: ['transponder'] })] } }),
+    at,
+    expect: 'not-applicable',
+    message: 'none',
+  },
+  {
+    name: 'a transponder that reports its own altitude, never tested',
+    dossier: dossierOf({
+      configuration: { units: [unitOf({ id: 'xp1', functions: ['transponder', 'altitude-reporting'] })] },
+    }),
+    at,
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'a newer one on the reporter supersedes an older one on the aircraft',
+    dossier: of(
+      test([[9980, 10_200]]),
+      test([[9980, 10_000]], {
+        id: 'b',
+        kind: 'altitude-reporting-test',
+        subjects: ['enc1'],
+        done: { date: '2025-03-01', at: null },
       }),
-      at,
-      expect: 'cannot-tell',
-    },
-    {
-      name: 'a newer one on the reporter supersedes an older one on the aircraft',
-      dossier: of(
-        test([[9980, 10_200]]),
-        test([[9980, 10_000]], {
-          id: 'b',
-          kind: 'altitude-reporting-test',
-          subjects: ['enc1'],
-          done: { date: '2025-03-01', at: null },
-        }),
-      ),
-      at,
-      expect: 'met',
-    },
-    {
-      name: 'entered as failed, without readings, under VFR',
-      dossier: of(test(null, { outcome: 'failed' })),
-      at,
-      flight: vfr,
-      expect: 'not-met',
-      message: 'failed',
-    },
-    {
-      name: '220 ft, then a test of the reporter that read no correspondence: it says nothing of it',
-      dossier: of(
-        test([[9980, 10_200]]),
-        test(null, {
-          id: 'b',
-          kind: 'altitude-reporting-test',
-          subjects: ['enc1'],
-          done: { date: '2025-03-01', at: null },
-        }),
-      ),
-      at,
-      expect: 'not-met',
-    },
-  ]),
-);
+    ),
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'entered as failed, without readings, under VFR',
+    dossier: of(test(null, { outcome: 'failed' })),
+    at,
+    flight: vfr,
+    expect: 'not-met',
+    message: 'failed',
+  },
+  {
+    name: '220 ft, then a test of the reporter that read no correspondence: it says nothing of it',
+    dossier: of(
+      test([[9980, 10_200]]),
+      test(null, {
+        id: 'b',
+        kind: 'altitude-reporting-test',
+        subjects: ['enc1'],
+        done: { date: '2025-03-01', at: null },
+      }),
+    ),
+    at,
+    expect: 'not-met',
+  },
+];
 
 /** An entry without readings stands by its own statement: taking readings away makes another entry of it. */
-function standing(cases: readonly RuleCase[]): readonly RuleCase[] {
-  const states = [0, 1].flatMap((n) => ['', '.correspondence'].map((of) => `status.records.${n}.readings${of}`));
-  return cases.map((each) => ({ ...each, states }));
-}
+const states = [0, 1].flatMap((n) => ['', '.correspondence'].map((of) => `status.records.${n}.readings${of}`));
+testRule(
+  altitudeCorrespondence,
+  cases.map((each) => ({ ...each, states })),
+);
