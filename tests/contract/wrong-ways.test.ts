@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { assess } from '../../libs/rules/src/assess/assess.js';
+import type { Change } from '../../libs/rules/src/changes/changes.js';
+import { apply } from '../../libs/rules/src/changes/changes.js';
 import type { Dossier } from '../../libs/rules/src/dossier/dossier.js';
 import type { InstalledUnit } from '../../libs/rules/src/dossier/installation.js';
 import type { StaticLeakReadings, VorReadings } from '../../libs/rules/src/dossier/readings.js';
@@ -8,7 +10,15 @@ import { instantOf, minutesOf } from '../../libs/rules/src/time/instant.js';
 import { zoneDataVersion } from '../../libs/rules/src/time/zones.js';
 import type { FlightConditions } from '../../libs/rules/src/verdict/conditions.js';
 import type { Ready } from '../../libs/rules/src/verdict/result.js';
-import { approvalOf, mechanic, pilot, readingsOf, recordOf, typeOf } from '../../libs/rules/testing/builders.js';
+import {
+  approvalOf,
+  mechanic,
+  pilot,
+  radioStation,
+  readingsOf,
+  recordOf,
+  typeOf,
+} from '../../libs/rules/testing/builders.js';
 import { catalogueOf } from '../../libs/rules/testing/changes.js';
 import type { Part } from '../../libs/rules/testing/dossiers.js';
 import { dossierOf } from '../../libs/rules/testing/dossiers.js';
@@ -1019,6 +1029,85 @@ const afterWork: readonly Wrong[] = [
   },
 ];
 
+/** The trainer after work of 12 March, and what was entered the day after it. */
+const worked = (...changes: readonly Change[]): Dossier => changes.reduce(apply, base);
+const work = { version: 1 as const, performed: { date: '2026-03-12', at: null } };
+const enter = (kind: RecordHead['kind'], subject: string): Change => ({
+  kind: 'record.add',
+  version: 1,
+  record: recordOf({
+    kind,
+    subjects: [subject],
+    on: '2026-03-13',
+    outcome: 'approved',
+    agency: radioStation,
+    note: 'Done.',
+  }),
+});
+const feedOfGps = base.configuration.links.find(
+  (each) => each.fromUnit === 'gps1',
+) as Dossier['configuration']['links'][number];
+const part = (touched: Extract<Change, { kind: 'link.disconnect' }>['touched']): Change => ({
+  ...work,
+  kind: 'link.disconnect',
+  linkId: feedOfGps.id,
+  touched,
+  reason: 'Rewired',
+});
+const darkNav = trainer(defect({ deferral: null }));
+const closed = (how: Extract<Change, { kind: 'defect.close' }>['how']): Dossier =>
+  apply(darkNav, {
+    ...work,
+    kind: 'defect.close',
+    defectId: 'd1',
+    how,
+    by: mechanic,
+    touched: ['nothing'],
+    entry: 'p. 4',
+  });
+const kinds: readonly Wrong[] = [
+  {
+    thought: 'a joint of which nobody said what it touched has touched nothing',
+    dossier: worked(part([]), enter('release-entry', 'gps1')),
+    flight: vfr,
+    ready: 'cannot-tell',
+    because: 'tests-after-change',
+  },
+  {
+    thought: 'a joint wants no approval for return to service',
+    dossier: worked(part(['nothing'])),
+    flight: vfr,
+    ready: 'no',
+    because: 'tests-after-change',
+  },
+  {
+    thought: 'a joint that touched nothing, said so and was released, leaves something open',
+    dossier: worked(part(['nothing']), enter('release-entry', 'gps1')),
+    flight: vfr,
+    ready: 'yes',
+  },
+  {
+    thought: 'a unit that is switched on again without a word has touched nothing',
+    dossier: worked({ ...work, kind: 'unit.reactivate', unitId: 'nav1', touched: [] }, enter('release-entry', 'nav1')),
+    flight: vfr,
+    ready: 'cannot-tell',
+    because: 'tests-after-change',
+  },
+  {
+    thought: 'a repair ends with the repair',
+    dossier: closed('repaired'),
+    flight: vfr,
+    ready: 'no',
+    because: 'tests-after-change',
+  },
+  {
+    thought: 'looking at an item and finding nothing is a repair',
+    dossier: closed('no-fault-found'),
+    flight: vfr,
+    ready: 'yes',
+  },
+];
+
 const fitted: readonly Wrong[] = [
   {
     thought: 'an aircraft of which nothing is recorded has nothing wrong',
@@ -1249,6 +1338,7 @@ const groups = {
   altitude,
   readings,
   'after work': afterWork,
+  'kinds of work': kinds,
   'what is fitted': fitted,
 };
 

@@ -14,6 +14,7 @@ export const changeKinds: Readonly<
   equipmentState: { kind: 'equipment.state', version: 1, type: 'EquipmentStateChangeInput' },
   staticSystemSet: { kind: 'static-system.set', version: 1, type: 'StaticSystemSetChangeInput' },
   workDone: { kind: 'work.done', version: 1, type: 'WorkDoneChangeInput' },
+  touchedState: { kind: 'touched.state', version: 1, type: 'TouchedStateChangeInput' },
   unitInstall: { kind: 'unit.install', version: 1, type: 'UnitInstallChangeInput' },
   unitRemove: { kind: 'unit.remove', version: 1, type: 'UnitRemoveChangeInput' },
   unitAmend: { kind: 'unit.amend', version: 1, type: 'UnitAmendChangeInput' },
@@ -142,7 +143,12 @@ export const inputShapes: Readonly<Record<string, Readonly<Record<string, FieldS
     xIn: { nullable: true },
     yIn: { nullable: true },
   },
-  AntennaRemoveChangeInput: { antennaId: {}, performed: { type: 'PerformedInput' }, reason: {} },
+  AntennaRemoveChangeInput: {
+    antennaId: {},
+    performed: { type: 'PerformedInput' },
+    touched: { list: true },
+    reason: {},
+  },
   AsBuiltInput: {
     air: { nullable: true },
     airwaysClear: { nullable: true },
@@ -206,7 +212,14 @@ export const inputShapes: Readonly<Record<string, Readonly<Record<string, FieldS
     form: { type: 'DecisionFormInput', nullable: true },
   },
   DecisionRecordChangeInput: { decision: { type: 'DecisionInput' } },
-  DefectCloseChangeInput: { defectId: {}, how: {}, by: { type: 'AgencyInput' }, on: {}, entry: {} },
+  DefectCloseChangeInput: {
+    defectId: {},
+    how: {},
+    by: { type: 'AgencyInput' },
+    performed: { type: 'PerformedInput' },
+    touched: { list: true },
+    entry: {},
+  },
   DefectDeferChangeInput: { defectId: {}, deferral: { type: 'DeferralInput' } },
   DefectInput: {
     id: {},
@@ -481,6 +494,7 @@ export const inputShapes: Readonly<Record<string, Readonly<Record<string, FieldS
     grants: { list: true, nullable: true },
   },
   SupplementSetChangeInput: { supplement: { type: 'SupplementInput' } },
+  TouchedStateChangeInput: { obligationId: {}, touched: { list: true }, by: { type: 'StatementInput' } },
   TransponderReadingsInput: {
     equipmentClass: { nullable: true },
     testSet: { nullable: true },
@@ -509,7 +523,7 @@ export const inputShapes: Readonly<Record<string, Readonly<Record<string, FieldS
     combinedAllCallCorrect: { nullable: true },
     squitterCorrect: { nullable: true },
   },
-  UnitAmendChangeInput: { unit: { type: 'InstalledUnitInput' }, reason: {} },
+  UnitAmendChangeInput: { unit: { type: 'InstalledUnitInput' }, sameUnit: { nullable: true }, reason: {} },
   UnitDeactivateChangeInput: {
     unitId: {},
     performed: { type: 'PerformedInput' },
@@ -760,6 +774,7 @@ export const changeEnums: Readonly<Record<string, readonly string[]>> = {
     'behind-panel',
     'registration',
     'flight-characteristics',
+    'nothing',
   ],
   TransponderClass: [
     'atcrbs-1a',

@@ -1,4 +1,4 @@
-import { touchedBy } from '@tallywing/rules';
+import { touchedBy, touchedByJoint } from '@tallywing/rules';
 import type { Change, ChangeOf } from '@tallywing/rules';
 import { asBuiltOf, placeOfAntenna } from './build.js';
 import { demoTypes } from './catalogue/all.js';
@@ -12,6 +12,8 @@ type Record = ChangeOf<'record.add'>['record'];
 type Unit = ChangeOf<'unit.install'>['unit'];
 /** A change without its version, which the demo always writes as 1. */
 type Draft = { [C in Change as C['kind']]: Omit<C, 'version'> }[Change['kind']];
+
+const typesById = Object.fromEntries(Object.values(demoTypes).map((each) => [each.id, each]));
 
 /** A change and the day on which the shop wrote it down. */
 export interface Dated {
@@ -138,7 +140,7 @@ export class History {
           fitted: null,
         },
         performed: { date, at: `${date}T15:30Z` },
-        touched: [],
+        touched: touchedByJoint({ fromUnit: from, fromPort, toUnit: to, toPort }, this.units(), typesById),
       },
       date,
     );
@@ -196,6 +198,10 @@ export class History {
       },
       on,
     );
+  }
+
+  private units(): readonly Unit[] {
+    return this.entries.flatMap(({ change }) => (change.kind === 'unit.install' ? [change.unit] : []));
   }
 
   typeId(type: keyof typeof demoTypes): string {

@@ -16,6 +16,8 @@ const labels: Readonly<Record<string, string>> = {
   toUnit: 'To unit',
   toPort: 'To port',
   touched: 'The work opened or touched',
+  obligationId: 'Which work',
+  sameUnit: 'Same unit: its serial number was written down wrongly',
   performed: 'Done',
   done: 'Done',
   raised: 'Found',

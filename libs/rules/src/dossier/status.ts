@@ -110,15 +110,20 @@ export const touched = z
     'behind-panel',
     'registration',
     'flight-characteristics',
+    /** Said by name: an empty list says nothing at all. */
+    'nothing',
   ])
   .meta({ id: 'Touched' });
 export type Touched = Read<typeof touched>;
+
+/** What work can call for: an entry of a kind, or first of all that somebody says what it touched. */
+export const owedKind = z.enum([...recordKind.options, 'what-was-touched']);
 
 /** A test or entry that a change called for, kept until an entry that counts closes it. */
 export const obligation = z
   .object({
     id,
-    what: recordKind,
+    what: owedKind,
     subject: id,
     since: performed,
     becauseOf: shortText,
