@@ -140,7 +140,7 @@ export class History {
           fitted: null,
         },
         performed: { date, at: `${date}T15:30Z` },
-        touched: touchedByJoint({ fromUnit: from, fromPort, toUnit: to, toPort }, this.units(), typesById),
+        touched: orNothing(touchedByJoint({ fromUnit: from, fromPort, toUnit: to, toPort }, this.units(), typesById)),
       },
       date,
     );
@@ -152,7 +152,7 @@ export class History {
         kind: 'antenna.fit',
         antenna: { id, kind, units: [...units], approved: true, ...placeOfAntenna[kind] },
         performed: { date, at: `${date}T15:40Z` },
-        touched: [],
+        touched: ['nothing'],
       },
       date,
     );
@@ -255,4 +255,9 @@ function yearBefore(date: string): string {
 
 function serialOf(id: string, date: string): string {
   return `${id.toUpperCase()}-${date.slice(2, 4)}${date.slice(5, 7)}${date.slice(8, 10)}`;
+}
+
+/** The panel lay open for the units: what a joint touched beside what it carries was said with them. */
+function orNothing(touched: ReturnType<typeof touchedByJoint>): ReturnType<typeof touchedByJoint> {
+  return touched.length === 0 ? ['nothing'] : touched;
 }
