@@ -1328,7 +1328,48 @@ const correspondences: readonly Wrong[] = [
   },
 ];
 
+const islands: FlightConditions = { ...lpv, region: 'Islands' };
+const loaded = (part: Partial<DatabaseLoad>): Part<Dossier> => ({ status: { loads: [load(part)] } });
+const gpsAlone: Part<Dossier> = entries({ without: ['vor'] });
+const data: readonly Wrong[] = [
+  {
+    thought: 'data in force are good everywhere',
+    change: [loaded({ coverage: ['Mainland'] })],
+    flight: islands,
+    ready: 'no',
+    because: 'data-fits-flight',
+  },
+  {
+    thought: 'a region that nobody recorded is the one of the flight',
+    change: [loaded({ coverage: null })],
+    flight: islands,
+    ready: 'cannot-tell',
+    because: 'data-fits-flight',
+  },
+  {
+    thought: 'data in force may be flown whatever their provider warns of',
+    change: [loaded({ notices: [{ on: 'procedure', against: 'RNAV 18' }] })],
+    flight: lpv,
+    ready: 'cannot-tell',
+    because: 'data-fits-flight',
+  },
+  {
+    thought: 'a notice against a procedure costs the route',
+    change: [gpsAlone, loaded({ notices: [{ on: 'procedure', against: 'RNAV 18' }] })],
+    flight: ifr,
+    ready: 'yes',
+  },
+  {
+    thought: 'an update is no maintenance, however it was made',
+    dossier: apply(base, { kind: 'database.load', version: 1, load: load({ fromFlightDeck: false }) }),
+    flight: vfr,
+    ready: 'no',
+    because: 'tests-after-change',
+  },
+];
+
 const groups = {
+  data,
   correspondence: correspondences,
   errands: errandsOfFlights,
   time,

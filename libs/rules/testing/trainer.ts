@@ -482,6 +482,8 @@ export const trainerParts: Part<Dossier> = {
         expires: '2026-03-19T09:01Z',
         loaded: { date: '2026-02-19', at: null },
         fromFlightDeck: true,
+        coverage: null,
+        notices: [],
       },
     ],
     completeness: listName.options

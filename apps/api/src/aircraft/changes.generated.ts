@@ -188,6 +188,7 @@ export const inputShapes: Readonly<Record<string, Readonly<Record<string, FieldS
   CompletenessStateChangeInput: { lists: { type: 'CompletenessInput', list: true } },
   CorrespondencePointInput: { altimeterFt: {}, reportedFt: {} },
   CorrespondenceReadingsInput: { points: { type: 'CorrespondencePointInput', list: true } },
+  DataNoticeInput: { on: {}, against: {} },
   DatabaseDropChangeInput: { unitId: {}, database: {}, slot: {} },
   DatabaseLoadChangeInput: { load: { type: 'DatabaseLoadInput' } },
   DatabaseLoadInput: {
@@ -199,6 +200,8 @@ export const inputShapes: Readonly<Record<string, Readonly<Record<string, FieldS
     expires: { nullable: true },
     loaded: { type: 'PerformedInput' },
     fromFlightDeck: { nullable: true },
+    coverage: { list: true, nullable: true },
+    notices: { type: 'DataNoticeInput', list: true },
   },
   DecisionFormInput: { executed: { nullable: true }, releasedAt: { nullable: true }, copySentAt: { nullable: true } },
   DecisionInput: {
@@ -589,6 +592,7 @@ export const changeEnums: Readonly<Record<string, readonly string[]>> = {
   Combine: ['first', 'last'],
   CoolingAir: ['none', 'ram-air', 'blower'],
   CountFrom: ['done', 'due', 'earlier'],
+  DataNoticeOn: ['procedure', 'waypoint'],
   DatabaseKind: ['navigation', 'terrain', 'obstacle', 'chart', 'other'],
   DatabaseSlot: ['this', 'next'],
   DecisionAnswer: ['major', 'minor', 'required', 'not-required', 'accepted'],

@@ -194,6 +194,8 @@ export class History {
           expires: cycle.expires,
           loaded: { date: on, at: `${on}T14:00Z` },
           fromFlightDeck: true,
+          coverage: null,
+          notices: [],
         },
       },
       on,

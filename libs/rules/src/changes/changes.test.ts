@@ -360,6 +360,8 @@ describe('admit refuses, naming code and field', () => {
           expires: '2026-05-14T09:01Z',
           loaded: on('2026-05-14'),
           fromFlightDeck: true,
+          coverage: null,
+          notices: [],
         },
       },
     ],
@@ -665,6 +667,30 @@ describe('apply', () => {
     const dossier = after([change], catalogue, withDefect(subject));
     expect(dossier.status.defects).toEqual([]);
     expect(since(dossier, '2026-04-02')).toEqual(ids);
+  });
+
+  it.each([
+    [true, []],
+    [null, []],
+    [false, ['release-entry:gps1']],
+  ] as const)('data loaded from the flight deck: %s', (fromFlightDeck, ids) => {
+    const load: Change = {
+      kind: 'database.load',
+      version: 1,
+      load: {
+        unitId: 'gps1',
+        database: 'navigation',
+        slot: 'this',
+        cycle: '2604',
+        effective: null,
+        expires: null,
+        loaded: on('2026-04-16'),
+        fromFlightDeck,
+        coverage: null,
+        notices: [],
+      },
+    };
+    expect(since(after([added, install(), load], catalogue), '2026-04-16')).toEqual(ids);
   });
 
   it('a mistyped serial number is corrected and the entries stay; the unit itself comes back under its own', () => {

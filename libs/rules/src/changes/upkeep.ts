@@ -71,6 +71,7 @@ export const recordCorrect = defineChange({
   },
 });
 
+/** Loaded otherwise than from the flight deck, without tools, it is maintenance (43.3(k)) and wants its release; not asked, nothing follows here. */
 export const databaseLoadChange = defineChange({
   kind: 'database.load',
   schema: z.object({ load: databaseLoad }),
@@ -91,12 +92,24 @@ export const databaseLoadChange = defineChange({
         : []),
     ];
   },
-  apply: (dossier, change) =>
-    withStatus(dossier, {
-      loads: [...dossier.status.loads.filter((each) => loadKey(each) !== loadKey(change.load)), change.load].sort(
-        (a, b) => (loadKey(a) < loadKey(b) ? -1 : 1),
+  apply: (dossier, change) => {
+    const { load } = change;
+    const next = withStatus(dossier, {
+      loads: [...dossier.status.loads.filter((each) => loadKey(each) !== loadKey(load)), load].sort((a, b) =>
+        loadKey(a) < loadKey(b) ? -1 : 1,
       ),
-    }),
+    });
+    if (load.fromFlightDeck !== false) return next;
+    return withStatus(next, {
+      obligations: openObligations(next, {
+        touched: [],
+        unitId: load.unitId,
+        performed: load.loaded,
+        kind: 'database.load',
+        release: true,
+      }),
+    });
+  },
 });
 
 export const databaseDrop = defineChange({

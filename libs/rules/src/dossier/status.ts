@@ -170,6 +170,11 @@ export type Defect = Read<typeof defect>;
 
 export const databaseSlot = z.enum(['this', 'next']).meta({ id: 'DatabaseSlot' });
 
+/** What the provider of the data warns of: a procedure or a waypoint that is not to be flown by them. */
+export const dataNotice = z
+  .object({ on: z.enum(['procedure', 'waypoint']).meta({ id: 'DataNoticeOn' }), against: shortText })
+  .meta({ id: 'DataNotice' });
+
 export const databaseLoad = z
   .object({
     unitId: id,
@@ -185,6 +190,9 @@ export const databaseLoad = z
     loaded: performed,
     /** 43.3(k): from the flight deck, no disassembly, no tools. Null: not asked. */
     fromFlightDeck: z.boolean().nullable(),
+    /** Regions that the data cover, as the provider calls them; null: not recorded. */
+    coverage: z.array(shortText).max(40).nullable(),
+    notices: z.array(dataNotice).max(40),
   })
   .meta({ id: 'DatabaseLoad' });
 export type DatabaseLoad = Read<typeof databaseLoad>;
