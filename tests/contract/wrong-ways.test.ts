@@ -415,6 +415,13 @@ const hours: readonly Wrong[] = [
 
 const inspections: readonly Wrong[] = [
   {
+    thought: 'an annual whose entry gives no total time in service is entered',
+    change: [entry('annual', { meters: [] })],
+    flight: vfr,
+    ready: 'cannot-tell',
+    because: 'annual-inspection',
+  },
+  {
     thought: 'a date on the board is an inspection',
     change: [entry('annual', { evidence: 'reported' })],
     flight: vfr,
