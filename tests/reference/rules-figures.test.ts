@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { nextHundredHour } from '../../libs/rules/src/calculations/hundred-hour.js';
 import { adsBLeastCodes, adsBPerformance, adsBTso } from '../../libs/rules/src/facts/ads-b.js';
+import { classAFromFt, equippedFromFt } from '../../libs/rules/src/facts/airspace.js';
 import { compassDeviationDeg, compassStepDeg, compassStepRotorcraftDeg } from '../../libs/rules/src/facts/compass.js';
 import * as elt from '../../libs/rules/src/facts/elt.js';
 import {
@@ -173,4 +174,9 @@ test('AC 43.13-2B, 7 lb box, utility (figures from memory): 10.5, 21, 63 and 46.
 
 test('part 43 appendix B(a): the copy of the form within 48 hours', () => {
   expect(alterationFormHours.value).toBe(48);
+});
+
+test('14 CFR 71.33(a), 91.215(b)(5)(i): class A from 18,000 ft; equipment by altitude alone from 10,000 ft', () => {
+  expect([classAFromFt.value, equippedFromFt.value]).toEqual([18_000, 10_000]);
+  expect([classAFromFt.source.status, equippedFromFt.source.status]).toEqual(['verified', 'verified']);
 });

@@ -14,5 +14,10 @@ export const equippedFromFt: Sourced<number> = {
 /** Where class A begins. */
 export const classAFromFt: Sourced<number> = {
   value: 18_000,
-  source: { document: '14 CFR', paragraph: '71.33', edition: 'not read', status: 'from-memory' },
+  source: {
+    document: '14 CFR',
+    paragraph: '71.33(a)',
+    edition: 'eCFR title 14, issue of 2026-09-03',
+    status: 'verified',
+  },
 };

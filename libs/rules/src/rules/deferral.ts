@@ -64,7 +64,7 @@ function classOf(facts: Facts): Clause {
   const turbine = engine === null ? null : ['turboprop', 'turbojet', 'turboshaft'].includes(engine);
   const small =
     maxWeightLb !== null && maxWeightLb <= smallMostLb
-      ? met('small-aircraft', { source: cfr('1.1', 'from-memory') })
+      ? met('small-aircraft', { source: cfr('1.1') })
       : unknown('small-or-without-master-list', [`${path}.maxWeightLb`], { source });
   if (kind === 'glider' || kind === 'balloon') return met('class-named', { source });
   if (kind === 'helicopter') return anyOf('rotorcraft', [small], 'cannot-tell');

@@ -7,18 +7,18 @@ import type { Errand, Purpose } from '../verdict/conditions.js';
 import { cfr, reading } from './cite.js';
 import { noneFitted } from './unit-state.js';
 
-/** The text of each exception, by the errand that it speaks of. Its items, read in the order of the text. */
+/** The text of each exception, by the errand that it speaks of. Scheduled flights (f)(2) and heavy payloads (f)(11) are none of these aircraft. */
 export const exceptions = {
   ferry: cfr('91.207(e)'),
   training: eltTrainingNm.source,
-  'design-or-test': cfr('91.207(f), design and testing'),
-  'manufacture-or-delivery': cfr('91.207(f), manufacture, preparation and delivery'),
-  'aerial-application': cfr('91.207(f), aerial application'),
-  'research-and-development': cfr('91.207(f), research and development'),
-  'compliance-or-exhibition': cfr('91.207(f), showing compliance, crew training, exhibition, racing, market survey'),
-  onePerson: cfr('91.207(f), equipped for one person'),
+  'design-or-test': cfr('91.207(f)(4)'),
+  'manufacture-or-delivery': cfr('91.207(f)(5)'),
+  'aerial-application': cfr('91.207(f)(6)'),
+  'research-and-development': cfr('91.207(f)(7)'),
+  'compliance-or-exhibition': cfr('91.207(f)(8)'),
+  onePerson: cfr('91.207(f)(9)'),
   /** The text says "new" and gives no measure. */
-  newness: reading('14 CFR 91.207(f)', 'an aircraft that had a periodic inspection is not new any more'),
+  newness: reading('14 CFR 91.207(f)(5)', 'an aircraft that had a periodic inspection is not new any more'),
 } as const;
 
 /** Nobody carries passengers for hire, rents out or teaches on such a flight. */

@@ -5,7 +5,7 @@ import { cfr } from './cite.js';
 
 export const testSetSource = cfr('43.13(a)');
 /** For repair stations; the text was not read. */
-export const stationTestSetSource = cfr('145.109(b)', 'from-memory');
+export const stationTestSetSource = cfr('145.109(b)');
 
 /**
  * The test set that an entry names was in calibration on the day of the test. An entry that names none stands by its signer's word:

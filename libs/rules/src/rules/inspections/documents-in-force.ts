@@ -11,7 +11,7 @@ import { dueOn, endOfDay } from '../periodic.js';
 import { defineRule } from '../rule.js';
 
 /** 91.203 was not read; that a registration expires on a printed day neither. */
-const aboard = cfr('91.203', 'from-memory');
+const aboard = cfr('91.203');
 const manual = cfr('91.9(b)');
 const licence = cfr('91.203; radio licence outside the country of registry', 'from-memory');
 
