@@ -1,8 +1,10 @@
 import { openJoins } from '../graph/joins.js';
 import { emptyWeightAfter } from '../calculations/mass.js';
-import type { FunctionCode } from '../catalogue/type.js';
+import type { Catalogue, FunctionCode } from '../catalogue/type.js';
 import type { Change } from '../changes/changes.js';
 import { touchedBy, touchedByJoint } from '../changes/checks.js';
+import type { Performed } from '../dossier/common.js';
+import type { Dossier } from '../dossier/dossier.js';
 import type { Mass } from '../dossier/installation.js';
 import type { RecordKind, Touched } from '../dossier/status.js';
 import { recordKind } from '../dossier/status.js';
@@ -239,6 +241,18 @@ const makers: Readonly<Record<string, Maker>> = {
   },
 };
 
+/** Joined on the day of its fitting a unit still stands open: what that touched was said with the unit. */
+function touchedByJoining(
+  join: Parameters<typeof touchedByJoint>[0],
+  { date }: Performed,
+  { configuration: { units } }: Dossier,
+  { types }: Catalogue,
+): Touched[] {
+  const carried = touchedByJoint(join, units, types);
+  const open = units.some(({ id, fitted }) => [join.fromUnit, join.toUnit].includes(id) && fitted?.date === date);
+  return open ? carried : behindPanel(carried);
+}
+
 /** Ports are reached from behind. */
 function behindPanel(touched: readonly Touched[]): Touched[] {
   return [...touched, 'behind-panel'];
@@ -352,7 +366,7 @@ function joinActions(unitId: string, { dossier, catalogue, at }: Situation): rea
           fitted: performed,
         },
         performed,
-        touched: behindPanel(touchedByJoint(each, dossier.configuration.units, catalogue.types)),
+        touched: touchedByJoining(each, performed, dossier, catalogue),
       })),
       ['data-and-parts-at-hand'],
     ),
