@@ -106,6 +106,8 @@ export function flyable(): readonly Change[] {
   const { completeness } = trainer().status;
   if (authority === null) throw new Error('the trainer has no authority');
   return [
+    // The entry of its inspection gives the total time in service.
+    defineMeter(),
     { kind: 'authority.set', version: 1, authority },
     {
       kind: 'equipment.state',
@@ -120,7 +122,13 @@ export function flyable(): readonly Change[] {
     {
       kind: 'record.add',
       version: 1,
-      record: recordOf({ kind: 'annual-inspection', on: daysAgo(30), outcome: 'approved', agency: inspector }),
+      record: recordOf({
+        kind: 'annual-inspection',
+        on: daysAgo(30),
+        outcome: 'approved',
+        agency: inspector,
+        meters: [{ meter: 'tach', value: 90_000 }],
+      }),
     },
   ];
 }

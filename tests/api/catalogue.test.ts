@@ -348,7 +348,7 @@ describe('who is affected', () => {
 
     const unit = { ...aircraft.dossier.configuration.units[0], typeId: secondId } as ReturnType<typeof unitOf>;
     const moved = await technician.record('aff-north', revision, [
-      { kind: 'unit.amend', version: 1, unit, reason: 'Manual revised' } as Change,
+      { kind: 'unit.amend', version: 1, unit, sameUnit: null, reason: 'Manual revised' } as Change,
     ]);
     expect(moved.errors).toBeUndefined();
     const done = moved.data.commitChanges;

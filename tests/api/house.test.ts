@@ -27,6 +27,8 @@ const conditions = {
   localTrainingNm: null,
   overWaterBeyondGlide: false,
   crewOnly: false,
+  errand: null as string | null,
+  region: null as string | null,
   approaches: [] as string[],
 };
 
@@ -104,12 +106,22 @@ describe('flight profiles', () => {
       wanted: false,
       conditions: { rules: 'vfr', light: 'night', purpose: 'rental', airspace: ['controlled'], approaches: [] },
     });
+    const errand = {
+      name: 'Ferry to the shop',
+      wanted: false,
+      conditions: { ...conditions, errand: 'TO_REPAIR_OF_ELT', region: ' Islands ' },
+    };
+    expect((await manager.data(addProfile, { input: errand })).addFlightProfile.conditions).toMatchObject({
+      errand: 'to-repair-of-elt',
+      region: 'Islands',
+    });
     expect((await manager.data('{ profiles { id } }')).profiles).not.toContainEqual({ id: 'night-rental-house' });
   });
 
   it.each([
     ['approaches under VFR', { approaches: ['ILS'] }, 'input.conditions.approaches'],
     ['an altitude above all', { topFt: 60_001 }, 'input.conditions.topFt'],
+    ['a region with a name too long', { region: 'x'.repeat(201) }, 'input.conditions.region'],
     ['a radius of nothing', { localTrainingNm: 0 }, 'input.conditions.localTrainingNm'],
   ])('refuses %s', async (_, wrong, field) => {
     const input = { name: 'Wrong', wanted: true, conditions: { ...conditions, ...wrong } };

@@ -17,6 +17,8 @@ const day: FlightConditions = {
   localTrainingNm: null,
   overWaterBeyondGlide: false,
   crewOnly: false,
+  errand: null,
+  region: null,
   approaches: [],
 };
 const flights = {

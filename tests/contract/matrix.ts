@@ -16,6 +16,8 @@ const day: FlightConditions = {
   localTrainingNm: null,
   overWaterBeyondGlide: false,
   crewOnly: false,
+  errand: null,
+  region: null,
   approaches: [],
 };
 const ifr: FlightConditions = { ...day, rules: 'ifr', airspace: ['controlled'], topFt: 9_000 };

@@ -47,7 +47,10 @@ describe.each(files.map((each) => [here(each.path), each] as const))('%s', (show
     const beside = readdirSync(join(home, topic));
     expect(beside, `write ${topic}/${id}.test.ts with testRule(${name}, [...])`).toContain(`${id}.test.ts`);
     const test = readFileSync(path.replace(/\.ts$/, '.test.ts'), 'utf8');
-    expect(test.includes(`testRule(${name}`), `run ${name} through testRule in ${topic}/${id}.test.ts`).toBe(true);
+    expect(
+      new RegExp(`testRule\\(\\s*${name}\\b`).test(test),
+      `run ${name} through testRule in ${topic}/${id}.test.ts`,
+    ).toBe(true);
   });
 
   it('exports its rule under its name, with its own id and topic, and the registry lists it', async () => {

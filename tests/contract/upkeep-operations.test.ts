@@ -17,6 +17,8 @@ const vfr: FlightConditions = {
   localTrainingNm: null,
   overWaterBeyondGlide: false,
   crewOnly: false,
+  errand: null,
+  region: null,
   approaches: [],
 };
 const ifr: FlightConditions = { ...vfr, rules: 'ifr', airspace: ['controlled'], topFt: 9_000 };

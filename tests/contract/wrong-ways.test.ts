@@ -1,14 +1,24 @@
 import { describe, expect, it } from 'vitest';
 import { assess } from '../../libs/rules/src/assess/assess.js';
+import type { Change } from '../../libs/rules/src/changes/changes.js';
+import { apply } from '../../libs/rules/src/changes/changes.js';
 import type { Dossier } from '../../libs/rules/src/dossier/dossier.js';
 import type { InstalledUnit } from '../../libs/rules/src/dossier/installation.js';
-import type { VorReadings } from '../../libs/rules/src/dossier/readings.js';
+import type { StaticLeakReadings, VorReadings } from '../../libs/rules/src/dossier/readings.js';
 import type { DatabaseLoad, Defect, Directive, Obligation, RecordHead } from '../../libs/rules/src/dossier/status.js';
 import { instantOf, minutesOf } from '../../libs/rules/src/time/instant.js';
 import { zoneDataVersion } from '../../libs/rules/src/time/zones.js';
 import type { FlightConditions } from '../../libs/rules/src/verdict/conditions.js';
 import type { Ready } from '../../libs/rules/src/verdict/result.js';
-import { mechanic, pilot, readingsOf, recordOf, typeOf } from '../../libs/rules/testing/builders.js';
+import {
+  approvalOf,
+  mechanic,
+  pilot,
+  radioStation,
+  readingsOf,
+  recordOf,
+  typeOf,
+} from '../../libs/rules/testing/builders.js';
 import { catalogueOf } from '../../libs/rules/testing/changes.js';
 import type { Part } from '../../libs/rules/testing/dossiers.js';
 import { dossierOf } from '../../libs/rules/testing/dossiers.js';
@@ -36,6 +46,8 @@ const vfr: FlightConditions = {
   localTrainingNm: null,
   overWaterBeyondGlide: false,
   crewOnly: false,
+  errand: null,
+  region: null,
   approaches: [],
 };
 const ifr: FlightConditions = { ...vfr, rules: 'ifr', airspace: ['controlled'], topFt: 9_000 };
@@ -412,6 +424,13 @@ const hours: readonly Wrong[] = [
 ];
 
 const inspections: readonly Wrong[] = [
+  {
+    thought: 'an annual whose entry gives no total time in service is entered',
+    change: [entry('annual', { meters: [] })],
+    flight: vfr,
+    ready: 'cannot-tell',
+    because: 'annual-inspection',
+  },
   {
     thought: 'a date on the board is an inspection',
     change: [entry('annual', { evidence: 'reported' })],
@@ -880,7 +899,28 @@ const altitude: readonly Wrong[] = [
   { thought: 'just below it does too', change: [noTransponder], flight: { ...vfr, topFt: 9_999 }, ready: 'yes' },
 ];
 
+const staticLeak = (part: Partial<StaticLeakReadings>): Part<Dossier> =>
+  entry('static', {
+    readings: readingsOf({
+      staticLeak: { ...(trainerRecords.static.readings?.staticLeak as StaticLeakReadings), ...part },
+    }),
+  });
+
 const readings: readonly Wrong[] = [
+  {
+    thought: 'a static system that does not leak has passed, whatever stands in its lines',
+    change: [staticLeak({ lossFt: 0, linesClear: false })],
+    flight: ifr,
+    ready: 'no',
+    because: 'static-leak-reading',
+  },
+  {
+    thought: 'a heater of the static ports that nobody tried is one that is not fitted',
+    change: [staticLeak({ portHeater: null })],
+    flight: ifr,
+    ready: 'cannot-tell',
+    because: 'static-leak-reading',
+  },
   {
     thought: 'a test that was entered as passed needs no look at its readings',
     change: [
@@ -1074,6 +1114,85 @@ const afterWork: readonly Wrong[] = [
   },
 ];
 
+/** The trainer after work of 12 March, and what was entered the day after it. */
+const worked = (...changes: readonly Change[]): Dossier => changes.reduce(apply, base);
+const work = { version: 1 as const, performed: { date: '2026-03-12', at: null } };
+const enter = (kind: RecordHead['kind'], subject: string): Change => ({
+  kind: 'record.add',
+  version: 1,
+  record: recordOf({
+    kind,
+    subjects: [subject],
+    on: '2026-03-13',
+    outcome: 'approved',
+    agency: radioStation,
+    note: 'Done.',
+  }),
+});
+const feedOfGps = base.configuration.links.find(
+  (each) => each.fromUnit === 'gps1',
+) as Dossier['configuration']['links'][number];
+const part = (touched: Extract<Change, { kind: 'link.disconnect' }>['touched']): Change => ({
+  ...work,
+  kind: 'link.disconnect',
+  linkId: feedOfGps.id,
+  touched,
+  reason: 'Rewired',
+});
+const darkNav = trainer(defect({ deferral: null }));
+const closed = (how: Extract<Change, { kind: 'defect.close' }>['how']): Dossier =>
+  apply(darkNav, {
+    ...work,
+    kind: 'defect.close',
+    defectId: 'd1',
+    how,
+    by: mechanic,
+    touched: ['nothing'],
+    entry: 'p. 4',
+  });
+const kinds: readonly Wrong[] = [
+  {
+    thought: 'a joint of which nobody said what it touched has touched nothing',
+    dossier: worked(part([]), enter('release-entry', 'gps1')),
+    flight: vfr,
+    ready: 'cannot-tell',
+    because: 'tests-after-change',
+  },
+  {
+    thought: 'a joint wants no approval for return to service',
+    dossier: worked(part(['nothing'])),
+    flight: vfr,
+    ready: 'no',
+    because: 'tests-after-change',
+  },
+  {
+    thought: 'a joint that touched nothing, said so and was released, leaves something open',
+    dossier: worked(part(['nothing']), enter('release-entry', 'gps1')),
+    flight: vfr,
+    ready: 'yes',
+  },
+  {
+    thought: 'a unit that is switched on again without a word has touched nothing',
+    dossier: worked({ ...work, kind: 'unit.reactivate', unitId: 'nav1', touched: [] }, enter('release-entry', 'nav1')),
+    flight: vfr,
+    ready: 'cannot-tell',
+    because: 'tests-after-change',
+  },
+  {
+    thought: 'a repair ends with the repair',
+    dossier: closed('repaired'),
+    flight: vfr,
+    ready: 'no',
+    because: 'tests-after-change',
+  },
+  {
+    thought: 'looking at an item and finding nothing is a repair',
+    dossier: closed('no-fault-found'),
+    flight: vfr,
+    ready: 'yes',
+  },
+];
+
 const fitted: readonly Wrong[] = [
   {
     thought: 'an aircraft of which nothing is recorded has nothing wrong',
@@ -1216,7 +1335,128 @@ function deferralOf(): NonNullable<Defect['deferral']> {
   };
 }
 
+const withoutElt: Part<Dossier> = {
+  configuration: { units: base.configuration.units.filter((each) => each.id !== 'elt1') },
+};
+const ferry: FlightConditions = { ...vfr, purpose: 'ferry', crewOnly: true };
+const errandsOfFlights: readonly Wrong[] = [
+  {
+    thought: 'any ferry flight with the crew alone goes without a transmitter',
+    change: [withoutElt],
+    flight: { ...ferry, errand: 'none-of-these' },
+    ready: 'no',
+    because: 'elt',
+  },
+  {
+    thought: 'a ferry flight whose errand nobody said is one of those excepted',
+    change: [withoutElt],
+    flight: ferry,
+    ready: 'cannot-tell',
+    because: 'elt',
+  },
+  {
+    thought: 'a newly acquired airplane may take somebody along to where its transmitter is fitted',
+    change: [withoutElt],
+    flight: { ...ferry, crewOnly: false, errand: 'newly-acquired' },
+    ready: 'no',
+    because: 'elt',
+  },
+  {
+    thought: 'an airplane without a transmitter is on its way to the repair of one',
+    change: [withoutElt],
+    flight: { ...ferry, errand: 'to-repair-of-elt' },
+    ready: 'no',
+    because: 'elt',
+  },
+  {
+    thought: 'every handing over of an old airplane is a delivery',
+    change: [withoutElt],
+    flight: { ...ferry, errand: 'manufacture-or-delivery' },
+    ready: 'no',
+    because: 'elt',
+  },
+];
+
+const asFound = approvalOf({ basis: 'as-found', acceptedBy: { asOf: '2025-01-10', by: 'R. Tamsin' } });
+const neverTested = entries({ without: ['correspondence', 'reporting'] });
+const correspondences: readonly Wrong[] = [
+  {
+    thought: 'what was never tested is not asked: reported and displayed altitude were fitted together once',
+    change: [neverTested],
+    flight: classC,
+    ready: 'cannot-tell',
+    because: 'altitude-correspondence',
+  },
+  {
+    thought: 'a test of the transponder says that the altitude it reports is that of the altimeter',
+    change: [
+      entries({ without: ['correspondence', 'reporting'], and: [{ ...trainerRecords.transponder, id: 'newer' }] }),
+    ],
+    flight: classC,
+    ready: 'cannot-tell',
+    because: 'altitude-correspondence',
+  },
+  {
+    thought: 'what a named person accepted as found is asked again',
+    change: [
+      neverTested,
+      {
+        configuration: {
+          units: base.configuration.units.map((each) =>
+            ['enc1', 'xpdr1'].includes(each.id) ? { ...each, approval: asFound } : each,
+          ),
+        },
+      },
+    ],
+    flight: classC,
+    ready: 'yes',
+  },
+];
+
+const islands: FlightConditions = { ...lpv, region: 'Islands' };
+const loaded = (part: Partial<DatabaseLoad>): Part<Dossier> => ({ status: { loads: [load(part)] } });
+const gpsAlone: Part<Dossier> = entries({ without: ['vor'] });
+const data: readonly Wrong[] = [
+  {
+    thought: 'data in force are good everywhere',
+    change: [loaded({ coverage: ['Mainland'] })],
+    flight: islands,
+    ready: 'no',
+    because: 'data-fits-flight',
+  },
+  {
+    thought: 'a region that nobody recorded is the one of the flight',
+    change: [loaded({ coverage: null })],
+    flight: islands,
+    ready: 'cannot-tell',
+    because: 'data-fits-flight',
+  },
+  {
+    thought: 'data in force may be flown whatever their provider warns of',
+    change: [loaded({ notices: [{ on: 'procedure', against: 'RNAV 18' }] })],
+    flight: lpv,
+    ready: 'cannot-tell',
+    because: 'data-fits-flight',
+  },
+  {
+    thought: 'a notice against a procedure costs the route',
+    change: [gpsAlone, loaded({ notices: [{ on: 'procedure', against: 'RNAV 18' }] })],
+    flight: ifr,
+    ready: 'yes',
+  },
+  {
+    thought: 'an update is no maintenance, however it was made',
+    dossier: apply(base, { kind: 'database.load', version: 1, load: load({ fromFlightDeck: false }) }),
+    flight: vfr,
+    ready: 'no',
+    because: 'tests-after-change',
+  },
+];
+
 const groups = {
+  data,
+  correspondence: correspondences,
+  errands: errandsOfFlights,
   time,
   hours,
   inspections,
@@ -1224,6 +1464,7 @@ const groups = {
   altitude,
   readings,
   'after work': afterWork,
+  'kinds of work': kinds,
   'what is fitted': fitted,
 };
 

@@ -11,7 +11,7 @@ import type { Capability } from '../../libs/rules/src/verdict/capability.js';
 import { aircraftCapabilities, meansCapabilities } from '../../libs/rules/src/verdict/capability.js';
 import type { Clause, Leaf, Outcome } from '../../libs/rules/src/verdict/clause.js';
 import type { FlightConditions, When } from '../../libs/rules/src/verdict/conditions.js';
-import { airspaces, approaches, purposes } from '../../libs/rules/src/verdict/conditions.js';
+import { airspaces, approaches, errands, purposes } from '../../libs/rules/src/verdict/conditions.js';
 import type { Statement } from '../../libs/rules/src/verdict/result.js';
 
 /** Random systems of statements over random clause trees, without any rule: the algebra alone. */
@@ -27,6 +27,8 @@ const when: fc.Arbitrary<When> = fc.oneof(
   fc.subarray([...purposes], { minLength: 1 }).map((purpose) => ({ purpose })),
   fc.subarray([...airspaces], { minLength: 1 }).map((airspace) => ({ airspace })),
   fc.integer({ min: 0, max: 20_000 }).map((topFt) => ({ topFt })),
+  fc.subarray([...errands, 'unsaid' as const], { minLength: 1 }).map((errand) => ({ errand })),
+  fc.constantFrom<When>({ region: ['Islands'] }, { regionSaid: true }),
 );
 
 const leaf: fc.Arbitrary<Leaf> = fc
@@ -81,6 +83,8 @@ export const flight: fc.Arbitrary<FlightConditions> = fc.record({
   localTrainingNm: fc.option(fc.integer({ min: 1, max: 100 })),
   overWaterBeyondGlide: fc.boolean(),
   crewOnly: fc.boolean(),
+  errand: fc.option(fc.constantFrom(...errands)),
+  region: fc.option(fc.constantFrom('Mainland', 'Islands')),
   approaches: fc.subarray([...approaches], { maxLength: 2 }),
 });
 

@@ -53,7 +53,7 @@ const apart: readonly Change[] = [
       deferral: null,
     },
   },
-  { kind: 'unit.amend', version: v, unit: { ...cdi2, serial: 'C2-B' }, reason: 'Read off the plate' },
+  { kind: 'unit.amend', version: v, unit: { ...cdi2, serial: 'C2-B' }, sameUnit: true, reason: 'Read off the plate' },
   { kind: 'link.disconnect', version: v, linkId: feed.id, performed, reason: 'Rewired', touched: [] },
   {
     kind: 'opening.set',

@@ -135,6 +135,9 @@ describe('old 23.1325(b)(2), through amendment 23-62: the figures that appendix 
       differentialInHg: null,
       cabinEquivalentFt: null,
       lossFt: 0,
+      linesClear: true,
+      portHeater: 'not-fitted',
+      surroundsUnchanged: true,
       ...part,
     }).outcome;
 

@@ -74,7 +74,16 @@ export const vor = () => ({
 });
 
 export const staticLeak = () => ({
-  staticLeak: { pressurized: false, aboveFieldFt: 1000, differentialInHg: null, cabinEquivalentFt: null, lossFt: 30 },
+  staticLeak: {
+    pressurized: false,
+    aboveFieldFt: 1000,
+    differentialInHg: null,
+    cabinEquivalentFt: null,
+    lossFt: 30,
+    linesClear: true,
+    portHeater: 'not-fitted',
+    surroundsUnchanged: true,
+  },
 });
 
 export const correspondence = () => ({

@@ -4,7 +4,7 @@ import { APP_FILTER } from '@nestjs/core';
 import { GraphQLModule } from '@nestjs/graphql';
 import { ApolloDriver } from '@nestjs/apollo';
 import type { ApolloDriverConfig } from '@nestjs/apollo';
-import { airspaces, approaches, purposes, topics } from '@tallywing/rules';
+import { airspaces, approaches, errands, purposes, topics } from '@tallywing/rules';
 import { AircraftModule } from './aircraft/aircraft.module.js';
 import { changeEnums } from './aircraft/changes.generated.js';
 import { CatalogueModule } from './catalogue/catalogue.module.js';
@@ -114,6 +114,7 @@ const enums = Object.fromEntries(
     FlightRules: ['vfr', 'ifr'],
     FlightLight: ['day', 'night'],
     FlightPurpose: purposes,
+    FlightErrand: errands,
     Airspace: airspaces,
     Approach: approaches,
   }).map(([name, values]) => [name, enumValues(values)]),

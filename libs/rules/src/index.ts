@@ -27,7 +27,7 @@ export { admit, apply, blankDossier, changeDefinitions, changeSchema, parseChang
 export type { Change, ChangeKind, ChangeOf, Parsed } from './changes/changes.js';
 export { refusalTexts } from './changes/refusal.js';
 export type { Refusal, RefusalCode } from './changes/refusal.js';
-export { touchedBy } from './changes/checks.js';
+export { touchedBy, touchedByJoint } from './changes/checks.js';
 export { entryTexts, readEntry, unknownPairFamilies } from './catalogue/entry.js';
 export { limitationFields, withSpeed } from './catalogue/entry-checks.js';
 export type { EntryCode, EntryProblem, ReadEntry, TypeEntry } from './catalogue/entry.js';
@@ -39,6 +39,7 @@ export {
   approaches,
   airspaces,
   defaultConditions,
+  errands,
   purposes,
   strictest,
   widenConditions,

@@ -66,6 +66,13 @@ export function readingsOf(part: Partial<Readings>): Readings {
   return { ...none, correspondence: null, compass: null, bonding: null, interference: null, ...part };
 }
 
+/** What stands for time in service, and what an inspection's entry gives of it (43.11(a)). */
+export const timeInService = {
+  definitions: [{ id: 'tach', name: 'Tachometer', kind: 'tachometer', perFlightHour: 1000, offset: 0 }],
+  timeInService: 'tach',
+} as const;
+export const totalTime = [{ meter: 'tach', value: 400_000 }] as const;
+
 /** An entry that was seen, passed, by nobody in particular. */
 export function recordOf(part: Partial<RecordHead> & Pick<RecordHead, 'kind'> & { readonly on: string }): RecordHead {
   const { on, ...rest } = part;

@@ -203,6 +203,9 @@ export const trainerRecords = {
         differentialInHg: null,
         cabinEquivalentFt: null,
         lossFt: 20,
+        linesClear: true,
+        portHeater: 'not-fitted',
+        surroundsUnchanged: true,
       },
     }),
   }),
@@ -480,6 +483,8 @@ export const trainerParts: Part<Dossier> = {
         expires: '2026-03-19T09:01Z',
         loaded: { date: '2026-02-19', at: null },
         fromFlightDeck: true,
+        coverage: null,
+        notices: [],
       },
     ],
     completeness: listName.options

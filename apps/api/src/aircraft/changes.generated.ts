@@ -14,6 +14,7 @@ export const changeKinds: Readonly<
   equipmentState: { kind: 'equipment.state', version: 1, type: 'EquipmentStateChangeInput' },
   staticSystemSet: { kind: 'static-system.set', version: 1, type: 'StaticSystemSetChangeInput' },
   workDone: { kind: 'work.done', version: 1, type: 'WorkDoneChangeInput' },
+  touchedState: { kind: 'touched.state', version: 1, type: 'TouchedStateChangeInput' },
   unitInstall: { kind: 'unit.install', version: 1, type: 'UnitInstallChangeInput' },
   unitRemove: { kind: 'unit.remove', version: 1, type: 'UnitRemoveChangeInput' },
   unitAmend: { kind: 'unit.amend', version: 1, type: 'UnitAmendChangeInput' },
@@ -142,7 +143,12 @@ export const inputShapes: Readonly<Record<string, Readonly<Record<string, FieldS
     xIn: { nullable: true },
     yIn: { nullable: true },
   },
-  AntennaRemoveChangeInput: { antennaId: {}, performed: { type: 'PerformedInput' }, reason: {} },
+  AntennaRemoveChangeInput: {
+    antennaId: {},
+    performed: { type: 'PerformedInput' },
+    touched: { list: true },
+    reason: {},
+  },
   AsBuiltInput: {
     air: { nullable: true },
     airwaysClear: { nullable: true },
@@ -182,6 +188,7 @@ export const inputShapes: Readonly<Record<string, Readonly<Record<string, FieldS
   CompletenessStateChangeInput: { lists: { type: 'CompletenessInput', list: true } },
   CorrespondencePointInput: { altimeterFt: {}, reportedFt: {} },
   CorrespondenceReadingsInput: { points: { type: 'CorrespondencePointInput', list: true } },
+  DataNoticeInput: { on: {}, against: {} },
   DatabaseDropChangeInput: { unitId: {}, database: {}, slot: {} },
   DatabaseLoadChangeInput: { load: { type: 'DatabaseLoadInput' } },
   DatabaseLoadInput: {
@@ -193,6 +200,8 @@ export const inputShapes: Readonly<Record<string, Readonly<Record<string, FieldS
     expires: { nullable: true },
     loaded: { type: 'PerformedInput' },
     fromFlightDeck: { nullable: true },
+    coverage: { list: true, nullable: true },
+    notices: { type: 'DataNoticeInput', list: true },
   },
   DecisionFormInput: { executed: { nullable: true }, releasedAt: { nullable: true }, copySentAt: { nullable: true } },
   DecisionInput: {
@@ -206,7 +215,14 @@ export const inputShapes: Readonly<Record<string, Readonly<Record<string, FieldS
     form: { type: 'DecisionFormInput', nullable: true },
   },
   DecisionRecordChangeInput: { decision: { type: 'DecisionInput' } },
-  DefectCloseChangeInput: { defectId: {}, how: {}, by: { type: 'AgencyInput' }, on: {}, entry: {} },
+  DefectCloseChangeInput: {
+    defectId: {},
+    how: {},
+    by: { type: 'AgencyInput' },
+    performed: { type: 'PerformedInput' },
+    touched: { list: true },
+    entry: {},
+  },
   DefectDeferChangeInput: { defectId: {}, deferral: { type: 'DeferralInput' } },
   DefectInput: {
     id: {},
@@ -479,6 +495,9 @@ export const inputShapes: Readonly<Record<string, Readonly<Record<string, FieldS
     differentialInHg: { nullable: true },
     cabinEquivalentFt: { nullable: true },
     lossFt: { nullable: true },
+    linesClear: { nullable: true },
+    portHeater: { nullable: true },
+    surroundsUnchanged: { nullable: true },
   },
   StaticSystemInput: { id: {}, name: {}, lastOpened: { type: 'PerformedInput', nullable: true } },
   StaticSystemSetChangeInput: { system: { type: 'StaticSystemInput' } },
@@ -491,6 +510,7 @@ export const inputShapes: Readonly<Record<string, Readonly<Record<string, FieldS
     grants: { list: true, nullable: true },
   },
   SupplementSetChangeInput: { supplement: { type: 'SupplementInput' } },
+  TouchedStateChangeInput: { obligationId: {}, touched: { list: true }, by: { type: 'StatementInput' } },
   TransponderReadingsInput: {
     equipmentClass: { nullable: true },
     testSet: { nullable: true },
@@ -519,7 +539,7 @@ export const inputShapes: Readonly<Record<string, Readonly<Record<string, FieldS
     combinedAllCallCorrect: { nullable: true },
     squitterCorrect: { nullable: true },
   },
-  UnitAmendChangeInput: { unit: { type: 'InstalledUnitInput' }, reason: {} },
+  UnitAmendChangeInput: { unit: { type: 'InstalledUnitInput' }, sameUnit: { nullable: true }, reason: {} },
   UnitDeactivateChangeInput: {
     unitId: {},
     performed: { type: 'PerformedInput' },
@@ -585,6 +605,7 @@ export const changeEnums: Readonly<Record<string, readonly string[]>> = {
   Combine: ['first', 'last'],
   CoolingAir: ['none', 'ram-air', 'blower'],
   CountFrom: ['done', 'due', 'earlier'],
+  DataNoticeOn: ['procedure', 'waypoint'],
   DatabaseKind: ['navigation', 'terrain', 'obstacle', 'chart', 'other'],
   DatabaseSlot: ['this', 'next'],
   DecisionAnswer: ['major', 'minor', 'required', 'not-required', 'accepted'],
@@ -703,6 +724,7 @@ export const changeEnums: Readonly<Record<string, readonly string[]>> = {
   PaperKind: ['registration', 'airworthiness-certificate', 'flight-manual', 'operating-limitations', 'radio-licence'],
   PlacardKind: ['gnss-vfr-only', 'elt-removed', 'inoperative', 'kinds-of-operation', 'compass', 'loading', 'other'],
   Place: ['pilot-panel', 'centre-stack', 'copilot-panel', 'glareshield', 'pedestal', 'remote'],
+  PortHeater: ['works', 'does-not-work', 'not-fitted'],
   ProgramKind: ['annual', 'progressive', 'selected-program', 'approved-program'],
   ProtectorKind: ['breaker', 'fuse', 'none'],
   Rating: [
@@ -769,6 +791,7 @@ export const changeEnums: Readonly<Record<string, readonly string[]>> = {
     'behind-panel',
     'registration',
     'flight-characteristics',
+    'nothing',
   ],
   TransponderClass: [
     'atcrbs-1a',

@@ -105,6 +105,8 @@ describe('stamps', () => {
     localTrainingNm: null,
     overWaterBeyondGlide: false,
     crewOnly: false,
+    errand: null,
+    region: null,
     approaches: [],
   } as const;
   it('change with what is asked, not with its name or order', () => {

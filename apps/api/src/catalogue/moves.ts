@@ -56,6 +56,7 @@ export function moveOf(
 function moveChange(unit: Unit, to: EquipmentType): Change {
   return {
     kind: 'unit.amend',
+    sameUnit: null,
     version: 1,
     unit: { ...unit, typeId: to.id },
     reason: `${to.document}, revision ${to.revision}`,

@@ -322,10 +322,15 @@ const owners: readonly Spec[] = [
           kind: 'antenna.fit',
           antenna: { id: 'ant-com2', kind: 'com', units: ['com2'], approved: true, xIn: 74, yIn: -4 },
           performed: at(days.ago(30), '15:00'),
-          touched: [],
+          touched: ['nothing'],
         },
         days.ago(30),
       );
+      history.record('release-entry', ['com2'], days.ago(30), {
+        outcome: 'approved',
+        agency: mechanic,
+        done: at(days.ago(30), '18:00'),
+      });
     },
     about:
       'Twin in the islands: next data cycle loaded, an altimeter that failed once and then passed; navigator and cabin lights on one breaker, second radio antenna near the satellite antenna; two ways of finding traffic switched on that exclude each other.',
@@ -517,7 +522,7 @@ function amend(
   for (const { change } of [...history.entries]) {
     if (change.kind !== 'unit.install' || change.unit.id !== unitId || change.unit.asBuilt === null) continue;
     const unit = { ...change.unit, fitted: change.performed, asBuilt: { ...change.unit.asBuilt, ...part } };
-    history.add({ kind: 'unit.amend', unit, reason }, day);
+    history.add({ kind: 'unit.amend', unit, sameUnit: null, reason }, day);
   }
 }
 

@@ -1,4 +1,4 @@
-import { touchedBy } from '@tallywing/rules';
+import { touchedBy, touchedByJoint } from '@tallywing/rules';
 import type { Change, ChangeOf } from '@tallywing/rules';
 import { asBuiltOf, placeOfAntenna } from './build.js';
 import { demoTypes } from './catalogue/all.js';
@@ -12,6 +12,8 @@ type Record = ChangeOf<'record.add'>['record'];
 type Unit = ChangeOf<'unit.install'>['unit'];
 /** A change without its version, which the demo always writes as 1. */
 type Draft = { [C in Change as C['kind']]: Omit<C, 'version'> }[Change['kind']];
+
+const typesById = Object.fromEntries(Object.values(demoTypes).map((each) => [each.id, each]));
 
 /** A change and the day on which the shop wrote it down. */
 export interface Dated {
@@ -138,7 +140,7 @@ export class History {
           fitted: null,
         },
         performed: { date, at: `${date}T15:30Z` },
-        touched: [],
+        touched: orNothing(touchedByJoint({ fromUnit: from, fromPort, toUnit: to, toPort }, this.units(), typesById)),
       },
       date,
     );
@@ -150,7 +152,7 @@ export class History {
         kind: 'antenna.fit',
         antenna: { id, kind, units: [...units], approved: true, ...placeOfAntenna[kind] },
         performed: { date, at: `${date}T15:40Z` },
-        touched: [],
+        touched: ['nothing'],
       },
       date,
     );
@@ -192,10 +194,16 @@ export class History {
           expires: cycle.expires,
           loaded: { date: on, at: `${on}T14:00Z` },
           fromFlightDeck: true,
+          coverage: null,
+          notices: [],
         },
       },
       on,
     );
+  }
+
+  private units(): readonly Unit[] {
+    return this.entries.flatMap(({ change }) => (change.kind === 'unit.install' ? [change.unit] : []));
   }
 
   typeId(type: keyof typeof demoTypes): string {
@@ -249,4 +257,9 @@ function yearBefore(date: string): string {
 
 function serialOf(id: string, date: string): string {
   return `${id.toUpperCase()}-${date.slice(2, 4)}${date.slice(5, 7)}${date.slice(8, 10)}`;
+}
+
+/** The panel lay open for the units: what a joint touched beside what it carries was said with them. */
+function orNothing(touched: ReturnType<typeof touchedByJoint>): ReturnType<typeof touchedByJoint> {
+  return touched.length === 0 ? ['nothing'] : touched;
 }

@@ -131,7 +131,16 @@ export function vorBySignal(error: number): Readings {
 export function staticLeak(lossFt = 40): Readings {
   return {
     ...noReadings,
-    staticLeak: { pressurized: false, aboveFieldFt: 1000, differentialInHg: null, cabinEquivalentFt: null, lossFt },
+    staticLeak: {
+      pressurized: false,
+      aboveFieldFt: 1000,
+      differentialInHg: null,
+      cabinEquivalentFt: null,
+      lossFt,
+      linesClear: true,
+      portHeater: 'not-fitted',
+      surroundsUnchanged: true,
+    },
   };
 }
 

@@ -32,7 +32,7 @@ const WIDEST_NM = 500;
 
 /** @throws AppError BAD_INPUT naming the condition */
 export function checkedConditions(given: FlightConditions, field: string): FlightConditions {
-  const { topFt, localTrainingNm = null, approaches, rules } = given;
+  const { topFt, localTrainingNm = null, approaches, rules, errand = null } = given;
   if (topFt < 0 || topFt > HIGHEST_FT)
     throw badInput(`${field}.topFt`, `The altitude is 0 to ${HIGHEST_FT} ft.`, 'Write it in feet.');
   if (localTrainingNm !== null && (localTrainingNm < 1 || localTrainingNm > WIDEST_NM))
@@ -52,6 +52,8 @@ export function checkedConditions(given: FlightConditions, field: string): Fligh
     localTrainingNm,
     overWaterBeyondGlide: given.overWaterBeyondGlide,
     crewOnly: given.crewOnly,
+    errand,
+    region: given.region?.trim() ? checkedText(given.region, `${field}.region`, 'the name of the region') : null,
     approaches: [...new Set(approaches)],
   };
 }

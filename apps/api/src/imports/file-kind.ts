@@ -1,4 +1,4 @@
-import type { Change, Dossier, EquipmentType } from '@tallywing/rules';
+import type { Catalogue, Change, Dossier, EquipmentType } from '@tallywing/rules';
 import type { Table } from './csv.js';
 import type { Form } from './forms.js';
 import type { BadRow } from './problems.js';
@@ -34,6 +34,7 @@ export interface PlanContext {
   readonly file: string;
   /** The civil day of the import, for statements without a day of their own. */
   readonly today: string;
+  readonly types: Catalogue['types'];
   readonly typeNamed: (name: string) => EquipmentType | null;
   readonly operatorNamed: (name: string) => string;
   readonly baseNamed: (name: string, zone: string | null) => { id: string; name: string; zone: string };

@@ -314,6 +314,7 @@ class Planner {
       isNew: working.dossier.revision === 0,
       file: row.file,
       today: this.known.now.slice(0, 10),
+      types: this.catalogue.types,
       typeNamed: (name) => typeNamed(Object.values(this.catalogue.types), name),
       operatorNamed: (name) => this.lists.operatorNamed(name, (text) => this.remark(row, text)),
       baseNamed: (name, zone) => this.lists.baseNamed(name, zone, (text) => this.remark(row, text)),

@@ -17,6 +17,7 @@ const doing: Readonly<Record<string, string>> = {
   'placard.remove': 'Take off the placard of',
   'supplement.set': 'Put the flight manual supplement in order for',
   'database.load': 'Load the database of',
+  'touched.state': 'Say what the work touched:',
   'defect.defer': 'Defer',
   'defect.close': 'Repair and close',
   'hold.lift': 'Lift the hold',

@@ -18,6 +18,8 @@ const flight = {
   localTrainingNm: null,
   overWaterBeyondGlide: false,
   crewOnly: false,
+  errand: null,
+  region: null,
   approaches: [],
 } as const;
 type Operation = 'vfr-day' | 'ifr' | 'approach-vor' | 'approach-ils' | 'approach-lnav' | 'approach-lpv';

@@ -12,6 +12,8 @@ const vfr: FlightConditions = {
   localTrainingNm: null,
   overWaterBeyondGlide: false,
   crewOnly: false,
+  errand: null,
+  region: null,
   approaches: [],
 };
 

@@ -177,31 +177,52 @@ describe('a static system', () => {
         differentialInHg: null,
         cabinEquivalentFt: null,
         lossFt: -40,
+        linesClear: true,
+        portHeater: 'works',
+        surroundsUnchanged: true,
         ...change,
       }),
     ).map(([what, , ...others]) => [what, ...others.slice(0, 3)]);
+
+  const condition = [
+    ['lines-clear', true, null, { is: true }],
+    ['port-heater-works', true, null, { is: true }],
+    ['surrounds-unchanged', true, null, { is: true }],
+  ];
 
   it('unpressurized', () => {
     expect(leak({})).toEqual([
       ['suction', 1000, 'ft', { least: 1000 }],
       ['loss', 40, 'ft', { most: 100 }],
+      ...condition,
     ]);
     expect(leak({ aboveFieldFt: 900, differentialInHg: 0.97 })[0]).toEqual(['suction', 1, 'inHg', { least: 1 }]);
   });
 
   it('pressurized', () => {
-    expect(leak({ pressurized: true, cabinEquivalentFt: 8000 })).toEqual([['loss', 40, 'ft', { most: 160 }]]);
+    expect(leak({ pressurized: true, cabinEquivalentFt: 8000 })).toEqual([
+      ['loss', 40, 'ft', { most: 160 }],
+      ...condition,
+    ]);
     expect(leak({ pressurized: true, cabinEquivalentFt: 8000, lossFt: null })).toEqual([
       ['loss', null, 'ft', { most: 160 }],
+      ...condition,
     ]);
-    expect(leak({ pressurized: true })).toEqual([['cabin-equivalent', null, 'ft', {}]]);
+    expect(leak({ pressurized: true })).toEqual([['cabin-equivalent', null, 'ft', {}], ...condition]);
   });
 
   it('of which that is not known', () => {
     expect(leak({ pressurized: null })).toEqual([
       ['pressurized', null, null, {}],
       ['loss', 40, 'ft', { most: 100 }],
+      ...condition,
     ]);
+    expect(leak({ linesClear: null, portHeater: null, surroundsUnchanged: false }).slice(2)).toEqual([
+      ['lines-clear', null, null, { is: true }],
+      ['port-heater-works', null, null, { is: true }],
+      ['surrounds-unchanged', false, null, { is: true }],
+    ]);
+    expect(leak({ portHeater: 'not-fitted' }).map(([what]) => what)).not.toContain('port-heater-works');
   });
 });
 

@@ -8,6 +8,9 @@ const unpressurized: StaticLeakReadings = {
   differentialInHg: null,
   cabinEquivalentFt: null,
   lossFt: 40,
+  linesClear: true,
+  portHeater: 'works',
+  surroundsUnchanged: true,
 };
 const outcome = (change: Partial<StaticLeakReadings>) => judgeStaticLeak({ ...unpressurized, ...change }).outcome;
 
@@ -48,4 +51,19 @@ test('a height that suffices stands although a smaller difference of pressure wa
     unit: 'ft',
     outcome: 'met',
   });
+});
+
+test('appendix E(a)(1), (3), (4): lines clear, heater works where fitted, surface as it was; each not said, cannot tell', () => {
+  expect([outcome({ linesClear: false }), outcome({ linesClear: null })]).toEqual(['not-met', 'cannot-tell']);
+  expect([
+    outcome({ portHeater: 'not-fitted' }),
+    outcome({ portHeater: 'does-not-work' }),
+    outcome({ portHeater: null }),
+  ]).toEqual(['met', 'not-met', 'cannot-tell']);
+  expect([outcome({ surroundsUnchanged: false }), outcome({ surroundsUnchanged: null })]).toEqual([
+    'not-met',
+    'cannot-tell',
+  ]);
+  expect(outcome({ pressurized: true, cabinEquivalentFt: 8000, linesClear: false })).toBe('not-met');
+  expect(outcome({ pressurized: null, surroundsUnchanged: false })).toBe('not-met');
 });

@@ -1,14 +1,15 @@
 import { z } from 'zod';
 import { id, note } from '../catalogue/words.js';
 import { aircraft, authority, equipmentState } from '../dossier/aircraft.js';
-import { performed } from '../dossier/common.js';
+import { performed, statement } from '../dossier/common.js';
+import type { Dossier } from '../dossier/dossier.js';
 import { staticSystem, touched } from '../dossier/status.js';
 import { isZone } from '../time/zones.js';
 import { defineChange } from './define.js';
 import { put, withConfiguration, withStatus } from './lists.js';
-import { openObligations } from './obligations.js';
+import { openObligations, sayTouched } from './obligations.js';
 import { refuse } from './refusal.js';
-import { notInFuture } from './checks.js';
+import { notInFuture, touchesAgree } from './checks.js';
 
 export const aircraftAdd = defineChange({
   kind: 'aircraft.add',
@@ -88,6 +89,7 @@ export const workDone = defineChange({
   schema: z.object({ what: note, unitId: id.nullable(), touched: z.array(touched).min(1), performed }),
   admit: (change, { dossier, now }) => [
     ...notInFuture(change.performed.date, 'performed.date', now),
+    ...touchesAgree(change.touched, 'touched'),
     ...(change.unitId !== null && !dossier.configuration.units.some((unit) => unit.id === change.unitId)
       ? [refuse('unknown-unit', 'unitId', { id: change.unitId })]
       : []),
@@ -103,3 +105,24 @@ export const workDone = defineChange({
       }),
     }),
 });
+
+/** Says what a piece of work touched, where that was left open when the work was written down. */
+export const touchedState = defineChange({
+  kind: 'touched.state',
+  schema: z.object({ obligationId: id, touched: z.array(touched).min(1), by: statement }),
+  admit: (change, { dossier, now }) => [
+    ...(unsaid(dossier, change.obligationId)
+      ? []
+      : [refuse('unknown-id', 'obligationId', { id: change.obligationId })]),
+    ...touchesAgree(change.touched, 'touched'),
+    ...notInFuture(change.by.asOf, 'by.asOf', now),
+  ],
+  apply: (dossier, change) => {
+    const owed = unsaid(dossier, change.obligationId);
+    return owed ? withStatus(dossier, { obligations: sayTouched(dossier, owed, change.touched) }) : dossier;
+  },
+});
+
+function unsaid({ status }: Dossier, wanted: string) {
+  return status.obligations.find((each) => each.id === wanted && each.what === 'what-was-touched');
+}

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { approvalOf, linkOf, recordOf, typeOf, unitOf } from '../../testing/builders.js';
+import { approvalOf, linkOf, mechanic, recordOf, typeOf, unitOf } from '../../testing/builders.js';
 import { added, after, catalogueOf, plainAircraft } from '../../testing/changes.js';
 import { dossier as dossierSchema } from '../dossier/dossier.js';
 import type { Change } from './changes.js';
@@ -78,6 +78,93 @@ const read = (dial: number, asOf: string): Change => ({
   dial,
   asOf,
   by: 'J. Orrell',
+});
+
+const encoder = install({
+  unit: unitOf({ id: 'enc1', functions: ['altitude-reporting'] }),
+  touched: ['altitude-chain'],
+});
+const transponder = install({
+  unit: unitOf({ id: 'xp1', functions: ['transponder', 'ads-b-out-1090'] }),
+  touched: ['transponder', 'ads-b'],
+});
+type Touched = Extract<Change, { kind: 'work.done' }>['touched'];
+const join = (touched: Touched, date = '2026-04-02', part: object = {}): Change => ({
+  kind: 'link.connect',
+  version: 1,
+  link: { ...linkOf('gps1', 'P1', 'cdi1', 'lateral-deviation'), ...part },
+  performed: on(date),
+  touched,
+});
+const altitude = {
+  kind: 'link.connect' as const,
+  version: 1 as const,
+  link: linkOf('enc1', 'altitude-gray', 'xp1', 'altitude-gray'),
+  performed: on('2026-04-02'),
+  touched: ['altitude-chain' as const],
+};
+const amend = (serial: string | null, sameUnit: boolean | null = null): Change => ({
+  kind: 'unit.amend',
+  version: 1,
+  unit: unitOf({ id: 'gps1', typeId: 'nx5', serial }),
+  sameUnit,
+  reason: 'Read off the plate',
+});
+const out: Change = {
+  kind: 'unit.remove',
+  version: 1,
+  unitId: 'gps1',
+  performed: on('2026-04-02'),
+  reason: 'sold',
+  touched: ['gnss'],
+  mass: null,
+};
+const asFound = (asOf: string) => ({ by: 'as-found' as const, document: null, acceptedBy: { asOf, by: 'R. Tamsin' } });
+const numberedAs = (serial: string | null) =>
+  after([added, install({ unit: unitOf({ id: 'gps1', typeId: 'nx5', serial }) }), cdi], catalogue);
+const numbered = numberedAs('G1');
+const taken = (serial: string | null) => after([out], catalogue, numberedAs(serial));
+const sayWhat = (obligationId: string, touched: Touched): Change => ({
+  kind: 'touched.state',
+  version: 1,
+  obligationId,
+  touched,
+  by: { asOf: '2026-05-01', by: 'R. Tamsin' },
+});
+const withDefect = (subject: string) =>
+  after(
+    [
+      added,
+      install(),
+      {
+        kind: 'defect.raise',
+        version: 1,
+        defect: {
+          id: 'd1',
+          kind: 'inoperative-item',
+          subject,
+          text: 'Display dark',
+          raised: on('2026-03-10'),
+          decidedBy: null,
+          deferral: null,
+        },
+      },
+    ],
+    catalogue,
+  );
+const close = (
+  how: Extract<Change, { kind: 'defect.close' }>['how'],
+  touched: Touched,
+  date = '2026-04-02',
+): Change => ({
+  kind: 'defect.close',
+  version: 1,
+  defectId: 'd1',
+  how,
+  by: mechanic,
+  performed: on(date),
+  touched,
+  entry: 'p. 4',
 });
 
 describe('admit refuses, naming code and field', () => {
@@ -242,6 +329,94 @@ describe('admit refuses, naming code and field', () => {
       },
     ],
     [
+      'touch-missing',
+      'touched',
+      {
+        kind: 'link.connect',
+        version: 1,
+        link: linkOf('enc1', 'altitude-gray', 'xp1', 'altitude-gray'),
+        performed: on('2026-04-02'),
+        touched: ['behind-panel'],
+      },
+      after([added, encoder, transponder], catalogue),
+    ],
+    [
+      'touch-missing',
+      'touched',
+      {
+        kind: 'link.connect',
+        version: 1,
+        link: linkOf('gps1', 'position', 'xp1', 'position'),
+        performed: on('2026-04-02'),
+        touched: ['nothing'],
+      },
+      after([added, install(), transponder], catalogue),
+    ],
+    [
+      'touch-missing',
+      'touched',
+      {
+        kind: 'link.disconnect',
+        version: 1,
+        linkId: altitude.link.id,
+        performed: on('2026-04-02'),
+        touched: [],
+        reason: 'moved',
+      },
+      after([added, encoder, transponder, altitude], catalogue),
+    ],
+    [
+      'touched-contradicts',
+      'touched',
+      {
+        kind: 'unit.reactivate',
+        version: 1,
+        unitId: 'gps1',
+        performed: on('2026-04-02'),
+        touched: ['nothing', 'gnss'],
+      },
+    ],
+    [
+      'touched-contradicts',
+      'touched',
+      install({ unit: unitOf({ id: 'new', typeId: 'nx5' }), touched: ['gnss', 'nothing'] }),
+    ],
+    [
+      'touched-contradicts',
+      'touched',
+      {
+        kind: 'work.done',
+        version: 1,
+        what: 'x',
+        unitId: null,
+        touched: ['nothing', 'ferrous'],
+        performed: on('2026-04-02'),
+      },
+    ],
+    ['another-serial', 'unit.serial', amend('G2'), numbered],
+    ['another-serial', 'unit.serial', amend('G2', false), numbered],
+    ['another-serial', 'unit.serial', amend(null), numbered],
+    [
+      'id-of-another-unit',
+      'unit.id',
+      install({ unit: unitOf({ id: 'gps1', typeId: 'nx5', serial: 'G2' }) }),
+      taken('G1'),
+    ],
+    [
+      'id-of-another-unit',
+      'unit.id',
+      install({ unit: unitOf({ id: 'gps1', typeId: 'nx5', serial: null }) }),
+      taken('G1'),
+    ],
+    [
+      'id-of-another-unit',
+      'unit.id',
+      install({ unit: unitOf({ id: 'gps1', typeId: 'nx5', serial: 'G1' }) }),
+      taken(null),
+    ],
+    ['unknown-id', 'obligationId', sayWhat('release-entry:gps1', ['nothing'])],
+    ['dates-out-of-order', 'performed.date', close('repaired', ['nothing'], '2026-03-09'), withDefect('gps1')],
+    [
       'dates-out-of-order',
       'load.expires',
       {
@@ -256,6 +431,8 @@ describe('admit refuses, naming code and field', () => {
           expires: '2026-05-14T09:01Z',
           loaded: on('2026-05-14'),
           fromFlightDeck: true,
+          coverage: null,
+          notices: [],
         },
       },
     ],
@@ -409,6 +586,192 @@ describe('apply', () => {
     expect(dossier.configuration.links).toEqual([]);
     expect(dossier.status.obligations.map((each) => each.id)).not.toContain('gnss-function-check:gps1');
     expect(dossier.status.obligations.map((each) => each.id)).toContain('release-entry:aircraft');
+  });
+
+  const since = (dossier: ReturnType<typeof after>, date: string) =>
+    dossier.status.obligations.filter((each) => each.since.date === date).map((each) => each.id);
+
+  it.each<[string, readonly Change[], readonly string[]]>([
+    ['left open: it may be anything', [join([])], ['release-entry:gps1', 'what-was-touched:gps1']],
+    ['nothing, by name', [join(['nothing'])], ['release-entry:gps1']],
+    ['behind the panel', [join(['behind-panel'])], ['controls-check:aircraft', 'release-entry:gps1']],
+    [
+      'left open, of the day on which one of its units was fitted: part of that fitting',
+      [
+        install({
+          unit: unitOf({ id: 'cdi9', functions: ['lateral-deviation'] }),
+          touched: ['behind-panel'],
+          performed: on('2026-04-02'),
+        }),
+        join([], '2026-04-02', { toUnit: 'cdi9' }),
+      ],
+      ['controls-check:aircraft', 'release-entry:cdi9'],
+    ],
+    ['accepted as found', [join([], '2026-04-02', { cover: asFound('2026-04-02') })], []],
+    [
+      'accepted as found the day before it was made: that is no finding',
+      [join([], '2026-04-02', { cover: asFound('2026-04-01') })],
+      ['release-entry:gps1', 'what-was-touched:gps1'],
+    ],
+    [
+      'as found, by nobody',
+      [join([], '2026-04-02', { cover: { ...asFound('2026-04-02'), acceptedBy: null } })],
+      ['release-entry:gps1', 'what-was-touched:gps1'],
+    ],
+    [
+      'accepted as found, yet something was touched',
+      [join(['ferrous'], '2026-04-02', { cover: asFound('2026-04-02') })],
+      ['compass-swing:aircraft', 'release-entry:gps1'],
+    ],
+  ])('a joint: %s', (_name, changes, ids) => {
+    expect(since(after([added, install(), cdi, ...changes], catalogue), '2026-04-02')).toEqual(ids);
+  });
+
+  it.each<[string, Change, readonly string[]]>([
+    [
+      'parted, left open',
+      {
+        kind: 'link.disconnect',
+        version: 1,
+        linkId: 'gps1.P1-cdi1.lateral-deviation',
+        performed: on('2026-04-05'),
+        touched: [],
+        reason: 'moved',
+      },
+      ['release-entry:gps1', 'what-was-touched:gps1'],
+    ],
+    [
+      'an antenna for it, left open',
+      {
+        kind: 'antenna.fit',
+        version: 1,
+        antenna: { id: 'a1', kind: 'gnss', units: ['gps1'], approved: true, xIn: null, yIn: null },
+        performed: on('2026-04-05'),
+        touched: [],
+      },
+      ['release-entry:gps1', 'what-was-touched:gps1'],
+    ],
+    [
+      'reactivated, left open',
+      { kind: 'unit.reactivate', version: 1, unitId: 'gps1', performed: on('2026-04-05'), touched: [] },
+      ['release-entry:gps1', 'what-was-touched:gps1'],
+    ],
+    [
+      'reactivated by its breaker alone',
+      { kind: 'unit.reactivate', version: 1, unitId: 'gps1', performed: on('2026-04-05'), touched: ['nothing'] },
+      ['release-entry:gps1'],
+    ],
+  ])('a unit: %s', (_name, change, ids) => {
+    const link = { ...linkOf('gps1', 'P1', 'cdi1', 'lateral-deviation'), id: 'gps1.P1-cdi1.lateral-deviation' };
+    const joined: Change = { kind: 'link.connect', version: 1, link, performed: on('2026-03-02'), touched: [] };
+    expect(since(after([added, install(), cdi, joined, change], catalogue), '2026-04-05')).toEqual(ids);
+  });
+
+  it('takes an antenna off as work', () => {
+    const antenna = { id: 'a1', kind: 'gnss' as const, units: ['gps1'], approved: true, xIn: null, yIn: null };
+    const fit: Change = { kind: 'antenna.fit', version: 1, antenna, performed: on('2026-03-02'), touched: [] };
+    const off: Change = {
+      kind: 'antenna.remove',
+      version: 1,
+      antennaId: 'a1',
+      performed: on('2026-04-05'),
+      touched: [],
+      reason: 'moved',
+    };
+    const dossier = after([added, install(), fit, off], catalogue);
+    expect(dossier.configuration.antennas).toEqual([]);
+    expect(since(dossier, '2026-04-05')).toEqual(['release-entry:gps1', 'what-was-touched:gps1']);
+  });
+
+  it('opens what is said later of work that left it open, since that work, and counts an entry made meanwhile', () => {
+    const check: Change = {
+      kind: 'record.add',
+      version: 1,
+      record: recordOf({ kind: 'controls-check', on: '2026-04-03' }),
+    };
+    const open = after([added, install(), cdi, join([])], catalogue);
+    const said = after([check, sayWhat('what-was-touched:gps1', ['behind-panel', 'gnss'])], catalogue, open);
+    expect(since(said, '2026-04-02')).toEqual([
+      'controls-check:aircraft',
+      'gnss-function-check:gps1',
+      'release-entry:gps1',
+      'vhf-interference-check:gps1',
+    ]);
+    expect(said.status.obligations.find((each) => each.what === 'controls-check')?.closedBy).toBe(check.record.id);
+    expect(since(after([sayWhat('what-was-touched:gps1', ['nothing'])], catalogue, open), '2026-04-02')).toEqual([
+      'release-entry:gps1',
+    ]);
+  });
+
+  it('keeps what nobody said of work on a unit when the unit goes', () => {
+    const dossier = after([added, install(), cdi, join([], '2026-04-01'), out], catalogue);
+    expect(dossier.status.obligations.find((each) => each.what === 'what-was-touched')).toMatchObject({
+      id: 'what-was-touched:aircraft',
+      subject: 'aircraft',
+      since: on('2026-04-01'),
+    });
+  });
+
+  it.each<[string, string, Change, readonly string[]]>([
+    [
+      'repaired',
+      'gps1',
+      close('repaired', ['gnss']),
+      ['gnss-function-check:gps1', 'release-entry:gps1', 'vhf-interference-check:gps1'],
+    ],
+    [
+      'repaired, what it touched left open',
+      'gps1',
+      close('repaired', []),
+      ['release-entry:gps1', 'what-was-touched:gps1'],
+    ],
+    ['replaced', 'gps1', close('replaced', ['nothing']), ['release-entry:gps1']],
+    ['removed', 'aircraft', close('removed', ['nothing']), ['release-entry:aircraft']],
+    ['inspected, no fault found: no work', 'gps1', close('no-fault-found', []), []],
+    [
+      'inspected, no fault found, the static line opened for it',
+      'gps1',
+      close('no-fault-found', ['static-system']),
+      ['static-leak-test:aircraft'],
+    ],
+  ])('a defect ends: %s', (_name, subject, change, ids) => {
+    const dossier = after([change], catalogue, withDefect(subject));
+    expect(dossier.status.defects).toEqual([]);
+    expect(since(dossier, '2026-04-02')).toEqual(ids);
+  });
+
+  it.each([
+    [true, []],
+    [null, []],
+    [false, ['release-entry:gps1']],
+  ] as const)('data loaded from the flight deck: %s', (fromFlightDeck, ids) => {
+    const load: Change = {
+      kind: 'database.load',
+      version: 1,
+      load: {
+        unitId: 'gps1',
+        database: 'navigation',
+        slot: 'this',
+        cycle: '2604',
+        effective: null,
+        expires: null,
+        loaded: on('2026-04-16'),
+        fromFlightDeck,
+        coverage: null,
+        notices: [],
+      },
+    };
+    expect(since(after([added, install(), load], catalogue), '2026-04-16')).toEqual(ids);
+  });
+
+  it('a mistyped serial number is corrected and the entries stay; the unit itself comes back under its own', () => {
+    expect(admit(numbered, catalogue, amend('G7', true), now)).toEqual([]);
+    expect(admit(numbered, catalogue, amend('G1'), now)).toEqual([]);
+    expect(admit(numberedAs(null), catalogue, amend('G7'), now)).toEqual([]);
+    const back = install({ unit: unitOf({ id: 'gps1', typeId: 'nx5', serial: 'G1' }), performed: on('2026-04-09') });
+    const refitted = after([back], catalogue, taken('G1'));
+    expect(taken('G1').configuration.takenOut).toEqual([{ id: 'gps1', serial: 'G1' }]);
+    expect(refitted.configuration.takenOut).toEqual([]);
   });
 
   it('carries hours over a new dial', () => {

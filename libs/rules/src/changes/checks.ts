@@ -1,5 +1,6 @@
 import type { EquipmentType, FunctionCode } from '../catalogue/type.js';
 import type { Dossier } from '../dossier/dossier.js';
+import type { InstalledUnit, Link } from '../dossier/installation.js';
 import type { Touched } from '../dossier/status.js';
 import type { CivilDate, Instant } from '../time/instant.js';
 import { civilDateOf, dayNumber } from '../time/instant.js';
@@ -67,14 +68,42 @@ export function touchedBy(functions: readonly FunctionCode[]): Touched[] {
   return [...touched];
 }
 
-export function touchesStated(
-  stated: readonly Touched[],
-  functions: readonly FunctionCode[],
-  field: string,
-): Refusal[] {
-  return touchedBy(functions)
-    .filter((each) => !stated.includes(each))
-    .map((each) => refuse('touch-missing', field, { touched: each }));
+export function touchesStated(stated: readonly Touched[], least: readonly Touched[], field: string): Refusal[] {
+  return [
+    ...touchesAgree(stated, field),
+    ...least.filter((each) => !stated.includes(each)).map((each) => refuse('touch-missing', field, { touched: each })),
+  ];
+}
+
+/** What a joint touches by what it carries: the altitude of the reporting system, the position that ADS-B Out sends. */
+export function touchedByJoint(
+  joint: Pick<Link, 'fromUnit' | 'fromPort' | 'toUnit' | 'toPort'>,
+  units: readonly InstalledUnit[],
+  types: Readonly<Record<string, EquipmentType>>,
+): Touched[] {
+  const end = (unitId: string, portName: string) => {
+    const found = units.find((each) => each.id === unitId);
+    const type = found?.typeId == null ? undefined : types[found.typeId];
+    return {
+      // A port of an uncatalogued unit is called by its signal.
+      signal: type?.ports.find((each) => each.name === portName)?.signal ?? portName,
+      functions: found ? functionsOf(found, types) : [],
+    };
+  };
+  const ends = [end(joint.fromUnit, joint.fromPort), end(joint.toUnit, joint.toPort)];
+  const carries = (...signals: readonly string[]) => ends.some((each) => signals.includes(each.signal));
+  const sends = ends.some((each) => each.functions.some((one) => adsbOut.includes(one)));
+  return [
+    ...(carries('altitude-gray', 'altitude-serial') ? (['altitude-chain'] as const) : []),
+    ...(carries('position') && sends ? (['ads-b'] as const) : []),
+  ];
+}
+
+const adsbOut: readonly FunctionCode[] = ['ads-b-out-1090', 'ads-b-out-uat'];
+
+/** "Nothing" is said alone. */
+export function touchesAgree(stated: readonly Touched[], field: string): Refusal[] {
+  return stated.includes('nothing') && stated.length > 1 ? [refuse('touched-contradicts', field)] : [];
 }
 
 export function functionsOf(

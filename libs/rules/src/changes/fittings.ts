@@ -1,9 +1,13 @@
 import { z } from 'zod';
 import { id, note } from '../catalogue/words.js';
+import type { Performed } from '../dossier/common.js';
 import { performed } from '../dossier/common.js';
+import type { Dossier } from '../dossier/dossier.js';
 import { antenna, electrical, link, mass, massChange, opening, placard, supplement } from '../dossier/installation.js';
+import type { Link } from '../dossier/installation.js';
+import type { Touched } from '../dossier/status.js';
 import { touched } from '../dossier/status.js';
-import { knownUnit, notInFuture } from './checks.js';
+import { knownUnit, notInFuture, touchedByJoint, touchesAgree, touchesStated } from './checks.js';
 import type { AdmitContext } from './define.js';
 import { defineChange } from './define.js';
 import { drop, has, put, withConfiguration, withStatus } from './lists.js';
@@ -11,7 +15,10 @@ import { openObligations } from './obligations.js';
 import type { Refusal } from './refusal.js';
 import { refuse } from './refusal.js';
 
-/** Joins a port of one unit to a port of another. A new or moved joint reopens the supplement's word on interfaces through the rules, not here. */
+/**
+ * Joins a port of one unit to a port of another. What it carries it touches; what else, the person says: a list left empty says
+ * nothing, and stays owed. A joint of the day on which one of its units was fitted is part of that fitting, and what it
+ * touched was said with the unit. One that somebody accepted as found is no work at all. A new or moved joint reopens the supplement's word on interfaces through the rules, not here. */
 export const linkConnect = defineChange({
   kind: 'link.connect',
   schema: z.object({ link, performed, touched: z.array(touched) }),
@@ -23,42 +30,43 @@ export const linkConnect = defineChange({
     ...portRefusals(change.link.fromUnit, change.link.fromPort, 'link.from', context),
     ...portRefusals(change.link.toUnit, change.link.toPort, 'link.to', context),
     ...notInFuture(change.performed.date, 'performed.date', context.now),
+    ...touchesStated(
+      change.touched,
+      foundJoined(change.link, change.performed)
+        ? []
+        : touchedByJoint(change.link, context.dossier.configuration.units, context.catalogue.types),
+      'touched',
+    ),
   ],
   apply: (dossier, change) => {
     const next = withConfiguration(dossier, {
       links: put(dossier.configuration.links, { ...change.link, fitted: change.performed }),
     });
-    return withStatus(next, {
-      obligations: openObligations(next, {
-        touched: change.touched,
-        unitId: change.link.fromUnit,
-        performed: change.performed,
-        kind: 'link.connect',
-        release: false,
-      }),
-    });
+    if (change.touched.length === 0 && foundJoined(change.link, change.performed)) return next;
+    const { fromUnit, toUnit } = change.link;
+    return withWork(next, [fromUnit, toUnit], { ...change, kind: 'link.connect' });
   },
 });
 
 export const linkDisconnect = defineChange({
   kind: 'link.disconnect',
   schema: z.object({ linkId: id, performed, touched: z.array(touched), reason: note }),
-  admit: (change, { dossier, now }) => [
-    ...knownIn(dossier.configuration.links, change.linkId, 'linkId'),
-    ...notInFuture(change.performed.date, 'performed.date', now),
-  ],
+  admit: (change, { dossier, catalogue, now }) => {
+    const gone = dossier.configuration.links.find((each) => each.id === change.linkId);
+    return [
+      ...knownIn(dossier.configuration.links, change.linkId, 'linkId'),
+      ...notInFuture(change.performed.date, 'performed.date', now),
+      ...touchesStated(
+        change.touched,
+        gone ? touchedByJoint(gone, dossier.configuration.units, catalogue.types) : [],
+        'touched',
+      ),
+    ];
+  },
   apply: (dossier, change) => {
     const gone = dossier.configuration.links.find((each) => each.id === change.linkId);
     const next = withConfiguration(dossier, { links: drop(dossier.configuration.links, change.linkId) });
-    return withStatus(next, {
-      obligations: openObligations(next, {
-        touched: change.touched,
-        unitId: gone?.fromUnit ?? null,
-        performed: change.performed,
-        kind: 'link.disconnect',
-        release: false,
-      }),
-    });
+    return withWork(next, gone ? [gone.fromUnit, gone.toUnit] : [], { ...change, kind: 'link.disconnect' });
   },
 });
 
@@ -68,27 +76,27 @@ export const antennaFit = defineChange({
   admit: (change, { dossier, now }) => [
     ...change.antenna.units.flatMap((unitId, index) => knownUnit(unitId, `antenna.units.${index}`, dossier)),
     ...notInFuture(change.performed.date, 'performed.date', now),
+    ...touchesAgree(change.touched, 'touched'),
   ],
   apply: (dossier, change) => {
     const next = withConfiguration(dossier, { antennas: put(dossier.configuration.antennas, change.antenna) });
-    return withStatus(next, {
-      obligations: openObligations(next, {
-        touched: change.touched,
-        unitId: null,
-        performed: change.performed,
-        kind: 'antenna.fit',
-        release: false,
-      }),
-    });
+    return withWork(next, change.antenna.units, { ...change, kind: 'antenna.fit' });
   },
 });
 
 export const antennaRemove = defineChange({
   kind: 'antenna.remove',
-  schema: z.object({ antennaId: id, performed, reason: note }),
-  admit: (change, { dossier }) => knownIn(dossier.configuration.antennas, change.antennaId, 'antennaId'),
-  apply: (dossier, change) =>
-    withConfiguration(dossier, { antennas: drop(dossier.configuration.antennas, change.antennaId) }),
+  schema: z.object({ antennaId: id, performed, touched: z.array(touched), reason: note }),
+  admit: (change, { dossier, now }) => [
+    ...knownIn(dossier.configuration.antennas, change.antennaId, 'antennaId'),
+    ...notInFuture(change.performed.date, 'performed.date', now),
+    ...touchesAgree(change.touched, 'touched'),
+  ],
+  apply: (dossier, change) => {
+    const gone = dossier.configuration.antennas.find((each) => each.id === change.antennaId);
+    const next = withConfiguration(dossier, { antennas: drop(dossier.configuration.antennas, change.antennaId) });
+    return withWork(next, gone?.units ?? [], { ...change, kind: 'antenna.remove' });
+  },
 });
 
 export const placardFit = defineChange({
@@ -158,6 +166,29 @@ export const massNote = defineChange({
       : withConfiguration(dossier, { mass: { ...record, changesSince: [...record.changesSince, change.item] } });
   },
 });
+
+/** A joint that a named person accepted as it was found, on or after the day it is said to have been made. */
+function foundJoined({ cover }: Link, { date }: Performed): boolean {
+  return cover?.by === 'as-found' && cover.acceptedBy !== null && cover.acceptedBy.asOf >= date;
+}
+
+/** Work between units is released with the one that was fitted that day, whose fitting it belongs to; else with the first. */
+function withWork(
+  dossier: Dossier,
+  unitIds: readonly string[],
+  work: { readonly touched: readonly Touched[]; readonly performed: Performed; readonly kind: string },
+): Dossier {
+  const units = unitIds.flatMap((id) => dossier.configuration.units.find((each) => each.id === id) ?? []);
+  const fitted = units.find((each) => each.fitted?.date === work.performed.date);
+  return withStatus(dossier, {
+    obligations: openObligations(dossier, {
+      ...work,
+      unitId: (fitted ?? units[0])?.id ?? null,
+      release: true,
+      mustSay: fitted === undefined,
+    }),
+  });
+}
 
 function knownIn(list: readonly { readonly id: string }[], wanted: string, field: string): Refusal[] {
   return has(list, wanted) ? [] : [refuse('unknown-id', field, { id: wanted })];

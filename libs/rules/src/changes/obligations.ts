@@ -10,7 +10,10 @@ import { orderOf } from './records.js';
  * controls: common practice after work behind the panel; compass: AC 43.13-1B 12-37; GNSS checks: AC 20-138 (from memory).
  */
 const calls: Readonly<
-  Record<Touched, readonly { readonly what: RecordKind; readonly on: 'aircraft' | 'unit' | 'static' }[]>
+  Record<
+    Exclude<Touched, 'nothing'>,
+    readonly { readonly what: RecordKind; readonly on: 'aircraft' | 'unit' | 'static' }[]
+  >
 > = {
   'static-system': [{ what: 'static-leak-test', on: 'static' }],
   'altitude-chain': [{ what: 'altitude-correspondence-test', on: 'aircraft' }],
@@ -39,10 +42,12 @@ export function openObligations(
     readonly performed: Performed;
     readonly kind: string;
     readonly release: boolean;
+    /** Where nothing is said of what was touched, it may be anything until somebody says it. */
+    readonly mustSay?: boolean;
   },
 ): readonly Obligation[] {
   let list: readonly Obligation[] = dossier.status.obligations;
-  const open = (what: RecordKind, subject: string, touched: Touched | null) => {
+  const open = (what: Obligation['what'], subject: string, touched: Touched | null) => {
     const owed = list.find((each) => each.id === `${what}:${subject}`);
     const since = later(owed?.since ?? null, work.performed);
     if (owed && since === owed.since) return;
@@ -57,11 +62,41 @@ export function openObligations(
     });
   };
   for (const touched of work.touched) {
+    if (touched === 'nothing') continue;
     for (const call of calls[touched])
       for (const subject of subjectsOf(dossier, call.on, work.unitId)) open(call.what, subject, touched);
   }
+  if (work.mustSay && work.touched.length === 0) open('what-was-touched', work.unitId ?? 'aircraft', null);
   if (work.release) open('release-entry', work.unitId ?? 'aircraft', null);
   return list;
+}
+
+/** Somebody says later what a piece of work touched: what it calls for is owed since that work. */
+export function sayTouched(dossier: Dossier, owed: Obligation, touched: readonly Touched[]): readonly Obligation[] {
+  const { status } = dossier;
+  const rest = {
+    ...dossier,
+    status: { ...status, obligations: status.obligations.filter(({ id }) => id !== owed.id) },
+  };
+  const opened = openObligations(rest, {
+    touched,
+    unitId: owed.subject === 'aircraft' ? null : owed.subject,
+    performed: owed.since,
+    kind: owed.becauseOf,
+    release: false,
+  });
+  return status.records.reduce(answerObligations, opened);
+}
+
+/** A unit that is taken out leaves what nobody said of work on it: it may have touched more than the unit. */
+export function withoutUnit(list: readonly Obligation[], unitId: string): readonly Obligation[] {
+  const of = (subject: string) =>
+    list.find((each) => each.what === 'what-was-touched' && each.subject === subject) ?? null;
+  const [own, general] = [of(unitId), of('aircraft')];
+  const rest = list.filter((each) => each.subject !== unitId);
+  if (own === null) return rest;
+  const since = later(general?.since ?? null, own.since);
+  return put(rest, { ...own, id: 'what-was-touched:aircraft', subject: 'aircraft', since });
 }
 
 /** The first argument itself where it is the later. */

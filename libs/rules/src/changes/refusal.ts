@@ -50,6 +50,20 @@ export const refusalTexts = {
     says: 'A unit that does this touches {touched}; the work must say so.',
     wayOut: 'Tick {touched} under what the work opened or touched.',
   },
+  'touched-contradicts': {
+    says: 'The work cannot have touched nothing and something.',
+    wayOut: 'Leave "nothing" out, or leave out all the others.',
+  },
+  'another-serial': {
+    says: 'The unit {id} is recorded with the serial number {was}. Entries belong to a serial number: those of {was} say nothing of another unit.',
+    wayOut:
+      'If {was} was written down wrongly, say that it is the same unit and give the reason. If it is another unit, take {id} out and fit the other one.',
+  },
+  'id-of-another-unit': {
+    says: '{id} was the unit with the serial number {was}, which was taken out; its entries stay under that name.',
+    wayOut:
+      'Fit this unit under another short name. If it is the very unit that was here, give the serial number it was taken out with.',
+  },
   'functions-disagree': {
     says: 'A catalogued unit takes what it does from its equipment type.',
     wayOut: 'Leave the functions empty.',

@@ -5,11 +5,19 @@ import type { Dossier } from '../dossier/dossier.js';
 import { massChange, unit } from '../dossier/installation.js';
 import type { MassChange } from '../dossier/installation.js';
 import { touched } from '../dossier/status.js';
-import { afterManufacture, functionsOf, knownUnit, notInFuture, touchesStated } from './checks.js';
+import {
+  afterManufacture,
+  functionsOf,
+  knownUnit,
+  notInFuture,
+  touchedBy,
+  touchesAgree,
+  touchesStated,
+} from './checks.js';
 import type { AdmitContext } from './define.js';
 import { defineChange } from './define.js';
 import { drop, has, put, withConfiguration, withStatus } from './lists.js';
-import { openObligations } from './obligations.js';
+import { openObligations, withoutUnit } from './obligations.js';
 import type { Refusal } from './refusal.js';
 import { refuse } from './refusal.js';
 
@@ -24,7 +32,8 @@ export const unitInstall = defineChange({
       ? [refuse('id-taken', 'unit.id', { id: change.unit.id })]
       : []),
     ...unitRefusals(change.unit, context),
-    ...touchesStated(change.touched, functionsOf(change.unit, context.catalogue.types), 'touched'),
+    ...sameUnitAsBefore(change.unit, context.dossier),
+    ...touchesStated(change.touched, touchedBy(functionsOf(change.unit, context.catalogue.types)), 'touched'),
     ...dateRefusals(change.performed.date, context),
     ...massRefusals(change.mass, context.dossier),
   ],
@@ -32,6 +41,7 @@ export const unitInstall = defineChange({
     const next = withMass(
       withConfiguration(dossier, {
         units: put(dossier.configuration.units, { ...change.unit, fitted: change.performed }),
+        takenOut: drop(dossier.configuration.takenOut, change.unit.id),
       }),
       change.mass,
     );
@@ -55,7 +65,7 @@ export const unitRemove = defineChange({
     const found = context.dossier.configuration.units.find((each) => each.id === change.unitId);
     if (!found) return knownUnit(change.unitId, 'unitId', context.dossier);
     return [
-      ...touchesStated(change.touched, functionsOf(found, context.catalogue.types), 'touched'),
+      ...touchesStated(change.touched, touchedBy(functionsOf(found, context.catalogue.types)), 'touched'),
       ...dateRefusals(change.performed.date, context),
       ...massRefusals(change.mass, context.dossier),
     ];
@@ -65,6 +75,9 @@ export const unitRemove = defineChange({
     const without = withMass(
       withConfiguration(dossier, {
         units: drop(configuration.units, change.unitId),
+        takenOut: configuration.units
+          .filter((each) => each.id === change.unitId)
+          .reduce((list, { id, serial }) => put(list, { id, serial }), [...configuration.takenOut]),
         links: configuration.links.filter((each) => each.fromUnit !== change.unitId && each.toUnit !== change.unitId),
         antennas: configuration.antennas.map((each) => ({
           ...each,
@@ -85,7 +98,7 @@ export const unitRemove = defineChange({
     );
     const next = withStatus(without, {
       loads: status.loads.filter((each) => each.unitId !== change.unitId),
-      obligations: status.obligations.filter((each) => each.subject !== change.unitId),
+      obligations: withoutUnit(status.obligations, change.unitId),
     });
     // The release of a removal belongs to the aircraft: the unit is no longer there to carry it.
     return withStatus(next, {
@@ -100,12 +113,16 @@ export const unitRemove = defineChange({
   },
 });
 
-/** Corrects or completes what is known of an installed unit: serial, software, approval papers, place. No work was done. */
+/**
+ * Corrects or completes what is known of an installed unit: serial, software, approval papers, place. No work was done.
+ * Entries belong to serial numbers: another one is admitted only where somebody says that it is the same unit, wrongly written down.
+ */
 export const unitAmend = defineChange({
   kind: 'unit.amend',
-  schema: z.object({ unit, reason: note }),
+  schema: z.object({ unit, sameUnit: z.boolean().nullable(), reason: note }),
   admit: (change, context) => [
     ...knownUnit(change.unit.id, 'unit.id', context.dossier),
+    ...anotherSerial(change.unit, change.sameUnit, context.dossier),
     ...unitRefusals(change.unit, context),
   ],
   apply: (dossier, change) => withConfiguration(dossier, { units: put(dossier.configuration.units, change.unit) }),
@@ -136,6 +153,7 @@ export const unitReactivate = defineChange({
   schema: z.object({ unitId: id, performed, touched: z.array(touched) }),
   admit: (change, context) => [
     ...knownUnit(change.unitId, 'unitId', context.dossier),
+    ...touchesAgree(change.touched, 'touched'),
     ...dateRefusals(change.performed.date, context),
   ],
   apply: (dossier, change) => {
@@ -151,10 +169,34 @@ export const unitReactivate = defineChange({
         performed: change.performed,
         kind: 'unit.reactivate',
         release: true,
+        mustSay: true,
       }),
     });
   },
 });
+
+/** A serial number that is on record is neither replaced nor taken back by the way: what came before would stand for another unit. */
+function anotherSerial(
+  { id, serial }: Dossier['configuration']['units'][number],
+  sameUnit: boolean | null,
+  { configuration }: Dossier,
+): Refusal[] {
+  const was = configuration.units.find((each) => each.id === id)?.serial ?? null;
+  return was === null || was === serial || sameUnit === true
+    ? []
+    : [refuse('another-serial', 'unit.serial', { id, was, serial })];
+}
+
+/** The short name of a unit that was taken out serves that unit alone. */
+function sameUnitAsBefore(
+  { id, serial }: Dossier['configuration']['units'][number],
+  { configuration }: Dossier,
+): Refusal[] {
+  const before = configuration.takenOut.find((each) => each.id === id);
+  return before === undefined || (before.serial !== null && before.serial === serial)
+    ? []
+    : [refuse('id-of-another-unit', 'unit.id', { id, was: before.serial ?? 'not recorded' })];
+}
 
 function withMass(dossier: Dossier, item: MassChange | null): Dossier {
   const { mass } = dossier.configuration;

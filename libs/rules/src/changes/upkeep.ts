@@ -1,7 +1,9 @@
 import { z } from 'zod';
 import { databaseKind } from '../catalogue/type.js';
 import { id, note, shortText } from '../catalogue/words.js';
-import { agency, civilDate, statement } from '../dossier/common.js';
+import type { Performed } from '../dossier/common.js';
+import { agency, performed, statement } from '../dossier/common.js';
+import type { Dossier } from '../dossier/dossier.js';
 import { instant } from '../dossier/common.js';
 import { installationApproval } from '../dossier/installation.js';
 import type { Directive } from '../dossier/status.js';
@@ -14,11 +16,20 @@ import {
   directive,
   hold,
   recordHead,
+  touched,
 } from '../dossier/status.js';
-import { afterManufacture, knownSubject, knownUnit, metersOfParts, namedMeter, notInFuture } from './checks.js';
+import {
+  afterManufacture,
+  knownSubject,
+  knownUnit,
+  metersOfParts,
+  namedMeter,
+  notInFuture,
+  touchesAgree,
+} from './checks.js';
 import { defineChange } from './define.js';
 import { drop, has, put, withConfiguration, withStatus } from './lists.js';
-import { answerObligations } from './obligations.js';
+import { answerObligations, openObligations } from './obligations.js';
 import { keepHeads } from './records.js';
 import { refuse } from './refusal.js';
 
@@ -67,6 +78,7 @@ export const recordCorrect = defineChange({
   },
 });
 
+/** Loaded otherwise than from the flight deck, without tools, it is maintenance (43.3(k)) and wants its release; not asked, nothing follows here. */
 export const databaseLoadChange = defineChange({
   kind: 'database.load',
   schema: z.object({ load: databaseLoad }),
@@ -87,12 +99,24 @@ export const databaseLoadChange = defineChange({
         : []),
     ];
   },
-  apply: (dossier, change) =>
-    withStatus(dossier, {
-      loads: [...dossier.status.loads.filter((each) => loadKey(each) !== loadKey(change.load)), change.load].sort(
-        (a, b) => (loadKey(a) < loadKey(b) ? -1 : 1),
+  apply: (dossier, change) => {
+    const { load } = change;
+    const next = withStatus(dossier, {
+      loads: [...dossier.status.loads.filter((each) => loadKey(each) !== loadKey(load)), load].sort((a, b) =>
+        loadKey(a) < loadKey(b) ? -1 : 1,
       ),
-    }),
+    });
+    if (load.fromFlightDeck !== false) return next;
+    return withStatus(next, {
+      obligations: openObligations(next, {
+        touched: [],
+        unitId: load.unitId,
+        performed: load.loaded,
+        kind: 'database.load',
+        release: true,
+      }),
+    });
+  },
 });
 
 export const databaseDrop = defineChange({
@@ -144,23 +168,45 @@ export const defectDefer = defineChange({
     }),
 });
 
-/** A defect ends by an entry, a repair or a recorded "no fault found", never by deletion. The full text stays in the history. */
+/**
+ * A defect ends by an entry, a repair or a recorded "no fault found", never by deletion. The full text stays in the history.
+ * Repaired, replaced or removed is maintenance: it wants an approval for return to service (91.407(a), 91.405(b)), and what it
+ * touched wants its tests. An inspection that found no fault is not; 91.405(c) lets one stand for a deferred item.
+ */
 export const defectClose = defineChange({
   kind: 'defect.close',
   schema: z.object({
     defectId: id,
     how: z.enum(['repaired', 'replaced', 'removed', 'no-fault-found']).meta({ id: 'DefectEnd' }),
     by: agency,
-    on: civilDate,
+    performed,
+    touched: z.array(touched),
     entry: shortText,
   }),
   admit: (change, { dossier, now }) => [
     ...(has(dossier.status.defects, change.defectId)
       ? []
       : [refuse('unknown-id', 'defectId', { id: change.defectId })]),
-    ...notInFuture(change.on, 'on', now),
+    ...notInFuture(change.performed.date, 'performed.date', now),
+    ...touchesAgree(change.touched, 'touched'),
+    ...afterRaised(change, dossier),
   ],
-  apply: (dossier, change) => withStatus(dossier, { defects: drop(dossier.status.defects, change.defectId) }),
+  apply: (dossier, change) => {
+    const { units } = dossier.configuration;
+    const subject = dossier.status.defects.find((each) => each.id === change.defectId)?.subject;
+    const worked = change.how !== 'no-fault-found';
+    const next = withStatus(dossier, { defects: drop(dossier.status.defects, change.defectId) });
+    return withStatus(next, {
+      obligations: openObligations(next, {
+        touched: change.touched,
+        unitId: units.find((each) => each.id === subject)?.id ?? null,
+        performed: change.performed,
+        kind: 'defect.close',
+        release: worked,
+        mustSay: worked,
+      }),
+    });
+  },
 });
 
 export const directiveSet = defineChange({
@@ -248,6 +294,23 @@ export const adopt = defineChange({
       ),
     }),
 });
+
+function afterRaised(
+  { defectId, performed: done }: { readonly defectId: string; readonly performed: Performed },
+  { status }: Dossier,
+) {
+  const raised = status.defects.find((each) => each.id === defectId)?.raised.date;
+  return raised === undefined || done.date >= raised
+    ? []
+    : [
+        refuse('dates-out-of-order', 'performed.date', {
+          later: 'The end of the defect',
+          laterDate: done.date,
+          earlier: 'its report',
+          earlierDate: raised,
+        }),
+      ];
+}
 
 function loadKey(load: { readonly unitId: string; readonly database: string; readonly slot: string }): string {
   return `${load.unitId}|${load.database}|${load.slot}`;

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import type { Read } from '../catalogue/read.js';
 import { id } from '../catalogue/words.js';
 import { aircraft, authority, equipmentState } from './aircraft.js';
-import { antenna, electrical, link, mass, opening, placard, supplement, unit } from './installation.js';
+import { antenna, electrical, link, mass, opening, placard, supplement, takenOut, unit } from './installation.js';
 import { meterDefinition, meterReading, utilisation } from './meters.js';
 import { completeness, databaseLoad, defect, directive, hold, obligation, recordHead, staticSystem } from './status.js';
 import { decision, documentPack, identity, lifeLimit, paper, recurringItem } from './upkeep.js';
@@ -19,6 +19,7 @@ export const configuration = z.object({
   equipment: z.array(equipmentState),
   openings: z.array(opening),
   units: z.array(unit),
+  takenOut: z.array(takenOut),
   links: z.array(link),
   antennas: z.array(antenna),
   placards: z.array(placard),

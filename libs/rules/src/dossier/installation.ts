@@ -119,6 +119,10 @@ export const unit = z
     notes: note.nullable(),
   })
   .meta({ id: 'InstalledUnit' });
+
+/** A unit that was taken out: its short name stays that of its serial number, and its entries with it. */
+export const takenOut = z.object({ id, serial: shortText.nullable() }).meta({ id: 'TakenOut' });
+
 export type InstalledUnit = Read<typeof unit>;
 
 export const link = z

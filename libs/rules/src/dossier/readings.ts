@@ -150,6 +150,8 @@ export const vorReadings = z
   .meta({ id: 'VorReadings' });
 export type VorReadings = Read<typeof vorReadings>;
 
+export const portHeater = z.enum(['works', 'does-not-work', 'not-fitted']).meta({ id: 'PortHeater' });
+
 export const staticLeakReadings = z
   .object({
     pressurized: z.boolean().nullable(),
@@ -160,6 +162,12 @@ export const staticLeakReadings = z
     cabinEquivalentFt: z.int().min(0).max(60_000).nullable(),
     /** Indicated altitude lost in one minute without pumping. */
     lossFt: z.int().min(-5000).max(60_000).nullable(),
+    /** Appendix E(a)(1): free of entrapped moisture and of restrictions. */
+    linesClear: z.boolean().nullable(),
+    /** Appendix E(a)(3): asked where a heater is installed. */
+    portHeater: portHeater.nullable(),
+    /** Appendix E(a)(4): nothing about the ports was altered or deformed that would change what they feel. */
+    surroundsUnchanged: z.boolean().nullable(),
   })
   .meta({ id: 'StaticLeakReadings' });
 export type StaticLeakReadings = Read<typeof staticLeakReadings>;

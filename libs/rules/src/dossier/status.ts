@@ -111,15 +111,20 @@ export const touched = z
     'behind-panel',
     'registration',
     'flight-characteristics',
+    /** Said by name: an empty list says nothing at all. */
+    'nothing',
   ])
   .meta({ id: 'Touched' });
 export type Touched = Read<typeof touched>;
+
+/** What work can call for: an entry of a kind, or first of all that somebody says what it touched. */
+export const owedKind = z.enum([...recordKind.options, 'what-was-touched']);
 
 /** A test or entry that a change called for, kept until an entry that counts closes it. */
 export const obligation = z
   .object({
     id,
-    what: recordKind,
+    what: owedKind,
     subject: id,
     since: performed,
     becauseOf: shortText,
@@ -166,6 +171,11 @@ export type Defect = Read<typeof defect>;
 
 export const databaseSlot = z.enum(['this', 'next']).meta({ id: 'DatabaseSlot' });
 
+/** What the provider of the data warns of: a procedure or a waypoint that is not to be flown by them. */
+export const dataNotice = z
+  .object({ on: z.enum(['procedure', 'waypoint']).meta({ id: 'DataNoticeOn' }), against: shortText })
+  .meta({ id: 'DataNotice' });
+
 export const databaseLoad = z
   .object({
     unitId: id,
@@ -181,6 +191,9 @@ export const databaseLoad = z
     loaded: performed,
     /** 43.3(k): from the flight deck, no disassembly, no tools. Null: not asked. */
     fromFlightDeck: z.boolean().nullable(),
+    /** Regions that the data cover, as the provider calls them; null: not recorded. */
+    coverage: z.array(shortText).max(40).nullable(),
+    notices: z.array(dataNotice).max(40),
   })
   .meta({ id: 'DatabaseLoad' });
 export type DatabaseLoad = Read<typeof databaseLoad>;

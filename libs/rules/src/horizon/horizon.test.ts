@@ -29,7 +29,7 @@ describe('a trainer that is held for two days, asked for lessons', () => {
     expect(rest).toEqual({
       from: goodDay,
       to: end,
-      conditions: { ...lesson, localTrainingNm: null, crewOnly: false, approaches: [] },
+      conditions: { ...lesson, localTrainingNm: null, crewOnly: false, errand: null, region: null, approaches: [] },
     });
   });
 

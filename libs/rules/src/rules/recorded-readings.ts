@@ -4,11 +4,12 @@ import type { Facts } from '../graph/facts.js';
 import { allOf, notApplicable, notMet, unknown } from '../verdict/build.js';
 import type { Clause, Leaf, Outcome, Quantity } from '../verdict/clause.js';
 import type { Values } from '../verdict/result.js';
-import type { AskedTest, Judge } from './telling-entry.js';
+import type { AskedTest, Judge, Telling } from './telling-entry.js';
 import { tellingEntry } from './telling-entry.js';
 
 /** What the newest entry that counts has read, judged; where it carries no readings nothing is judged: its own statement stands. */
 export interface RecordedReadings {
+  readonly says: Telling['says'];
   readonly clause: Clause;
   /** Day of the entry and the point that decides: the first outside its limit, else the first that cannot be told. */
   readonly data: Values;
@@ -22,12 +23,17 @@ export function recordedReadings(facts: Facts, asked: AskedTest, judge: Judge): 
   const evidence = record === null ? {} : { evidence: [record.id] };
   switch (telling.says) {
     case 'none':
-      return { clause: notApplicable(telling.label), data: dataOf(record, null), messages };
+      return { says: telling.says, clause: notApplicable(telling.label), data: dataOf(record, null), messages };
     case 'doubt':
-      return { clause: unknown(telling.label, telling.missing, evidence), data: dataOf(record, null), messages };
+      return {
+        says: telling.says,
+        clause: unknown(telling.label, telling.missing, evidence),
+        data: dataOf(record, null),
+        messages,
+      };
     case 'failed': {
       const clause = notMet('entered-as-failed', { source: asked.by.source, ...evidence });
-      return { clause, data: dataOf(record, null), messages: { ...messages, 'not-met': 'failed' } };
+      return { says: telling.says, clause, data: dataOf(record, null), messages: { ...messages, 'not-met': 'failed' } };
     }
     case 'read': {
       const { points } = telling.found;
@@ -35,7 +41,12 @@ export function recordedReadings(facts: Facts, asked: AskedTest, judge: Judge): 
         points.find((each) => each.outcome === 'not-met') ??
         points.find((each) => each.outcome === 'cannot-tell') ??
         null;
-      return { clause: clauseOf(telling.found, telling.record), data: dataOf(record, deciding), messages };
+      return {
+        says: telling.says,
+        clause: clauseOf(telling.found, telling.record),
+        data: dataOf(record, deciding),
+        messages,
+      };
     }
   }
 }

@@ -11,6 +11,8 @@ import { testsAfterChange } from './after-work/tests-after-change.js';
 import { held } from './authority/held.js';
 import { hirePermitted } from './authority/hire-permitted.js';
 import { kindOfOperation } from './authority/kind-of-operation.js';
+import { dataFitsFlight } from './databases/data-fits-flight.js';
+import { dataUpdate } from './databases/data-update.js';
 import { navigationDataCurrent } from './databases/navigation-data-current.js';
 import { nextCycleLoaded } from './databases/next-cycle-loaded.js';
 import { otherDataCurrent } from './databases/other-data-current.js';
@@ -107,6 +109,8 @@ export const rules: readonly Rule[] = [
   held,
   hirePermitted,
   kindOfOperation,
+  dataFitsFlight,
+  dataUpdate,
   navigationDataCurrent,
   nextCycleLoaded,
   otherDataCurrent,

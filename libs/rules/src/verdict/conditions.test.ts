@@ -48,8 +48,24 @@ describe('a flight matches', () => {
     ['over land', { overWaterBeyondGlide: true }, { overWaterBeyondGlide: false }, false],
     ['crew only', { crewOnly: true }, { crewOnly: true }, true],
     ['with passengers', { crewOnly: true }, { crewOnly: false }, false],
+    ['its errand', { errand: ['design-or-test'] }, { errand: 'design-or-test' }, true],
+    ['another errand', { errand: ['design-or-test'] }, { errand: 'newly-acquired' }, false],
+    ['an errand, none said', { errand: ['design-or-test'] }, { errand: null }, false],
+    ['no errand said', { errand: ['unsaid'] }, { errand: null }, true],
+    ['no errand said, none of them meant', { errand: ['unsaid'] }, { errand: 'none-of-these' }, false],
+    ['its region, whatever its capitals', { region: ['Coast', 'ISLANDS '] }, { region: 'Islands' }, true],
+    ['another region', { region: ['Coast'] }, { region: 'Islands' }, false],
+    ['a region, none said', { region: ['Coast'] }, { region: null }, false],
+    ['a region said', { regionSaid: true }, { region: 'Coast' }, true],
+    ['no region said', { regionSaid: true }, { region: null }, false],
     ['one key of two', { rules: 'ifr', light: 'night' }, { rules: 'ifr', light: 'day' }, false],
   ])('%s', (_, when, part, is) => {
     expect(matches(when, asked(part))).toBe(is);
+  });
+
+  it('a profile kept from before errand and region were asked says neither', () => {
+    const { errand: _errand, region: _region, ...kept } = defaultConditions;
+    expect(matches({ errand: ['unsaid'] }, kept as FlightConditions)).toBe(true);
+    expect(matches({ regionSaid: true }, kept as FlightConditions)).toBe(false);
   });
 });

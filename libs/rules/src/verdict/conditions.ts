@@ -16,6 +16,19 @@ export const purposes = [
 ] as const;
 export type Purpose = (typeof purposes)[number];
 
+/** What a flight is for, where 91.207(e) or (f) excepts it by its errand: nobody but the asker knows. The training of (f)(3) is told by its radius. */
+export const errands = [
+  'newly-acquired',
+  'to-repair-of-elt',
+  'design-or-test',
+  'manufacture-or-delivery',
+  'aerial-application',
+  'research-and-development',
+  'compliance-or-exhibition',
+  'none-of-these',
+] as const;
+export type Errand = (typeof errands)[number];
+
 /** Airspace that asks for equipment (91.215(b), 91.225(d)); `controlled` is what 91.411 speaks of. */
 export const airspaces = [
   'controlled',
@@ -39,11 +52,15 @@ export interface FlightConditions {
   readonly localTrainingNm: number | null;
   readonly overWaterBeyondGlide: boolean;
   readonly crewOnly: boolean;
+  /** Null: nobody said. */
+  readonly errand: Errand | null;
+  /** Region that the flight stays in, as the providers of navigation data call it; null: nobody said. */
+  readonly region: string | null;
   /** At least one of these must be flyable; empty: none wanted. */
   readonly approaches: readonly Approach[];
 }
 
-/** Every key named must match: a list means one of; `topFt` at least; `localTrainingNm` at most. */
+/** Every key named must match: a list means one of; `topFt` at least; `localTrainingNm` at most; regions whatever their capitals. */
 export interface When {
   readonly rules?: 'vfr' | 'ifr';
   readonly light?: 'day' | 'night';
@@ -53,6 +70,9 @@ export interface When {
   readonly localTrainingNm?: number;
   readonly overWaterBeyondGlide?: true;
   readonly crewOnly?: true;
+  readonly errand?: readonly (Errand | 'unsaid')[];
+  readonly region?: readonly string[];
+  readonly regionSaid?: true;
 }
 
 /** What a field counts as when the asker leaves it open: the value that asks the most. */
@@ -65,6 +85,8 @@ export const strictest: FlightConditions = {
   localTrainingNm: null,
   overWaterBeyondGlide: true,
   crewOnly: false,
+  errand: null,
+  region: null,
   approaches: [],
 };
 
@@ -78,6 +100,8 @@ export const defaultConditions: FlightConditions = {
   localTrainingNm: null,
   overWaterBeyondGlide: false,
   crewOnly: false,
+  errand: null,
+  region: null,
   approaches: [],
 };
 
@@ -115,6 +139,14 @@ export function matches(when: When, asked: FlightConditions): boolean {
     (when.localTrainingNm === undefined ||
       (asked.localTrainingNm !== null && asked.localTrainingNm <= when.localTrainingNm)) &&
     (when.overWaterBeyondGlide === undefined || asked.overWaterBeyondGlide) &&
-    (when.crewOnly === undefined || asked.crewOnly)
+    (when.crewOnly === undefined || asked.crewOnly) &&
+    // A profile kept from before these were asked says neither.
+    (when.errand === undefined || when.errand.includes(asked.errand ?? 'unsaid')) &&
+    (when.regionSaid === undefined || (asked.region ?? null) !== null) &&
+    (when.region === undefined || when.region.some((each) => sameName(each, asked.region ?? '')))
   );
+}
+
+function sameName(one: string, other: string): boolean {
+  return one.trim().toLowerCase() === other.trim().toLowerCase();
 }

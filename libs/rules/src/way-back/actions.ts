@@ -1,10 +1,14 @@
 import { openJoins } from '../graph/joins.js';
 import { emptyWeightAfter } from '../calculations/mass.js';
-import type { FunctionCode } from '../catalogue/type.js';
+import type { Catalogue, FunctionCode } from '../catalogue/type.js';
 import type { Change } from '../changes/changes.js';
+import { touchedBy, touchedByJoint } from '../changes/checks.js';
+import type { Performed } from '../dossier/common.js';
+import type { Dossier } from '../dossier/dossier.js';
 import type { Mass } from '../dossier/installation.js';
-import type { RecordKind } from '../dossier/status.js';
+import type { RecordKind, Touched } from '../dossier/status.js';
 import { recordKind } from '../dossier/status.js';
+import type { Facts } from '../graph/facts.js';
 import type { CivilDate } from '../time/instant.js';
 import type { Remedy } from '../verdict/result.js';
 import type { Action, Situation } from './action.js';
@@ -40,7 +44,7 @@ const makers: Readonly<Record<string, Maker>> = {
     ...indicators(unitId, situation),
     ...feeders(unitId, situation),
   ],
-  'link.disconnect': (subject, { dossier, at }) =>
+  'link.disconnect': (subject, { dossier, catalogue, at }) =>
     dossier.configuration.links
       .filter((each) => each.id === subject || `${each.fromUnit}>${each.toUnit}` === subject)
       .map((each) =>
@@ -51,7 +55,7 @@ const makers: Readonly<Record<string, Maker>> = {
             linkId: each.id,
             performed: performedAt(dossier, at),
             reason: 'prohibited or in the way',
-            touched: [],
+            touched: behindPanel(touchedByJoint(each, dossier.configuration.units, catalogue.types)),
           },
         ]),
       ),
@@ -78,7 +82,7 @@ const makers: Readonly<Record<string, Maker>> = {
         version: 1,
         unitId,
         performed: performedAt(dossier, at),
-        touched: facts.units.get(unitId)?.functions.has('gnss') ? ['gnss'] : [],
+        touched: [facts.units.get(unitId)?.functions.has('gnss') ? 'gnss' : 'nothing'],
       },
     ]),
   ],
@@ -164,7 +168,7 @@ const makers: Readonly<Record<string, Maker>> = {
       ),
     ];
   },
-  'defect.close': (defectId, { dossier, at }) => [
+  'defect.close': (defectId, { dossier, at, facts }) => [
     action(
       'repair-defect',
       [defectId],
@@ -176,7 +180,8 @@ const makers: Readonly<Record<string, Maker>> = {
           defectId,
           how: 'repaired',
           by: mechanic,
-          on: performedAt(dossier, at).date,
+          performed: performedAt(dossier, at),
+          touched: [...touchedByRepair(dossier.status.defects.find((each) => each.id === defectId)?.subject, facts)],
           entry: 'to be made',
         },
       ],
@@ -248,6 +253,30 @@ const makers: Readonly<Record<string, Maker>> = {
     ];
   },
 };
+
+/** Joined on the day of its fitting a unit still stands open: what that touched was said with the unit. */
+function touchedByJoining(
+  join: Parameters<typeof touchedByJoint>[0],
+  { date }: Performed,
+  { configuration: { units } }: Dossier,
+  { types }: Catalogue,
+): Touched[] {
+  const carried = touchedByJoint(join, units, types);
+  const open = units.some(({ id, fitted }) => [join.fromUnit, join.toUnit].includes(id) && fitted?.date === date);
+  return open ? carried : behindPanel(carried);
+}
+
+/** Ports are reached from behind. */
+function behindPanel(touched: readonly Touched[]): Touched[] {
+  return [...touched, 'behind-panel'];
+}
+
+/** A repair touches what the unit is part of; of anything else it is taken to touch nothing that wants a test. */
+function touchedByRepair(subject: string | undefined, facts: Facts): readonly Touched[] {
+  const functions = subject === undefined ? undefined : facts.units.get(subject)?.functions;
+  const touched = touchedBy([...(functions ?? [])]);
+  return touched.length === 0 ? ['nothing'] : touched;
+}
 
 /** By calculation where every change has its arm; else the aircraft is weighed, and what the scales will show is assumed to be as before. */
 function weightRevision(mass: Mass, date: CivilDate): Action {
@@ -350,7 +379,7 @@ function joinActions(unitId: string, { dossier, catalogue, at }: Situation): rea
           fitted: performed,
         },
         performed,
-        touched: [],
+        touched: touchedByJoining(each, performed, dossier, catalogue),
       })),
       ['data-and-parts-at-hand'],
     ),

@@ -162,6 +162,8 @@ export function load(dossier: Dossier, at: Instant, unitId: string, database: Da
       expires: null,
       loaded: performedAt(dossier, at),
       fromFlightDeck: true,
+      coverage: null,
+      notices: [],
     },
   };
 }

@@ -1,16 +1,23 @@
 import { expect, it } from 'vitest';
-import { inspector, recordOf } from '../../testing/builders.js';
+import { inspector, recordOf, timeInService, totalTime } from '../../testing/builders.js';
 import { catalogueOf } from '../../testing/changes.js';
 import { dossierOf } from '../../testing/dossiers.js';
 import { findOut } from './find-out.js';
 
 const moment = { instant: '2026-03-02T14:00Z' };
-const annual = recordOf({ kind: 'annual-inspection', on: '2026-01-31', outcome: 'approved', agency: inspector });
+const annual = recordOf({
+  kind: 'annual-inspection',
+  on: '2026-01-31',
+  outcome: 'approved',
+  agency: inspector,
+  meters: totalTime,
+});
 
 it('asks for the signer whose ratings would settle the annual, and says which result that settles', () => {
   const dossier = dossierOf({
     configuration: { aircraft: { certificate: 'standard' } },
     status: { records: [{ ...annual, agency: null }] },
+    meters: timeInService,
   });
   const found = findOut(dossier, catalogueOf(), moment).find(
     (each) => each.fact === `status.records.${annual.id}.agency`,
@@ -22,6 +29,7 @@ it('does not ask for what is recorded', () => {
   const dossier = dossierOf({
     configuration: { aircraft: { certificate: 'standard' } },
     status: { records: [annual] },
+    meters: timeInService,
   });
   expect(
     findOut(dossier, catalogueOf(), moment).some((each) => each.settles.includes('annual-inspection|aircraft')),

@@ -63,7 +63,7 @@ export function approvals(unit: InstalledUnit, { dossier, facts, at }: Situation
       [unit.id],
       'unit.amend',
       [
-        { kind: 'unit.amend', version: 1, unit: { ...unit, approval }, reason: 'approval widened' },
+        { kind: 'unit.amend', version: 1, unit: { ...unit, approval }, sameUnit: null, reason: 'approval widened' },
         ...dossier.configuration.placards
           .filter((each) => each.unitId === unit.id && each.kind === 'gnss-vfr-only')
           .map((each): Change => ({

@@ -24,6 +24,8 @@ const ifr: Partial<FlightConditions> = {
   localTrainingNm: null,
   overWaterBeyondGlide: false,
   crewOnly: false,
+  errand: null,
+  region: null,
   approaches: [],
 };
 const vfr: Partial<FlightConditions> = { ...ifr, rules: 'vfr', topFt: 6_000 };

@@ -1,4 +1,6 @@
 import type { ChangeOf } from '@tallywing/rules';
+import { touchedByJoint } from '@tallywing/rules';
+import type { PlanContext } from '../file-kind.js';
 import { fileKind, optional, required } from '../file-kind.js';
 import * as form from '../forms.js';
 import { vocabulary } from '../vocabulary.js';
@@ -7,6 +9,7 @@ import { documentNamed, same, together } from './shared.js';
 type Link = ChangeOf<'link.connect'>['link'];
 type Antenna = ChangeOf<'antenna.fit'>['antenna'];
 type Placard = ChangeOf<'placard.fit'>['placard'];
+type Touched = ChangeOf<'link.connect'>['touched'][number];
 type Supplement = ChangeOf<'supplement.set'>['supplement'];
 
 const aircraft = required(form.registration, 'The aircraft.');
@@ -32,9 +35,14 @@ export const linksFile = fileKind({
     cover_document: optional(form.text, 'Document of that cover.'),
     accepted_by: optional(form.text, 'Who accepted it as found.'),
     accepted_on: optional(form.date, 'When it was accepted as found.'),
+    touched: optional(
+      form.words(vocabulary<Touched>('link.connect', 'touched')),
+      'What joining them touched, or nothing. Left empty it stays open, and the aircraft cannot be told ready, unless one of the units was fitted that day or the joint was accepted as found.',
+    ),
   },
   key: (row) => `${row.registration} ${linkId(row)}`,
-  plan: (row, { dossier }) => {
+  plan: (row, context) => {
+    const { dossier } = context;
     together(row.accepted_by, row.accepted_on, 'accepted_on', 'Who accepted it and when');
     const known = dossier.configuration.links.some(
       (each) =>
@@ -62,7 +70,14 @@ export const linksFile = fileKind({
             },
       fitted: null,
     };
-    return [{ kind: 'link.connect', link, performed: { date: row.fitted_on, at: null }, touched: [] }];
+    return [
+      {
+        kind: 'link.connect',
+        link,
+        performed: { date: row.fitted_on, at: null },
+        touched: touchedOf(row, link, context),
+      },
+    ];
   },
   fields: {
     'link.fromUnit': 'from_unit',
@@ -70,8 +85,21 @@ export const linksFile = fileKind({
     'link.toUnit': 'to_unit',
     'link.toPort': 'to_port',
     'performed.date': 'fitted_on',
+    touched: 'touched',
   },
 });
+
+/** A joint touches at least what it carries; one that was accepted as found is no work. */
+function touchedOf(
+  row: { touched: readonly Touched[] | null; accepted_on: string | null },
+  link: Link,
+  { dossier, types }: PlanContext,
+): Touched[] {
+  const found = link.cover?.by === 'as-found' && row.accepted_on !== null;
+  const stated = row.touched ?? [];
+  if (found || stated.includes('nothing')) return [...stated];
+  return [...new Set([...stated, ...touchedByJoint(link, dossier.configuration.units, types)])];
+}
 
 function linkId(row: { from_unit: string; from_port: string; to_unit: string; to_port: string }): string {
   const plain = (port: string) => port.replace(/[^A-Za-z0-9._-]+/g, '-');
@@ -92,6 +120,10 @@ export const antennasFile = fileKind({
     serves: required(form.ids, 'Short names of the units that it serves.'),
     fitted_on: required(form.date, 'Day on which it was fitted.'),
     approved: optional(form.yesNo, 'Whether approved data cover it.'),
+    touched: optional(
+      form.words(vocabulary<Touched>('antenna.fit', 'touched')),
+      'What fitting it touched, or nothing. Left empty it stays open, unless a unit that it serves was fitted that day.',
+    ),
   },
   key: (row) => `${row.registration} ${row.antenna}`,
   plan: (row, { dossier }) => {
@@ -106,7 +138,9 @@ export const antennasFile = fileKind({
       approved: row.approved ?? stored?.approved ?? null,
     };
     if (stored && same(stored, antenna)) return [];
-    return [{ kind: 'antenna.fit', antenna, performed: { date: row.fitted_on, at: null }, touched: [] }];
+    return [
+      { kind: 'antenna.fit', antenna, performed: { date: row.fitted_on, at: null }, touched: [...(row.touched ?? [])] },
+    ];
   },
   fields: {
     'antenna.units.0': 'serves',

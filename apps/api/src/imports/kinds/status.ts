@@ -4,7 +4,7 @@ import { fileKind, optional, required } from '../file-kind.js';
 import * as form from '../forms.js';
 import { defectKey, recordKey } from '../keys.js';
 import { vocabulary } from '../vocabulary.js';
-import { agencyOf, blankHead, same, together } from './shared.js';
+import { agencyOf, blankHead, over, same, together } from './shared.js';
 
 type Item = ChangeOf<'equipment.state'>['items'][number];
 type Load = ChangeOf<'database.load'>['load'];
@@ -55,6 +55,11 @@ export const loadsFile = fileKind({
     cycle: optional(form.text, 'Number of the cycle, four digits.'),
     effective: optional(form.instant, 'From when it holds, as the provider prints it.'),
     expires: optional(form.instant, 'Until when it holds, as the provider prints it.'),
+    coverage: optional(form.text, 'Regions that the data cover, as the provider calls them; | between them.'),
+    from_flight_deck: optional(
+      form.yesNo,
+      'Whether it was loaded from the flight deck, without taking the unit apart and without tools; if not, it was maintenance and wants a release.',
+    ),
   },
   key: (row) => `${row.registration} ${row.unit} ${row.database} ${row.slot ?? 'this'}`,
   order: (row) => row.loaded_on,
@@ -67,16 +72,21 @@ export const loadsFile = fileKind({
       effective: row.effective,
       expires: row.expires,
       loaded: { date: row.loaded_on, at: null },
-      fromFlightDeck: null,
+      fromFlightDeck: row.from_flight_deck,
+      coverage: row.coverage === null ? null : row.coverage.split('|').map((each) => each.trim()),
+      notices: [],
     };
     const stored = dossier.status.loads.find(
       (each) => each.unitId === load.unitId && each.database === load.database && each.slot === load.slot,
     );
     // What was loaded later stays; an older row says nothing new.
-    const newer =
-      stored &&
-      (stored.loaded.date > row.loaded_on || same({ ...stored, loaded: load.loaded, fromFlightDeck: null }, load));
-    return newer ? [] : [{ kind: 'database.load', load }];
+    if (stored && stored.loaded.date > row.loaded_on) return [];
+    const sameData =
+      stored !== undefined &&
+      same([stored.cycle, stored.effective, stored.expires], [load.cycle, load.effective, load.expires]);
+    if (!sameData) return [{ kind: 'database.load', load }];
+    const said = over(stored, { fromFlightDeck: load.fromFlightDeck, coverage: load.coverage });
+    return same(stored, said) ? [] : [{ kind: 'database.load', load: said }];
   },
   fields: {
     'load.unitId': 'unit',

@@ -98,7 +98,7 @@ function planUnit(row: Row, context: PlanContext): Draft[] {
   if (stored !== null) {
     const unit = over(stored, stated);
     if (same(unit, stored)) return [];
-    return [{ kind: 'unit.amend', unit, reason: `Import of ${context.file}` }];
+    return [{ kind: 'unit.amend', unit, sameUnit: null, reason: `Import of ${context.file}` }];
   }
   const name = need(stated.name, 'name', 'The unit has neither a name nor a type.', 'Give one of the two.');
   const unit = { ...blankUnit(row.unit), ...stated, name, functions: stated.functions ?? [] };

@@ -38,6 +38,8 @@ const labels: Readonly<Record<string, string>> = {
   localTrainingNm: 'Local training, NM',
   wanted: 'On the board',
   overWaterBeyondGlide: 'Over water beyond gliding distance',
+  errand: 'Errand',
+  region: 'Region',
   asFound: 'As found',
 };
 

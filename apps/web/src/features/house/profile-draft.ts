@@ -1,4 +1,4 @@
-import { airspaces, approaches, purposes, type FlightConditions } from '@tallywing/rules';
+import { airspaces, approaches, errands, purposes, type FlightConditions } from '@tallywing/rules';
 import type { VariablesOf } from '../../graphql.js';
 import { codeWords } from '../../trade/words.js';
 import { listWords } from '../../ui/words.js';
@@ -16,6 +16,9 @@ export interface ProfileDraft {
   readonly localTrainingNm: string;
   readonly overWaterBeyondGlide: boolean;
   readonly crewOnly: boolean;
+  /** Empty: nobody said. */
+  readonly errand: NonNullable<FlightConditions['errand']> | '';
+  readonly region: string;
   readonly approaches: readonly string[];
 }
 
@@ -30,10 +33,22 @@ const airspaceNames: Readonly<Record<FlightConditions['airspace'][number], strin
   'gulf-3000': 'over the Gulf at or above 3,000 ft',
 };
 
+const errandNames: Readonly<Record<NonNullable<FlightConditions['errand']>, string>> = {
+  'newly-acquired': 'ferry of a newly acquired airplane to where its transmitter is fitted',
+  'to-repair-of-elt': 'ferry with an inoperative transmitter to where it can be repaired',
+  'design-or-test': 'design and testing',
+  'manufacture-or-delivery': 'manufacture, preparation or delivery of a new aircraft',
+  'aerial-application': 'aerial application',
+  'research-and-development': 'research and development',
+  'compliance-or-exhibition': 'showing compliance, crew training, exhibition, racing or market survey',
+  'none-of-these': 'none of these',
+};
+
 const options = <Code extends string>(codes: readonly Code[], words: (code: Code) => string) =>
   codes.map((id) => ({ id, name: words(id) }));
 
 export const purposeOptions = options(purposes, codeWords);
+export const errandOptions = [{ id: '' as const, name: 'not said' }, ...options(errands, (code) => errandNames[code])];
 export const airspaceOptions = options(airspaces, (code) => airspaceNames[code]);
 export const approachOptions = options(approaches, (code) => code.toUpperCase().replace('-', '/'));
 
@@ -50,6 +65,8 @@ export function draftOf(profile: Profile | null): ProfileDraft {
     localTrainingNm: conditions?.localTrainingNm == null ? '' : String(conditions.localTrainingNm),
     overWaterBeyondGlide: conditions?.overWaterBeyondGlide ?? false,
     crewOnly: conditions?.crewOnly ?? false,
+    errand: conditions?.errand ?? '',
+    region: conditions?.region ?? '',
     approaches: conditions?.approaches ?? [],
   };
 }
@@ -78,6 +95,8 @@ export function inputOf(draft: ProfileDraft): Input | null {
     localTrainingNm: draft.localTrainingNm.trim() === '' ? null : number(draft.localTrainingNm),
     overWaterBeyondGlide: draft.overWaterBeyondGlide,
     crewOnly: draft.crewOnly,
+    errand: draft.errand === '' ? null : spelled(draft.errand),
+    region: draft.region.trim() === '' ? null : draft.region.trim(),
     approaches: draft.approaches.map(spelled),
   };
   return { name: draft.name.trim(), wanted: draft.wanted, conditions: conditions as Input['conditions'] };
@@ -89,6 +108,8 @@ function spelled(code: string): string {
 
 /** 'IFR by day, rental, to 10,000 ft, controlled airspace; LPV or ILS'. */
 export function flightWords(flight: FlightConditions): string {
+  // A profile saved before these were asked has neither.
+  const { errand = null, region = null } = flight;
   const parts = [
     `${flight.rules.toUpperCase()} by ${flight.light}`,
     codeWords(flight.purpose).toLowerCase(),
@@ -97,6 +118,8 @@ export function flightWords(flight: FlightConditions): string {
     ...(flight.localTrainingNm === null ? [] : [`local training within ${flight.localTrainingNm} NM`]),
     ...(flight.overWaterBeyondGlide ? ['over water beyond gliding distance'] : []),
     ...(flight.crewOnly ? ['crew only'] : []),
+    ...(errand === null || errand === 'none-of-these' ? [] : [errandNames[errand]]),
+    ...(region === null ? [] : [`within ${region}`]),
   ];
   const wanted = approachOptions.filter(({ id }) => flight.approaches.includes(id)).map(({ name }) => name);
   return wanted.length === 0 ? parts.join(', ') : `${parts.join(', ')}; ${listWords(wanted, 'or')} approach`;

@@ -59,8 +59,7 @@ export function Desk(props: DeskProps) {
   };
   const join = (joins: readonly Join[]) =>
     onSteps([...steps, ...joins.map((link) => newStep('link.connect', start, { link }))]);
-  const recordOwed = (owed: PlanEffect['owed'][number]) =>
-    onSteps([...steps, entryFor(owed.what, owed.subject, start)]);
+  const recordOwed = (owed: PlanEffect['owed'][number]) => onSteps([...steps, entryFor(owed, start)]);
 
   return (
     <div className="tw-job">

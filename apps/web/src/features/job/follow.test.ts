@@ -196,7 +196,7 @@ test('an entry made from what is owed takes it off the list at once, before the 
   const owed = planned.status.obligations.filter((each) => each.closedBy === null);
   const [first] = owed;
   if (!first) throw new Error('the work calls for nothing');
-  const entry = entryFor(first.what, first.subject, { ...start, dossier: planned, workedAt: start.now });
+  const entry = entryFor(first, { ...start, dossier: planned, workedAt: start.now });
   const { after } = planOf(dossier, catalogue, [work, entry], start.now);
   expect(stillOwed(owed, planned)).toEqual(owed);
   expect(stillOwed(owed, after)).toEqual(owed.slice(1));
@@ -204,7 +204,7 @@ test('an entry made from what is owed takes it off the list at once, before the 
 
 test('an interference check lists each transmitter on each frequency, and is judged as it is filled in', () => {
   const dossier = replay([install('com1', 'com'), install('x', 'xpdr')], 'a');
-  const step = entryFor('vhf-interference-check', 'gps1', { ...start, dossier });
+  const step = entryFor({ id: 'o1', what: 'vhf-interference-check', subject: 'gps1' }, { ...start, dossier });
   const points = valueAt(step.value, 'record.readings.interference.points') as readonly { frequencyMHz: number }[];
   expect(points.map((each) => each.frequencyMHz)).toEqual([121.15, 121.175, 121.2, 131.25, 131.275, 131.3]);
   expect(judgeStep(step.value)?.outcome).toBe('cannot-tell');

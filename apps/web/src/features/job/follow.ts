@@ -1,5 +1,6 @@
 import {
   changeSchema,
+  touchedByJoint,
   databaseCycle,
   interferenceTestMHz,
   judgeAltimeterTest,
@@ -37,12 +38,15 @@ export function newStep(kind: string, given: Start, preset: Readonly<Record<stri
   for (const part of [formOf(kind).start?.(given) ?? {}, preset]) value = merged(value, part);
   const idPath = freshPathOf(kind);
   if (idPath && valueAt(value, idPath) === '') value = withValueAt(value, idPath, freshId(kind.split('.')[0] ?? 'id'));
-  const step = { key: freshId('step'), kind, value };
+  const step = { key: freshId('step'), kind, value: kind === 'link.connect' ? withJoint(value, given) : value };
   return kind === 'database.load' && valueAt(value, 'load.cycle') === null ? withCycle(step, given.today) : step;
 }
 
+type Owed = Pick<Dossier['status']['obligations'][number], 'id' | 'what' | 'subject'>;
+
 /** The entry that answers a test or a statement that the work calls for. */
-export function entryFor(what: string, subject: string, given: Start): Step {
+export function entryFor({ id, what, subject }: Owed, given: Start): Step {
+  if (what === 'what-was-touched') return newStep('touched.state', given, { obligationId: id });
   const step = newStep('record.add', given, { record: { subjects: [subject] } });
   return stepWith(step, 'record.kind', what, given.dossier, given.catalogue);
 }
@@ -65,6 +69,11 @@ export function stepWith(step: Step, path: string, next: unknown, dossier: Dossi
   const value = withValueAt(step.value, path, next);
   const set = (changed: unknown): Step => ({ ...step, value: changed });
   if (step.kind === 'unit.install' && path === 'unit.typeId') return set(withType(value, catalogue));
+  if (step.kind === 'link.connect') return set(withJoint(value, { dossier, catalogue }));
+  if (step.kind === 'link.disconnect' && path === 'linkId') {
+    const link = dossier.configuration.links.find((each) => each.id === next);
+    return set(link ? withTouchedBy(value, link, { dossier, catalogue }) : value);
+  }
   if (path === 'unitId' && hasTouched(value))
     return set(withTouched(value, unitOf(dossier, next)?.typeId ?? null, catalogue));
   if (step.kind === 'unit.amend' && path === 'unit.id') return set(replaced(value, 'unit', unitOf(dossier, next)));
@@ -92,6 +101,19 @@ function withType(value: unknown, catalogue: Catalogue): unknown {
 
 function withTouched(value: unknown, typeId: string | null, catalogue: Catalogue): unknown {
   return withValueAt(value, 'touched', touchedWith(valueAt(value, 'touched') as string[], typeId, { catalogue }));
+}
+
+type Joint = Parameters<typeof touchedByJoint>[0];
+
+/** What the joint carries it touches; what is ticked already stays. */
+function withJoint(value: unknown, given: Pick<Start, 'dossier' | 'catalogue'>): unknown {
+  return withTouchedBy(value, valueAt(value, 'link') as Joint, given);
+}
+
+function withTouchedBy(value: unknown, joint: Joint, { dossier, catalogue }: Pick<Start, 'dossier' | 'catalogue'>) {
+  const ticked = valueAt(value, 'touched') as string[];
+  const touched = touchedByJoint(joint, dossier.configuration.units, catalogue.types);
+  return withValueAt(value, 'touched', [...new Set([...ticked, ...touched])]);
 }
 
 function hasTouched(value: unknown): boolean {

@@ -66,15 +66,15 @@ export const groups: readonly { readonly title: string; readonly kinds: readonly
       {
         kind: 'link.connect',
         title: 'Join two ports',
-        first: ['link.fromUnit', 'link.fromPort', 'link.toUnit', 'link.toPort', 'performed'],
+        first: ['link.fromUnit', 'link.fromPort', 'link.toUnit', 'link.toPort', 'touched', 'performed'],
         hidden: ['link.id', 'link.fitted'],
-        start: (given) => ({ performed: done(given) }),
+        start: (given) => ({ performed: done(given), touched: ['behind-panel'] }),
       },
       {
         kind: 'link.disconnect',
         title: 'Part a joint',
         first: ['linkId', 'reason', 'touched', 'performed'],
-        start: (given) => ({ performed: done(given) }),
+        start: (given) => ({ performed: done(given), touched: ['behind-panel'] }),
       },
       {
         kind: 'antenna.fit',
@@ -86,13 +86,13 @@ export const groups: readonly { readonly title: string; readonly kinds: readonly
       {
         kind: 'antenna.remove',
         title: 'Take an antenna off',
-        first: ['antennaId', 'reason', 'performed'],
+        first: ['antennaId', 'reason', 'touched', 'performed'],
         start: (given) => ({ performed: done(given) }),
       },
       {
         kind: 'unit.amend',
         title: 'Complete what is known of a unit',
-        first: ['unit.id', 'unit.typeId', 'reason'],
+        first: ['unit.id', 'unit.typeId', 'unit.serial', 'sameUnit', 'reason'],
         hidden: ['unit.fitted', 'unit.deactivated'],
       },
       {
@@ -112,6 +112,12 @@ export const groups: readonly { readonly title: string; readonly kinds: readonly
         title: 'Work that opened or touched something',
         first: ['what', 'touched', 'performed'],
         start: (given) => ({ performed: done(given) }),
+      },
+      {
+        kind: 'touched.state',
+        title: 'Say what work touched',
+        first: ['obligationId', 'touched', 'by'],
+        start: (given) => ({ by: statement(given) }),
       },
     ],
   },
@@ -164,6 +170,9 @@ export const groups: readonly { readonly title: string; readonly kinds: readonly
           'load.cycle',
           'load.effective',
           'load.expires',
+          'load.fromFlightDeck',
+          'load.coverage',
+          'load.notices',
           'load.loaded.date',
         ],
         start: (given) => ({ load: { database: 'navigation', slot: 'this', loaded: done(given) } }),
@@ -204,8 +213,8 @@ export const groups: readonly { readonly title: string; readonly kinds: readonly
       {
         kind: 'defect.close',
         title: 'Close a defect',
-        first: ['defectId', 'how', 'by', 'on', 'entry'],
-        start: ({ today }) => ({ on: today }),
+        first: ['defectId', 'how', 'touched', 'by', 'performed', 'entry'],
+        start: (given) => ({ performed: done(given) }),
       },
       {
         kind: 'hold.place',

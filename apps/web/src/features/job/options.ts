@@ -47,6 +47,13 @@ export function optionsFor(
       return configuration.openings.map((each) => ({ value: each.id, words: each.id }));
     case 'holdId':
       return status.holds.map((each) => ({ value: each.id, words: each.reason }));
+    case 'obligationId':
+      return status.obligations
+        .filter((each) => each.what === 'what-was-touched')
+        .map((each) => ({
+          value: each.id,
+          words: `${subjectName(each.subject, dossier)}, ${dateWords(each.since.date)}`,
+        }));
     case 'defectId':
       return status.defects.map((each) => ({ value: each.id, words: each.text }));
     case 'itemId':

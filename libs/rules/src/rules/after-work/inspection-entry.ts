@@ -8,8 +8,9 @@ import { signerNamed } from '../entry-signer.js';
 import { missingNames } from '../gaps.js';
 import { findOut } from '../remedies.js';
 import { defineRule } from '../rule.js';
+import { entryOfInspection, totalTimeEntered } from '../total-time.js';
 
-const source = cfr('43.11(a)');
+const source = entryOfInspection;
 const discrepancies = cfr('43.11(b)');
 const inspections: readonly RecordKind[] = [
   'annual-inspection',
@@ -47,7 +48,7 @@ function statement(facts: Facts, record: RecordHead): Draft {
     'content-of-43-11',
     [
       met('type-and-date', extra),
-      fact(timeRecorded(facts, record), 'total-time-in-service', `${path}.meters`, extra),
+      ...totalTimeEntered(facts, record),
       signerNamed(record, source),
       statementOf(record, path),
     ],
@@ -61,11 +62,6 @@ function statement(facts: Facts, record: RecordHead): Draft {
     effects: [{ stops: 'nothing', kind: 'record' }],
     remedies: [findOut('record.correct', record.id, `${path}.meters`, `${path}.agency`, `${path}.outcome`)],
   };
-}
-
-function timeRecorded(facts: Facts, { meters }: RecordHead): boolean | null {
-  const { timeInService } = facts.dossier.meters;
-  return timeInService !== null && meters.some((each) => each.meter === timeInService) ? true : null;
 }
 
 /** Disapproved: with the signed and dated list that the owner gets. */

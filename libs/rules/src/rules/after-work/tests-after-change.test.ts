@@ -5,7 +5,7 @@ import type { Dossier } from '../../dossier/dossier.js';
 import type { Obligation, RecordHead, RecordKind } from '../../dossier/status.js';
 import { testsAfterChange } from './tests-after-change.js';
 
-const owed = (what: RecordKind, subject: string, at: string | null = null): Obligation => ({
+const owed = (what: Obligation['what'], subject: string, at: string | null = null): Obligation => ({
   id: `${what}:${subject}`,
   what,
   subject,
@@ -39,6 +39,27 @@ const certified = (certificate: Dossier['configuration']['aircraft']['certificat
   dossierOf(dossier, { configuration: { aircraft: { certificate } } });
 
 testRule(testsAfterChange, [
+  // Left open, it may be anything: nobody knows that nothing is owed.
+  {
+    name: 'what the work touched was not said',
+    dossier: of(owed('what-was-touched', 'nav1')),
+    at,
+    flight: vfr,
+    expect: 'cannot-tell',
+    message: 'unsaid',
+    data: { subject: 'nav1', since: '2026-03-02' },
+  },
+  {
+    name: 'what the work touched was not said, though its release was entered',
+    dossier: of(
+      owed('what-was-touched', 'nav1'),
+      entry('release-entry', 'nav1', '2026-03-03', { outcome: 'approved' }),
+    ),
+    at,
+    flight: vfr,
+    expect: 'cannot-tell',
+    message: 'unsaid',
+  },
   // 91.411(a)(2): the leak test is later than the opening, whoever closes it that day.
   {
     name: 'leak test the day after',

@@ -14,7 +14,10 @@ type Certificate = NonNullable<Aircraft['certificate']>;
 const notNamed = reading('14 CFR', '91.313 to 91.327 limit the other certificates, none limits a standard one');
 const lease = cfr('91.319(f)');
 
-/** Carriage of persons or property for hire is forbidden outright to these. */
+/**
+ * Carriage of persons or property for hire is forbidden to these. Experimental, limited and primary ones in operations that need a
+ * certificate under part 119 or are listed in 119.1(e), which is all carriage for hire; light-sport and provisional ones by what alone they may do.
+ */
 const carriageForbidden: Readonly<Record<Exclude<Certificate, 'standard'>, SourceRef>> = {
   experimental: cfr('91.319(a)(2)'),
   'light-sport': cfr('91.327(a)'),

@@ -16,6 +16,8 @@ const load = (part: Partial<DatabaseLoad> = {}): DatabaseLoad => ({
   expires: null,
   loaded: { date: '2026-01-22', at: null },
   fromFlightDeck: true,
+  coverage: null,
+  notices: [],
   ...part,
 });
 const next = (part: Partial<DatabaseLoad> = {}) => load({ slot: 'next', cycle: '2602', ...part });

@@ -1,24 +1,19 @@
-import type { RecordHead } from '../../dossier/status.js';
 import type { Facts } from '../../graph/facts.js';
 import type { UnitFacts } from '../../graph/units.js';
-import { startOfDay } from '../../time/zones.js';
-import { allOf, anyOf, fact, flight, implies, met, notMet, unknown, within } from '../../verdict/build.js';
+import { allOf, anyOf, flight, implies, met, notMet, unknown } from '../../verdict/build.js';
 import type { Clause } from '../../verdict/clause.js';
 import type { Draft, Due } from '../../verdict/result.js';
-import { accomplished } from '../accomplished.js';
 import { aim } from '../cite.js';
-import { gnssCapabilities, lostThrough } from '../effects.js';
-import { inForce, navigationLoads, nextCycleAfter, regionOf } from '../navigation-data.js';
-import { endOfDay } from '../periodic.js';
+import type { DataUse } from '../data-verification.js';
+import { approachNote, usedFor, verifications, verified } from '../data-verification.js';
+import { lostThrough } from '../effects.js';
+import { inForce, navigationLoads, regionOf } from '../navigation-data.js';
 import { findOut } from '../remedies.js';
 import { defineRule } from '../rule.js';
-import { tasks } from '../who-may.js';
 
 const current = aim('1-1-17 b.2(b)');
 const enRouteNote = aim('1-1-17, approval table, note 2');
-const approachNote = aim('1-1-17, approval table, note 3');
 const supplementGoverns = aim('1-1-17 b.2(a)(4)');
-const verified = aim('1-2-3, note 4');
 
 /**
  * Two statements a satellite unit: en route and for approaches. Expired data that the pilot verified may serve where the supplement allows it;
@@ -46,9 +41,7 @@ export const navigationDataCurrent = defineRule(
       .flatMap((each) => [draft(facts, each, 'en-route'), draft(facts, each, 'approach')]),
 );
 
-type Use = 'en-route' | 'approach';
-
-function draft(facts: Facts, each: UnitFacts, use: Use): Draft {
+function draft(facts: Facts, each: UnitFacts, use: DataUse): Draft {
   const loads = navigationLoads(facts, each.id);
   const unrecorded = loads.length === 0 && holdsData(each) !== false;
   const expires = loads.map((load) => regionOf(load).before).filter((at) => at !== null);
@@ -65,10 +58,7 @@ function draft(facts: Facts, each: UnitFacts, use: Use): Draft {
       'not-applicable': 'vfr-free',
     },
     data: { unit: each.unit.name, use, expires: last },
-    effects: lostThrough(
-      each.id,
-      gnssCapabilities.filter((capability) => (capability === 'nav-gnss') === (use === 'en-route')),
-    ),
+    effects: lostThrough(each.id, usedFor(use)),
     due,
     remedies: [
       { kind: 'do', change: 'database.load', subject: each.id, facts: [] },
@@ -78,7 +68,7 @@ function draft(facts: Facts, each: UnitFacts, use: Use): Draft {
   };
 }
 
-function usable(facts: Facts, each: UnitFacts, use: Use): Clause {
+function usable(facts: Facts, each: UnitFacts, use: DataUse): Clause {
   if (holdsData(each) === false) return notMet('holds-navigation-data', { source: current });
   const loads = navigationLoads(facts, each.id);
   if (loads.length === 0) return unknown('load-recorded', ['status.loads'], { source: current });
@@ -129,32 +119,4 @@ function currentRequired(facts: Facts, each: UnitFacts): boolean | null {
     .map((one) => one.currentDataRequired);
   if (words.includes(true)) return true;
   return words.length === 0 || words.includes(null) ? null : false;
-}
-
-/** Entries of pilots who checked the expired data, each for the days from its own to the one it names. */
-function verifications(facts: Facts, each: UnitFacts, use: Use): readonly Clause[] {
-  const by = tasks.dataVerification;
-  const also = use === 'approach' ? procedureNamed : () => [];
-  return accomplished(facts, ['data-verification'], each.id, { by, also }).map(({ record, clause }) =>
-    allOf(
-      'verified-and-of-the-day',
-      [clause, within('day-of-verification', daysOf(facts, record), { source: verified, evidence: [record.id] })],
-      'cannot-tell',
-    ),
-  );
-}
-
-/** It is one procedure that was not amended since: the entry names it, or the chart it was compared with. */
-function procedureNamed({ id, place, document, note }: RecordHead): readonly Clause[] {
-  const named = place !== null || document !== null || note !== null;
-  const extra = { source: approachNote, evidence: [id] };
-  return [fact(named ? true : null, 'procedure-named', `status.records.${id}.document`, extra)];
-}
-
-/** Never beyond the cycle in which it was made: the next one may amend the procedure again. */
-function daysOf(facts: Facts, record: RecordHead) {
-  const from = startOfDay(record.done.date, facts.zone);
-  const named = endOfDay(facts, record.expires ?? record.done.date);
-  const change = nextCycleAfter(from);
-  return { from, before: change !== null && change < named ? change : named };
 }

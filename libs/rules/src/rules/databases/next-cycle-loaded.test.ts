@@ -16,6 +16,8 @@ const load = (slot: 'this' | 'next', cycle: string | null): DatabaseLoad => ({
   expires: null,
   loaded: { date: '2026-01-22', at: null },
   fromFlightDeck: true,
+  coverage: null,
+  notices: [],
 });
 const unit = (...loads: DatabaseLoad[]) =>
   dossierOf({ configuration: { units: [unitOf({ id: 'gps1', typeId: 'nx' })] }, status: { loads } });

@@ -29,6 +29,8 @@ const of = (expires: Instant | null) =>
           expires,
           loaded: { date: '2026-01-10', at: null },
           fromFlightDeck: true,
+          coverage: null,
+          notices: [],
         },
       ],
     },

@@ -10,7 +10,7 @@ import { advice } from '../effects.js';
 import { findOut, joined, missingNames } from '../gaps.js';
 import { defineRule } from '../rule.js';
 
-const repair = cfr('91.405(a), 91.7');
+const repair = cfr('91.405(a), 91.7(a)');
 const sorting = practice('a named person decides what kind of defect it is');
 const noNews = practice('no entry is no news: only a list that somebody stated complete shows that nothing is open');
 const stopsAircraft: readonly Effect[] = [{ stops: 'capability', capability: 'fly' }];

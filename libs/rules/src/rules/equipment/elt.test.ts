@@ -5,6 +5,8 @@ import { testRule } from '../../../testing/rule-tester.js';
 import type { Dossier } from '../../dossier/dossier.js';
 import type { InstalledUnit } from '../../dossier/installation.js';
 import type { RecordHead } from '../../dossier/status.js';
+import type { Outcome } from '../../verdict/clause.js';
+import type { FlightConditions } from '../../verdict/conditions.js';
 import { elt } from './elt.js';
 
 const c126 = typeOf({ id: 'el4', functions: ['elt'], authorisations: [{ tso: 'C126b', class: null }] });
@@ -506,6 +508,115 @@ testRule(elt, [
     flight: { purpose: 'ferry', localTrainingNm: null, crewOnly: false },
     expect: 'not-met',
   },
+  ...(
+    [
+      // (e)(1), (e)(2): for one of two errands, with the required crew only.
+      ['none fitted, newly acquired, ferried by the required crew', null, 'newly-acquired', {}, {}, 'met'],
+      ['none fitted, newly acquired, with a passenger', null, 'newly-acquired', { crewOnly: false }, {}, 'not-met'],
+      ['none fitted, newly acquired, on no ferry', null, 'newly-acquired', { purpose: 'private' }, {}, 'not-met'],
+      ['inoperative, ferried to its repair', {}, 'to-repair-of-elt', {}, {}, 'met'],
+      [
+        'inoperative, ferried to its repair with a passenger',
+        {},
+        'to-repair-of-elt',
+        { crewOnly: false },
+        { status: { records: [inspection({ on: '2024-01-10' }), battery()] } },
+        'not-met',
+      ],
+      ['none fitted, ferried to the repair of none', null, 'to-repair-of-elt', {}, {}, 'not-met'],
+      [
+        'none recorded, list not complete, ferried to its repair',
+        null,
+        'to-repair-of-elt',
+        {},
+        { status: { completeness: [] } },
+        'cannot-tell',
+      ],
+      [
+        'what is fitted not recorded, ferried to its repair',
+        { typeId: null },
+        'to-repair-of-elt',
+        {},
+        {},
+        'cannot-tell',
+      ],
+      ['none fitted, ferried for none of these', null, 'none-of-these', {}, {}, 'not-met'],
+      // (f): the other errands.
+      ['none fitted, flight test', null, 'design-or-test', { purpose: 'private', crewOnly: false }, {}, 'met'],
+      [
+        'none fitted, flight test with paying passengers',
+        null,
+        'design-or-test',
+        { purpose: 'carriage-for-hire' },
+        {},
+        'not-met',
+      ],
+      ['none fitted, delivery of a new aircraft', null, 'manufacture-or-delivery', {}, {}, 'met'],
+      [
+        'none fitted, "delivery" of one that had an annual inspection',
+        null,
+        'manufacture-or-delivery',
+        {},
+        { status: { records: [recordOf({ kind: 'annual-inspection', on: '2025-09-10', outcome: 'approved' })] } },
+        'not-met',
+      ],
+      [
+        'none fitted, aerial application',
+        null,
+        'aerial-application',
+        { purpose: 'aerial-work', crewOnly: false },
+        {},
+        'met',
+      ],
+      [
+        'none fitted, aerial application on a private flight',
+        null,
+        'aerial-application',
+        { purpose: 'private' },
+        {},
+        'not-met',
+      ],
+      [
+        'none fitted, research and development, experimental',
+        null,
+        'research-and-development',
+        { purpose: 'private' },
+        { configuration: { aircraft: { certificate: 'experimental' } } },
+        'met',
+      ],
+      [
+        'none fitted, research and development, standard',
+        null,
+        'research-and-development',
+        { purpose: 'private' },
+        {},
+        'not-met',
+      ],
+      [
+        'none fitted, research and development, certificate not recorded',
+        null,
+        'research-and-development',
+        { purpose: 'private' },
+        { configuration: { aircraft: { certificate: null } } },
+        'cannot-tell',
+      ],
+      ['none fitted, air racing', null, 'compliance-or-exhibition', { purpose: 'private', crewOnly: false }, {}, 'met'],
+      ['none fitted, air racing for rent', null, 'compliance-or-exhibition', { purpose: 'rental' }, {}, 'not-met'],
+    ] as const satisfies readonly (readonly [
+      string,
+      Partial<InstalledUnit> | null,
+      FlightConditions['errand'],
+      Partial<FlightConditions>,
+      Part<Dossier>,
+      Outcome,
+    ])[]
+  ).map(([name, unit, errand, flight, more, expect]) => ({
+    ...base,
+    name,
+    dossier: aircraft([], unit, more),
+    flight: { ...plain, purpose: 'ferry' as const, crewOnly: true, errand, ...flight },
+    expect,
+  })),
   {
     ...base,
     name: 'equipped for one person',

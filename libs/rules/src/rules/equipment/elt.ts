@@ -1,8 +1,6 @@
-import { eltTrainingNm } from '../../facts/elt.js';
-import type { Facts } from '../../graph/facts.js';
-import { allOf, anyOf, fact, flight, implies, met, notMet, unknown } from '../../verdict/build.js';
-import type { Clause } from '../../verdict/clause.js';
+import { anyOf, implies, met, notMet } from '../../verdict/build.js';
 import { cfr } from '../cite.js';
+import { excepted, exceptions } from '../elt-excepted.js';
 import { temporaryRemoval } from '../elt-removal.js';
 import { inService } from '../elt-service.js';
 import { findOut, missingNames } from '../gaps.js';
@@ -12,8 +10,6 @@ import { defineRule } from '../rule.js';
 import { noneFitted } from '../unit-state.js';
 
 const asks = cfr('91.207(a)');
-const ferry = cfr('91.207(e)');
-const onePerson = cfr('91.207(f)(9)');
 
 /** One alternative is enough: in service, removed for a while, or a flight that is excepted. */
 export const elt = defineRule(
@@ -22,8 +18,8 @@ export const elt = defineRule(
     topic: 'equipment',
     asks: 'An emergency locator transmitter is in service: inspected within 12 calendar months, its battery in date; or it was removed at most 90 days ago with entry and placard; or the flight is excepted.',
     binds:
-      'Airplanes; not for local training within 50 NM, or airplanes equipped for one person. Of ferry flights with the required crew only, cannot-tell: the text knows two reasons, and which one a flight has is not recorded.',
-    sources: [asks, cfr('91.207(c), (d)'), cfr('91.207(f)(10)'), eltTrainingNm.source, ferry, onePerson],
+      'Airplanes; not for local training within 50 NM, airplanes equipped for one person, or a flight whose errand the text excepts, each with its own conditions: a ferry with the required crew only to where a transmitter is fitted or repaired, design and testing, delivery of a new aircraft, aerial application, research and development, showing compliance or exhibition. Of a ferry flight with the required crew whose errand nobody said, cannot-tell.',
+    sources: [asks, cfr('91.207(c), (d)'), cfr('91.207(f)(10)'), ...Object.values(exceptions)],
     messages: {
       ready:
         'An emergency transmitter is in service, or this flight needs none; inspection good through {inspectionGoodTo}, battery through {batteryGoodTo}.',
@@ -87,30 +83,3 @@ export const elt = defineRule(
     ];
   },
 );
-
-function excepted(facts: Facts): readonly Clause[] {
-  const { seats } = facts.dossier.configuration.aircraft;
-  return [
-    // A claim of local training on a flight for another purpose is none.
-    flight(
-      'local-training-within-50-nm',
-      {
-        localTrainingNm: eltTrainingNm.value,
-        purpose: ['training-own-aircraft', 'training-provided', 'rental'],
-      },
-      { source: eltTrainingNm.source },
-    ),
-    // Why it is ferried only the asker knows: a flight does not say.
-    allOf(
-      'ferry-for-a-transmitter',
-      [
-        flight('ferry-with-required-crew-only', { purpose: ['ferry'], crewOnly: true }, { source: ferry }),
-        unknown('newly-acquired-or-to-the-place-of-repair', [], { source: ferry }),
-      ],
-      'cannot-tell',
-    ),
-    fact(seats === null ? null : seats === 1, 'equipped-for-one-person', 'configuration.aircraft.seats', {
-      source: onePerson,
-    }),
-  ];
-}

@@ -1,16 +1,23 @@
-import { inspector, mechanic, recordOf } from '../../../testing/builders.js';
+import { inspector, mechanic, recordOf, timeInService, totalTime } from '../../../testing/builders.js';
 import type { Part } from '../../../testing/dossiers.js';
 import { dossierOf } from '../../../testing/dossiers.js';
 import { testRule } from '../../../testing/rule-tester.js';
 import type { Dossier } from '../../dossier/dossier.js';
 import { annualInspection } from './annual-inspection.js';
 
-const standard = { configuration: { aircraft: { certificate: 'standard' } } } as const;
+const standard = { configuration: { aircraft: { certificate: 'standard' } }, meters: timeInService } as const;
 const annual = (part: Partial<Parameters<typeof recordOf>[0]> = {}) =>
   ({
     status: {
       records: [
-        recordOf({ kind: 'annual-inspection', on: '2025-01-31', outcome: 'approved', agency: inspector, ...part }),
+        recordOf({
+          kind: 'annual-inspection',
+          on: '2025-01-31',
+          outcome: 'approved',
+          agency: inspector,
+          meters: totalTime,
+          ...part,
+        }),
       ],
     },
   }) as const;
@@ -29,6 +36,39 @@ testRule(annualInspection, [
     expect: 'met',
     message: 'current',
     data: { done: '2025-01-31', lastGood: '2026-01-31' },
+  },
+  // 43.11(a): total time in service. An entry that is not known to hold it is not known to be the one that 91.407(a)(2) waits for.
+  {
+    name: 'total time in service not entered',
+    dossier: dossierOf(standard, annual({ meters: [] })),
+    at: '2025-06-01T12:00Z',
+    expect: 'cannot-tell',
+    message: 'unclear',
+  },
+  {
+    name: 'hours of a meter that does not stand for time in service',
+    dossier: dossierOf(standard, annual({ meters: [{ meter: 'hobbs', value: 400_000 }] })),
+    at: '2025-06-01T12:00Z',
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'which meter stands for time in service is not stated',
+    dossier: dossierOf(standard, annual(), { meters: { timeInService: null } }),
+    at: '2025-06-01T12:00Z',
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'inspected for the issue of an airworthiness certificate: no entry of 43.11',
+    dossier: dossierOf(
+      standard,
+      annual({
+        kind: 'airworthiness-certificate-inspection',
+        meters: [],
+        agency: { ...inspector, kind: 'manufacturer' },
+      }),
+    ),
+    at: '2025-06-01T12:00Z',
+    expect: 'met',
   },
   {
     name: 'lapsed with the next minute',
@@ -80,7 +120,7 @@ testRule(annualInspection, [
     dossier: dossierOf(standard, {
       status: {
         records: [
-          recordOf({ kind: 'annual-inspection', on: '2025-01-31', outcome: 'approved', agency: inspector }),
+          ...annual().status.records,
           recordOf({
             kind: 'annual-inspection',
             on: '2026-01-15',
@@ -167,7 +207,12 @@ testRule(annualInspection, [
     at: '2025-06-01T12:00Z',
     expect: 'not-applicable',
   },
-  { name: 'certificate unknown, annual in date', dossier: dossierOf(annual()), at: '2025-06-01T12:00Z', expect: 'met' },
+  {
+    name: 'certificate unknown, annual in date',
+    dossier: dossierOf({ meters: timeInService }, annual()),
+    at: '2025-06-01T12:00Z',
+    expect: 'met',
+  },
   {
     name: 'certificate unknown, annual lapsed',
     dossier: dossierOf(annual()),

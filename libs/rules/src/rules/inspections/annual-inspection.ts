@@ -9,6 +9,7 @@ import { findOut } from '../gaps.js';
 import { boundWithoutProgram } from '../inspection-program.js';
 import { dueOn, withinMonths } from '../periodic.js';
 import { defineRule } from '../rule.js';
+import { entryOfInspection, totalTimeEntered } from '../total-time.js';
 import { tasks } from '../who-may.js';
 
 const interval = calendarMonths.annual;
@@ -18,10 +19,10 @@ export const annualInspection = defineRule(
   {
     id: 'annual-inspection',
     topic: 'inspections',
-    asks: 'Within the preceding 12 calendar months an annual inspection with approval for return to service, an inspection for the issue of an airworthiness certificate, or the last complete inspection of a progressive program that was left.',
+    asks: 'Within the preceding 12 calendar months an annual inspection with approval for return to service, an inspection for the issue of an airworthiness certificate, or the last complete inspection of a progressive program that was left; the entry gives the total time in service.',
     binds:
       'Aircraft with a standard or other certificate that are not excepted by 91.409(c) and follow no progressive program, no approved program of part 125 or 135, and no selected program that 91.409(e) lets them select; not experimental and light-sport aircraft.',
-    sources: [interval.source, tasks.annualInspection.source, cfr('91.409(c), (d), (e)')],
+    sources: [interval.source, tasks.annualInspection.source, entryOfInspection, cfr('91.409(c), (d), (e)')],
     messages: {
       current: 'Annual inspection of {done}, good through {lastGood}.',
       lapsed: 'No annual inspection that counts within the preceding 12 calendar months.',
@@ -39,6 +40,7 @@ export const annualInspection = defineRule(
       {
         by: tasks.annualInspection,
         outcomes: ['approved'],
+        also: (record) => totalTimeEntered(facts, record),
       },
     );
     const { clause, done, lastGood } = withinMonths(

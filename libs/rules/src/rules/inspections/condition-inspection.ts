@@ -12,7 +12,7 @@ import { defineRule } from '../rule.js';
 import { tasks } from '../who-may.js';
 
 const lightSport = calendarMonths.lightSportCondition;
-const notInTheRule = cfr('91.319(i)', 'from-memory');
+const notInTheRule = cfr('91.319(i)');
 
 /** An experimental aircraft's interval stands in its own operating limitations and nowhere else: not recorded, no default. */
 export const conditionInspection = defineRule(

@@ -1,4 +1,4 @@
-import { mechanic, pilot, recordOf } from '../../../testing/builders.js';
+import { mechanic, pilot, recordOf, timeInService, totalTime } from '../../../testing/builders.js';
 import { dossierOf } from '../../../testing/dossiers.js';
 import { testRule } from '../../../testing/rule-tester.js';
 import type { Dossier } from '../../dossier/dossier.js';
@@ -23,11 +23,13 @@ const of = (aircraft: Partial<Aircraft>, part: Partial<RecordHead> | null = {}) 
                   on: '2025-09-10',
                   outcome: 'approved',
                   agency: mechanic,
+                  meters: totalTime,
                   expires: '2026-01-31',
                   ...part,
                 }),
               ],
       },
+      meters: timeInService,
     },
   );
 const at = '2025-12-01T12:00Z';
@@ -42,6 +44,7 @@ testRule(programInspection, [
     message: 'current',
     data: { lastGood: '2026-01-31' },
   },
+  { name: 'total time in service not entered', dossier: of(selected, { meters: [] }), at, expect: 'cannot-tell' },
   { name: 'the minute after', dossier: of(selected), at: '2026-02-01T06:00Z', expect: 'not-met', message: 'lapsed' },
   {
     name: 'through which day not recorded',

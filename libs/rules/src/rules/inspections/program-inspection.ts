@@ -11,6 +11,7 @@ import { dueOn, endOfDay } from '../periodic.js';
 import { governingOf } from '../recurring.js';
 import { findOut, recordIt } from '../remedies.js';
 import { defineRule } from '../rule.js';
+import { entryOfInspection, totalTimeEntered } from '../total-time.js';
 import { tasks } from '../who-may.js';
 
 const source = cfr('91.409(e), (f)');
@@ -23,7 +24,7 @@ export const programInspection = defineRule(
     asks: 'A selected or approved inspection program is named, and the entry of its last inspection says through which day the aircraft is good.',
     binds:
       'Large airplanes, and multiengine turbojet and turboprop airplanes, which must select a program; turbine helicopters that chose one; aircraft under an approved program of part 125 or 135. For any other aircraft a selected program takes the place of nothing: single-engine turboprops follow 91.409(a).',
-    sources: [source, cfr('91.409(c)'), smallUpToLb.source],
+    sources: [source, cfr('91.409(c)'), smallUpToLb.source, entryOfInspection],
     messages: {
       current: 'Inspected under its program, good through {lastGood}.',
       lapsed: 'No inspection under a selected program that counts and is still good.',
@@ -44,6 +45,7 @@ export const programInspection = defineRule(
     const entries = accomplished(facts, ['program-inspection'], 'aircraft', {
       by: tasks.maintenance,
       outcomes: ['approved', 'passed'],
+      also: (record) => totalTimeEntered(facts, record),
     });
     const document = selected ? (program.document === null ? null : true) : false;
     const lastGood = governingOf(entries)?.expires ?? null;

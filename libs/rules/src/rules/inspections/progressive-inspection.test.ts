@@ -1,4 +1,4 @@
-import { inspector, mechanic, recordOf } from '../../../testing/builders.js';
+import { inspector, mechanic, recordOf, timeInService, totalTime } from '../../../testing/builders.js';
 import { dossierOf } from '../../../testing/dossiers.js';
 import { testRule } from '../../../testing/rule-tester.js';
 import type { Dossier } from '../../dossier/dossier.js';
@@ -21,10 +21,12 @@ const of = (part: Partial<RecordHead> | null, program: Program | null = { kind: 
                   on: '2025-01-31',
                   outcome: 'approved',
                   agency: inspector,
+                  meters: totalTime,
                   ...part,
                 }),
               ],
       },
+      meters: timeInService,
     },
   );
 
@@ -37,6 +39,12 @@ testRule(progressiveInspection, [
     expect: 'met',
     message: 'current',
     data: { lastGood: '2026-01-31' },
+  },
+  {
+    name: 'total time in service not entered',
+    dossier: of({ meters: [] }),
+    at: '2025-06-01T12:00Z',
+    expect: 'cannot-tell',
   },
   { name: 'the minute after', dossier: of({}), at: '2026-02-01T06:00Z', expect: 'not-met', message: 'lapsed' },
   {

@@ -7,6 +7,7 @@ import { cfr } from '../cite.js';
 import { dueOn, withinMonths } from '../periodic.js';
 import { findEntry, findOut, recordIt } from '../remedies.js';
 import { defineRule } from '../rule.js';
+import { entryOfInspection, totalTimeEntered } from '../total-time.js';
 import { tasks } from '../who-may.js';
 
 const interval = calendarMonths.progressive;
@@ -18,7 +19,7 @@ export const progressiveInspection = defineRule(
     topic: 'inspections',
     asks: 'Within the preceding 12 calendar months the progressive program inspected the whole aircraft, under a named procedures manual.',
     binds: 'Aircraft under a progressive inspection program; not the others.',
-    sources: [interval.source, tasks.progressive.source],
+    sources: [interval.source, tasks.progressive.source, entryOfInspection],
     messages: {
       current: 'The progressive program was completed on {done}, good through {lastGood}.',
       lapsed: 'No complete progressive inspection that counts within the preceding 12 calendar months.',
@@ -35,6 +36,7 @@ export const progressiveInspection = defineRule(
     const entries = accomplished(facts, ['progressive-complete'], 'aircraft', {
       by: tasks.progressive,
       outcomes: ['approved', 'passed'],
+      also: (record) => totalTimeEntered(facts, record),
     });
     const none = unknown('complete-inspection-recorded', ['status.records'], extra);
     const found = withinMonths(facts, entries, interval.value, interval.source, none);

@@ -11,6 +11,9 @@ const leak = (lossFt: number | null, part: Partial<StaticLeakReadings> = {}): St
   differentialInHg: null,
   cabinEquivalentFt: null,
   lossFt,
+  linesClear: true,
+  portHeater: 'not-fitted',
+  surroundsUnchanged: true,
   ...part,
 });
 const test = (staticLeak: StaticLeakReadings | null, part: Partial<RecordHead> = {}) =>
@@ -54,6 +57,53 @@ testRule(staticLeakReading, [
   {
     name: 'pressurized or not: not recorded',
     dossier: of(null, test(leak(50, { pressurized: null }))),
+    at,
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'a heater of the ports that does not work',
+    dossier: of(null, test(leak(50, { portHeater: 'does-not-work' }))),
+    at,
+    expect: 'not-met',
+    message: 'wrong',
+    data: { what: 'port-heater-works' },
+  },
+  {
+    name: 'heater that works',
+    dossier: of(null, test(leak(50, { portHeater: 'works' }))),
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'heater: nobody said whether there is one',
+    dossier: of(null, test(leak(50, { portHeater: null }))),
+    at,
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'water in the lines, whatever the leak',
+    dossier: of(null, test(leak(0, { linesClear: false }))),
+    at,
+    expect: 'not-met',
+    message: 'wrong',
+    data: { what: 'lines-clear' },
+  },
+  {
+    name: 'lines clear: not recorded',
+    dossier: of(null, test(leak(50, { linesClear: null }))),
+    at,
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'the skin by the ports was dented',
+    dossier: of(null, test(leak(50, { surroundsUnchanged: false }))),
+    at,
+    expect: 'not-met',
+    data: { what: 'surrounds-unchanged' },
+  },
+  {
+    name: 'the skin by the ports: not recorded',
+    dossier: of(null, test(leak(50, { surroundsUnchanged: null }))),
     at,
     expect: 'cannot-tell',
   },

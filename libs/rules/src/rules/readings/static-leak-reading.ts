@@ -1,6 +1,6 @@
 import { judgeStaticLeak } from '../../calculations/static-leak.js';
 import type { StaticSystem } from '../../dossier/status.js';
-import { staticLeakUnpressurized } from '../../facts/static-system.js';
+import { staticLeakUnpressurized, staticSystemCondition } from '../../facts/static-system.js';
 import type { Facts } from '../../graph/facts.js';
 import type { Draft } from '../../verdict/result.js';
 import { doneAfter } from '../after-work.js';
@@ -20,13 +20,14 @@ export const staticLeakReading = defineRule(
   {
     id: 'static-leak-reading',
     topic: 'readings',
-    asks: 'The newest leak test lost at most 100 ft in a minute, and a leak test that counts is later than the last opening of the static system.',
+    asks: 'The newest leak test lost at most 100 ft in a minute, found the lines clear, the heater of the ports working where there is one and the skin about them unaltered; and a leak test that counts is later than the last opening of the static system.',
     binds:
       'Static systems of airplanes and helicopters under IFR in controlled airspace; drains and alternate static valves are no opening.',
-    sources: [staticLeakUnpressurized.source, afterOpening, tasks.staticTest.source],
+    sources: [staticLeakUnpressurized.source, staticSystemCondition, afterOpening, tasks.staticTest.source],
     messages: {
       within: '{item}: the leak reading of {done} is within its limit.',
       outside: '{item}: {what} reads {value} {unit}, the limit is {limit}.',
+      wrong: '{item}: the test of {done} did not find as it must be: {what}.',
       failed: '{item}: the leak test of {done} was entered as failed.',
       incomplete: '{item}: the leak reading of {done} is not complete.',
       none: '{item}: no leak reading to judge for this flight.',
@@ -43,10 +44,12 @@ function ofSystem(facts: Facts, { id, name, lastOpened }: StaticSystem): readonl
   const found = recordedReadings(facts, { kinds, subjects: [id], by: tasks.staticTest }, ({ staticLeak }) =>
     staticLeak === null ? null : judgeStaticLeak(staticLeak),
   );
+  // What was looked at has neither figure nor unit.
+  const looked = found.data['what'] !== null && found.data['unit'] === null;
   const read: Draft = {
     subject: id,
     clause: underControlledIfr(facts, found.clause),
-    messages: found.messages,
+    messages: { ...found.messages, 'not-met': looked ? 'wrong' : found.messages['not-met'] },
     data: { item: name, opened: lastOpened?.date ?? null, ...found.data },
     effects: [{ stops: 'capability', capability: 'ifr-aircraft' }],
     remedies: [recordIt('static-leak-test', id)],

@@ -9,6 +9,7 @@ import {
   airspaceOptions,
   approachOptions,
   draftOf,
+  errandOptions,
   inputOf,
   numberProblem,
   purposeOptions,
@@ -16,7 +17,7 @@ import {
 } from '../profile-draft.js';
 import { AddFlightProfileMutation, AmendFlightProfileMutation, type Profile } from '../query.js';
 
-const shown = ['name', 'conditions.topFt', 'conditions.localTrainingNm', 'conditions.approaches'];
+const shown = ['name', 'conditions.topFt', 'conditions.localTrainingNm', 'conditions.region', 'conditions.approaches'];
 
 export interface ProfileFormProps {
   readonly profile: Profile | null;
@@ -79,6 +80,12 @@ export function ProfileForm({ profile, reload, onDone }: ProfileFormProps) {
           onPick={(light) => set({ light })}
         />
         <Pick label="Purpose" value={draft.purpose} options={purposeOptions} onPick={(purpose) => set({ purpose })} />
+        <Pick
+          label="Errand, where the rule of emergency transmitters excepts it"
+          value={draft.errand}
+          options={errandOptions}
+          onPick={(errand) => set({ errand })}
+        />
         <Field label="Highest altitude" aside="ft" error={wrong('topFt')}>
           <input inputMode="numeric" value={draft.topFt} onChange={(event) => set({ topFt: event.target.value })} />
         </Field>
@@ -88,6 +95,9 @@ export function ProfileForm({ profile, reload, onDone }: ProfileFormProps) {
             value={draft.localTrainingNm}
             onChange={(event) => set({ localTrainingNm: event.target.value })}
           />
+        </Field>
+        <Field label="Region that the navigation data must cover" optional error={at('conditions.region')}>
+          <input value={draft.region} maxLength={200} onChange={(event) => set({ region: event.target.value })} />
         </Field>
       </div>
       <Checks
