@@ -41,7 +41,15 @@ const clocks = [
         },
       },
       entries({
-        and: [recordOf({ kind: 'progressive-complete', on: '2025-02-10', outcome: 'approved', agency: inspector })],
+        and: [
+          recordOf({
+            kind: 'progressive-complete',
+            on: '2025-02-10',
+            outcome: 'approved',
+            agency: inspector,
+            meters: [{ meter: 'tach', value: 400_000 }],
+          }),
+        ],
       }),
     ),
     '2026-03-01T05:59Z',

@@ -140,6 +140,8 @@ describe('AIM 1-1-17 and 1-2-3 on navigation data, issue of 9 July 2026', () => 
     expires: null,
     loaded: { date: '2026-01-22', at: null },
     fromFlightDeck: true,
+    coverage: null,
+    notices: [],
   };
   const aircraft = (
     currentDataRequired: boolean | null,

@@ -19,6 +19,8 @@ const vfr: FlightConditions = {
   localTrainingNm: null,
   overWaterBeyondGlide: false,
   crewOnly: false,
+  errand: null,
+  region: null,
   approaches: [],
 };
 const done = (name: keyof typeof trainerRecords, date: string) =>
