@@ -1,6 +1,6 @@
 import { Module } from '@nestjs/common';
 import type { DynamicModule } from '@nestjs/common';
-import { APP_FILTER } from '@nestjs/core';
+import { APP_FILTER, APP_GUARD } from '@nestjs/core';
 import { GraphQLModule } from '@nestjs/graphql';
 import { ApolloDriver } from '@nestjs/apollo';
 import type { ApolloDriverConfig } from '@nestjs/apollo';
@@ -22,6 +22,7 @@ import { HealthController } from './health/health.controller.js';
 import { HouseModule } from './house/house.module.js';
 import { roles } from './identity/access.js';
 import { IdentityModule } from './identity/identity.module.js';
+import { OperationsGuard } from './identity/operations.guard.js';
 import { contextOf } from './identity/request.js';
 import { ImportsModule } from './imports/imports.module.js';
 import { importModes, importStates } from './imports/report.js';
@@ -88,7 +89,10 @@ export class AppModule {
         RulesModule,
       ],
       controllers: [HealthController],
-      providers: [{ provide: APP_FILTER, useValue: new ProblemFilter(log) }],
+      providers: [
+        { provide: APP_GUARD, useClass: OperationsGuard },
+        { provide: APP_FILTER, useValue: new ProblemFilter(log) },
+      ],
     };
   }
 }
