@@ -3,7 +3,10 @@ import { as } from './people.js';
 
 const post = (
   body: string,
-  headers: Record<string, string> = { 'content-type': 'application/json' },
+  headers: Record<string, string> = {
+    'content-type': 'application/json',
+    accept: 'application/graphql-response+json',
+  },
 ): Promise<Response> => fetch(`${inject('apiUrl')}/graphql`, { method: 'POST', headers, body });
 
 describe('requests that cannot be read', () => {

@@ -10,6 +10,7 @@ import { changeEnums } from './aircraft/changes.generated.js';
 import { CatalogueModule } from './catalogue/catalogue.module.js';
 import { Clock } from './common/clock.js';
 import { formatGraphQLError } from './common/errors.js';
+import { statusByContentType } from './common/graphql-over-http.js';
 import { boundedOperation } from './common/limits.js';
 import { AppLog, correlationId } from './common/logging.js';
 import { Metrics } from './common/metrics.js';
@@ -68,6 +69,7 @@ export class AppModule {
           resolvers: { ...scalars, ...enums },
           context: contextOf,
           validationRules: [boundedOperation],
+          plugins: [statusByContentType],
           formatError: (formatted, error) => formatGraphQLError(formatted, error, correlationId(), log),
           csrfPrevention: true,
           introspection: true,
