@@ -9,9 +9,10 @@ import { AircraftModule } from './aircraft/aircraft.module.js';
 import { changeEnums } from './aircraft/changes.generated.js';
 import { CatalogueModule } from './catalogue/catalogue.module.js';
 import { Clock } from './common/clock.js';
+import { boundedAnswer } from './common/cost.js';
 import { formatGraphQLError } from './common/errors.js';
 import { statusByContentType } from './common/graphql-over-http.js';
-import { boundedOperation } from './common/limits.js';
+import { boundedOperation, limits } from './common/limits.js';
 import { AppLog, correlationId } from './common/logging.js';
 import { Metrics } from './common/metrics.js';
 import { ProblemFilter } from './common/problem.filter.js';
@@ -69,9 +70,12 @@ export class AppModule {
           resolvers: { ...scalars, ...enums },
           context: contextOf,
           validationRules: [boundedOperation],
-          plugins: [statusByContentType],
+          plugins: [boundedAnswer, statusByContentType],
+          parseOptions: { maxTokens: limits.tokens },
+          allowBatchedHttpRequests: false,
           formatError: (formatted, error) => formatGraphQLError(formatted, error, correlationId(), log),
           csrfPrevention: true,
+          // The schema stands in the open repository; hiding it would keep nobody out.
           introspection: true,
           graphiql: false,
           autoTransformHttpErrors: false,

@@ -16,6 +16,7 @@ import { limits } from './common/limits.js';
 import { withCorrelation } from './common/logging.js';
 import type { AppLog } from './common/logging.js';
 import type { Metrics } from './common/metrics.js';
+import { limitRate, RateLimit } from './common/rate.js';
 import { IdentityService } from './identity/identity.service.js';
 import { answerProblem, isForeign, readSession, refuseForeignOrigins, whoIs } from './identity/request.js';
 import { LiveService } from './live/live.service.js';
@@ -26,6 +27,8 @@ import type { Settings } from './settings.js';
 const webDirectory = resolve(repositoryRoot, 'apps/web/dist');
 /** Paths that are never a page of the web application. Looks ahead only: a router passes over a match that takes the slash. */
 const ownPaths = /^\/(graphql|health|metrics|imports|documents|calendar)(?=\/|$)/;
+/** Those whose requests are counted: not what watches over the application itself. */
+const countedPaths = /^\/(graphql|imports|documents|calendar)(?=\/|$)/;
 
 /** Builds the HTTP application; the caller listens and closes. */
 export async function buildApplication(foundation: Foundation, settings: Settings): Promise<NestExpressApplication> {
@@ -42,6 +45,7 @@ export async function buildApplication(foundation: Foundation, settings: Setting
   application.use(refuseForeignOrigins(settings));
   application.use(express.json({ limit: limits.body }));
   application.use(ownPaths, readSession(identity));
+  application.use(countedPaths, limitRate(new RateLimit(settings.requestsPerMinute)));
   application.use(servePages());
   application.use(onError(foundation.log));
   await application.init();

@@ -77,7 +77,7 @@ describe('limits of an operation', () => {
     expect(problems(nested(limits.depth))).toBe(1);
   });
   it('count fields with fragments as often as they are used', () => {
-    const leaves = (count: number): string => Array.from({ length: count }, (_, index) => `l${index}: leaf`).join(' ');
+    const leaves = (count: number): string => 'leaf '.repeat(count);
     expect(problems(`{ deep { ${leaves(limits.fields - 1)} } }`)).toBe(0);
     expect(problems(`{ deep { ${leaves(limits.fields)} } }`)).toBe(1);
     const spread = `{ deep { ...F ...F } } fragment F on Deep { ${leaves(limits.fields / 2)} }`;
@@ -88,6 +88,12 @@ describe('limits of an operation', () => {
       `{ ${Array.from({ length: count }, (_, index) => `l${index}: list`).join(' ')} }`;
     expect(problems(many(limits.rootAliases))).toBe(0);
     expect(problems(many(limits.rootAliases + 1))).toBe(1);
+  });
+  it('count other names wherever they are given', () => {
+    const many = (count: number): string =>
+      `{ deep { ${Array.from({ length: count }, (_, index) => `l${index}: leaf`).join(' ')} } }`;
+    expect(problems(many(limits.aliases))).toBe(0);
+    expect(problems(many(limits.aliases + 1))).toBe(1);
   });
   it('end for a fragment within itself', () => {
     expect(problems('{ deep { ...F } } fragment F on Deep { deep { ...F } }')).toBe(0);
