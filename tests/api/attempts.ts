@@ -9,6 +9,8 @@ import {
 } from 'graphql';
 import type { GraphQLArgument, GraphQLField, GraphQLInputField, GraphQLInputType, GraphQLObjectType } from 'graphql';
 
+import { password } from './cast.js';
+
 export interface Attempt {
   readonly query: string;
   readonly variables: Readonly<Record<string, unknown>>;
@@ -25,6 +27,8 @@ const sensible: Readonly<Record<string, unknown>> = {
   role: 'DISPATCHER',
   email: 'guess@two.example',
   password: 'a-guess-of-enough-letters',
+  current: password,
+  next: password,
   zone: 'UTC',
   rules: 'IFR',
   checkedOn: '2026-01-01',

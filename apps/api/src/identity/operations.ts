@@ -66,6 +66,7 @@ export const operations: Readonly<Record<string, Needed>> = {
   'Mutation.reactivatePerson': 'people.write',
   'Mutation.endSession': 'sessions.own',
   'Mutation.endOtherSessions': 'sessions.own',
+  'Mutation.changeMyPassword': 'sessions.own',
   'Mutation.endSessionsOf': 'people.write',
   'Mutation.addTestSet': 'workshop.write',
   'Mutation.amendTestSet': 'workshop.write',

@@ -7,6 +7,7 @@ const deeds: Readonly<Record<string, string>> = {
   'person.add': 'Added the person',
   'person.amend': 'Changed the person',
   'person.password': 'Set a new password for',
+  'person.own-password': 'Own password changed by',
   'person.deactivate': 'Deactivated',
   'person.reactivate': 'Let in again',
   'person.sessions': 'Ended sessions of',
