@@ -191,15 +191,44 @@ describe('beside GraphQL', () => {
     expect(text).toMatch(/tallywing_sign_ins_total\{outcome="succeeded"\} [1-9]/);
   });
 
-  it('sends headers that keep foreign scripts out', async () => {
-    const { headers } = await fetch(`${inject('apiUrl')}/health/live`);
-    const policy = headers.get('content-security-policy') ?? '';
-    expect(policy).toContain("default-src 'self'");
-    expect(policy).toContain("script-src 'self'");
-    expect(policy).toContain("frame-ancestors 'none'");
-    expect(policy.split(';').find((each) => each.startsWith('script-src'))).not.toMatch(/unsafe/);
-    expect(headers.get('x-content-type-options')).toBe('nosniff');
-    expect(headers.get('x-powered-by')).toBeNull();
+  it.each(['/health/live', '/', '/documents/none', '/assets/none.js'])(
+    'sends headers that keep foreign scripts out at %s',
+    async (path) => {
+      const { headers } = await fetch(inject('apiUrl') + path, { headers: { accept: 'text/html' } });
+      const policy = Object.fromEntries(
+        (headers.get('content-security-policy') ?? '').split(';').map((each) => {
+          const [name = '', ...values] = each.split(' ');
+          return [name, values.join(' ')];
+        }),
+      );
+      expect(policy).toEqual({
+        'default-src': "'self'",
+        'script-src': "'self'",
+        'style-src': "'self'",
+        'img-src': "'self' data:",
+        'connect-src': "'self'",
+        'object-src': "'none'",
+        'base-uri': "'none'",
+        'form-action': "'self'",
+        'frame-ancestors': "'none'",
+      });
+      expect(headers.get('x-content-type-options')).toBe('nosniff');
+      expect(headers.get('referrer-policy')).toBe('same-origin');
+      expect(headers.get('cross-origin-opener-policy')).toBe('same-origin');
+      expect(headers.get('cross-origin-resource-policy')).toBe('same-origin');
+      expect(headers.get('permissions-policy')).toContain('camera=()');
+      expect(headers.get('x-powered-by')).toBeNull();
+      expect(headers.get('server')).toBeNull();
+    },
+  );
+
+  it('lets no browser keep an answer', async () => {
+    const answers = await Promise.all([
+      post('{"query":"{ viewer { id } }"}'),
+      post('{'),
+      fetch(`${inject('apiUrl')}/imports/none`),
+    ]);
+    expect(answers.map(({ headers }) => headers.get('cache-control'))).toEqual(Array<string>(3).fill('no-store'));
   });
 
   it('answers an address that does not exist in its own form', async () => {

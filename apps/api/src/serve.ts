@@ -42,6 +42,7 @@ export async function buildApplication(foundation: Foundation, settings: Setting
   application.disable('x-powered-by');
   application.use(observe(foundation.log, foundation.metrics));
   application.use(securityHeaders());
+  application.use(keepPrivate());
   application.use(refuseForeignOrigins(settings));
   application.use(express.json({ limit: limits.body }));
   application.use(ownPaths, readSession(identity));
@@ -111,6 +112,15 @@ function observe(log: AppLog, metrics: Metrics): RequestHandler {
   };
 }
 
+/** Answers are one person's: no browser or proxy keeps them, and a page of ours asks for no camera, microphone or place. */
+function keepPrivate(): RequestHandler {
+  return (request, response, next) => {
+    response.setHeader('permissions-policy', 'camera=(), microphone=(), geolocation=(), payment=(), usb=()');
+    if (ownPaths.test(request.path)) response.setHeader('cache-control', 'no-store');
+    next();
+  };
+}
+
 function securityHeaders(): RequestHandler {
   return helmet({
     contentSecurityPolicy: {
@@ -118,9 +128,8 @@ function securityHeaders(): RequestHandler {
       directives: {
         'default-src': ["'self'"],
         'script-src': ["'self'"],
-        // Charts and overlays place themselves with style attributes; no style sheet may come from elsewhere.
+        // Charts and overlays place themselves through the document's own interface, which needs no exception.
         'style-src': ["'self'"],
-        'style-src-attr': ["'unsafe-inline'"],
         'img-src': ["'self'", 'data:'],
         'connect-src': ["'self'"],
         'object-src': ["'none'"],
@@ -129,6 +138,7 @@ function securityHeaders(): RequestHandler {
         'frame-ancestors': ["'none'"],
       },
     },
+    // Whoever ends TLS in front says how long it is to be insisted on.
     strictTransportSecurity: false,
     referrerPolicy: { policy: 'same-origin' },
   });
