@@ -7,6 +7,9 @@ import type { ApolloDriverConfig } from '@nestjs/apollo';
 import { airspaces, approaches, purposes, topics } from '@tallywing/rules';
 import { AircraftModule } from './aircraft/aircraft.module.js';
 import { changeEnums } from './aircraft/changes.generated.js';
+import { auditTopics } from './audit/audit.data.js';
+import { AuditModule } from './audit/audit.module.js';
+import { AuditNotes } from './audit/notes.js';
 import { CatalogueModule } from './catalogue/catalogue.module.js';
 import { Clock } from './common/clock.js';
 import { boundedAnswer } from './common/cost.js';
@@ -81,6 +84,7 @@ export class AppModule {
           autoTransformHttpErrors: false,
           includeStacktraceInErrorResponses: false,
         }),
+        AuditModule,
         IdentityModule,
         PeopleModule,
         HouseModule,
@@ -97,7 +101,7 @@ export class AppModule {
       controllers: [HealthController],
       providers: [
         { provide: APP_GUARD, useClass: OperationsGuard },
-        { provide: APP_FILTER, useValue: new ProblemFilter(log) },
+        { provide: APP_FILTER, inject: [AuditNotes], useFactory: (notes: AuditNotes) => new ProblemFilter(log, notes) },
       ],
     };
   }
@@ -111,6 +115,7 @@ const enums = Object.fromEntries(
   Object.entries<readonly string[]>({
     ...changeEnums,
     Role: roles,
+    AuditTopic: auditTopics,
     Topic: topics,
     Ready: ['yes', 'no', 'cannot-tell'],
     Standing: ['judged', 'not-fitted', 'not-wanted', 'not-judged', 'held'],

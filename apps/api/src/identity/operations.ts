@@ -32,6 +32,7 @@ export const operations: Readonly<Record<string, Needed>> = {
   'Query.labour': 'labour.read',
   'Query.house': 'organisation.read',
   'Query.houseEntries': 'organisation.read',
+  'Query.audit': 'audit.read',
   'Query.people': 'people.read',
   'Query.sessions': 'people.write',
   'Query.mySessions': 'sessions.own',
