@@ -21,9 +21,10 @@ import { Metrics } from './common/metrics.js';
 import { ProblemFilter } from './common/problem.filter.js';
 import { enumValues, scalars } from './common/scalars.js';
 import { Database } from './database/database.js';
+import { Disk } from './database/disk.js';
 import { HouseListener } from './database/listener.js';
 import { FleetModule } from './fleet/fleet.module.js';
-import { HealthController } from './health/health.controller.js';
+import { HealthModule } from './health/health.module.js';
 import { HouseModule } from './house/house.module.js';
 import { roles } from './identity/access.js';
 import { IdentityModule } from './identity/identity.module.js';
@@ -42,6 +43,7 @@ import { WorkshopModule } from './workshop/workshop.module.js';
 /** What is made before the framework starts and lent to it. */
 export interface Foundation {
   readonly database: Database;
+  readonly disk: Disk;
   readonly listener: HouseListener;
   readonly log: AppLog;
   readonly clock: Clock;
@@ -60,12 +62,13 @@ export class AppModule {
           global: true,
           providers: [
             { provide: Database, useValue: foundation.database },
+            { provide: Disk, useValue: foundation.disk },
             { provide: HouseListener, useValue: foundation.listener },
             { provide: AppLog, useValue: log },
             { provide: Clock, useValue: foundation.clock },
             { provide: Metrics, useValue: foundation.metrics },
           ],
-          exports: [Database, HouseListener, AppLog, Clock, Metrics],
+          exports: [Database, Disk, HouseListener, AppLog, Clock, Metrics],
         },
         GraphQLModule.forRoot<ApolloDriverConfig>({
           driver: ApolloDriver,
@@ -76,7 +79,11 @@ export class AppModule {
           plugins: [boundedAnswer, statusByContentType],
           parseOptions: { maxTokens: limits.tokens },
           allowBatchedHttpRequests: false,
-          formatError: (formatted, error) => formatGraphQLError(formatted, error, correlationId(), log),
+          formatError: (formatted, error) => {
+            const told = formatGraphQLError(formatted, error, correlationId(), log);
+            foundation.metrics.problems.inc({ code: String(told.extensions?.['code']) });
+            return told;
+          },
           csrfPrevention: true,
           // The schema stands in the open repository; hiding it would keep nobody out.
           introspection: true,
@@ -84,6 +91,7 @@ export class AppModule {
           autoTransformHttpErrors: false,
           includeStacktraceInErrorResponses: false,
         }),
+        HealthModule,
         AuditModule,
         IdentityModule,
         PeopleModule,
@@ -98,7 +106,6 @@ export class AppModule {
         LiveModule,
         RulesModule,
       ],
-      controllers: [HealthController],
       providers: [
         { provide: APP_GUARD, useClass: OperationsGuard },
         { provide: APP_FILTER, inject: [AuditNotes], useFactory: (notes: AuditNotes) => new ProblemFilter(log, notes) },

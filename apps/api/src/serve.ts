@@ -1,3 +1,4 @@
+import { AsyncResource } from 'node:async_hooks';
 import { randomUUID } from 'node:crypto';
 import { existsSync } from 'node:fs';
 import { createServer } from 'node:net';
@@ -13,10 +14,11 @@ import type { Foundation } from './app.module.js';
 import { toProblem } from './common/errors.js';
 import type { Problem } from './common/errors.js';
 import { limits } from './common/limits.js';
-import { withCorrelation } from './common/logging.js';
+import { notedForLog, withCorrelation } from './common/logging.js';
 import type { AppLog } from './common/logging.js';
 import type { Metrics } from './common/metrics.js';
 import { limitRate, RateLimit } from './common/rate.js';
+import { figuresForReaders } from './health/readers.js';
 import { IdentityService } from './identity/identity.service.js';
 import { answerProblem, isForeign, readSession, refuseForeignOrigins, whoIs } from './identity/request.js';
 import { LiveService } from './live/live.service.js';
@@ -47,6 +49,7 @@ export async function buildApplication(foundation: Foundation, settings: Setting
   application.use(express.json({ limit: limits.body }));
   application.use(ownPaths, readSession(identity));
   application.use(countedPaths, limitRate(new RateLimit(settings.requestsPerMinute)));
+  application.use('/metrics', figuresForReaders(settings.metricsToken));
   application.use(servePages());
   application.use(onError(foundation.log));
   await application.init();
@@ -82,33 +85,45 @@ export async function refuseTakenPort(settings: Settings): Promise<void> {
   });
 }
 
-/** Gives each request an id, which its log lines and an internal error carry, and counts it. */
+/** An id that somebody in front gave, if it is nothing but an id. */
+const usableId = /^[A-Za-z0-9][A-Za-z0-9._-]{7,63}$/;
+
+/** Gives each request an id, which its log lines and errors carry, and counts it. */
 function observe(log: AppLog, metrics: Metrics): RequestHandler {
   return (request, response, next) => {
-    const reference = randomUUID().slice(0, 13);
+    const given = request.get('x-request-id') ?? '';
+    const reference = usableId.test(given) ? given : randomUUID().slice(0, 13);
     request.reference = reference;
     const { path } = request; // Routers below shorten it.
     response.setHeader('x-request-id', reference);
     const began = process.hrtime.bigint();
+    let noted: typeof notedForLog = () => ({});
     response.on('finish', () => {
       const seconds = Number(process.hrtime.bigint() - began) / 1e9;
       const route = ownPaths.exec(path)?.[1] ?? 'page';
       metrics.requests.observe({ method: request.method, route, status: response.statusCode }, seconds);
+      const problem = response.locals['problem'] as string | undefined;
+      if (problem !== undefined) metrics.problems.inc({ code: problem });
       if (route === 'page') return;
       const operation = (request.body as { operationName?: unknown } | undefined)?.operationName;
       log.request({
         id: reference,
         method: request.method,
-        path,
+        // What follows there is the secret that lets a calendar in.
+        path: path.startsWith('/calendar/') ? '/calendar/...' : path,
         status: response.statusCode,
         ms: Math.round(seconds * 1000),
-        ...(typeof operation === 'string' ? { operation: operation.slice(0, 80) } : {}),
+        ...(typeof operation === 'string' && /^\w{1,80}$/.test(operation) ? { operation } : {}),
+        ...noted(),
         ...(request.signedIn
           ? { organisation: request.signedIn.actor.organisationId, member: request.signedIn.actor.memberId }
           : {}),
       });
     });
-    withCorrelation(reference, next);
+    withCorrelation(reference, () => {
+      noted = AsyncResource.bind(notedForLog);
+      next();
+    });
   };
 }
 

@@ -22,6 +22,8 @@ export interface Settings {
   readonly trustProxy: boolean;
   /** Of one signed-in browser, or of one address from which nobody is signed in. */
   readonly requestsPerMinute: number;
+  /** Who sends it may read /metrics from elsewhere; empty: nobody may. */
+  readonly metricsToken: string;
 }
 
 /** A setting that cannot be used. The message names it and says what to do. */
@@ -59,6 +61,7 @@ export function readSettings(environment: NodeJS.ProcessEnv): Settings {
     origins: (environment['ORIGINS'] ?? '').split(',').filter((origin) => origin !== ''),
     trustProxy: environment['TRUST_PROXY'] === 'on',
     requestsPerMinute,
+    metricsToken: environment['METRICS_TOKEN'] ?? '',
   };
 }
 
