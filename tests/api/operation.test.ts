@@ -224,6 +224,43 @@ describe('health', () => {
     expect((await ready()).status).toBe(200);
   });
 
+  it('is not served by software that is older than the tables', async () => {
+    await owner.query(
+      `insert into _prisma_migrations (id, checksum, migration_name, finished_at) values ('x', 'x', '29991231000000_later', now())`,
+    );
+    try {
+      const { code, output } = await server.run('aircraft/rebuild-cli.js');
+      expect(code).toBe(2);
+      expect(output).toMatch(
+        /newer than this software: it has 29991231000000_later\. Start the newer version, or restore/,
+      );
+    } finally {
+      await owner.query(`delete from _prisma_migrations where id = 'x'`);
+    }
+  });
+
+  it('says that there is no room, keeps nothing of the work, and takes it once there is', async () => {
+    await owner.query(`create function no_room() returns trigger language plpgsql as $$ begin
+        raise exception 'could not extend file "base/1/2": No space left on device' using errcode = '53100'; end $$;
+      create trigger no_room before insert on changes for each row execute function no_room()`);
+    const key = 'operation-no-room';
+    const work = [readMeter(100_050, `${daysAgo(2)}T13:00Z`)];
+    const refused = await client.record('op-plane', revision, work, key);
+    await owner.query('drop trigger no_room on changes; drop function no_room');
+    expect(refused.errors?.[0]).toMatchObject({
+      message: 'The disk of the database is full.',
+      extensions: {
+        code: 'UNAVAILABLE',
+        wayOut: expect.stringMatching(/^Nothing was changed\. Tell whoever runs/) as string,
+      },
+    });
+    const before = await client.data('{ aircraft(id: "op-plane") { revision } }');
+    expect(before.aircraft.revision).toBe(revision);
+    const taken = await client.record('op-plane', revision, work, key);
+    expect(taken.errors).toBeUndefined();
+    revision = taken.data.commitChanges.revision;
+  });
+
   it('says that the database is lost, takes no work meanwhile, and is well when it is back', async () => {
     await owner.end();
     const postmaster = join(server.dataDir, 'postgres', 'postmaster.pid');
