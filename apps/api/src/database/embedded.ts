@@ -63,6 +63,31 @@ export async function startEmbedded(dataDir: string): Promise<EmbeddedServer> {
   });
 }
 
+/**
+ * For work on the files themselves: nobody starts the server meanwhile.
+ * @throws ServerError while the server runs or anybody uses it
+ */
+export async function whileStopped<T>(dataDir: string, work: (places: Places) => Promise<T>): Promise<T> {
+  const places = await findPlaces(dataDir);
+  return await whileStarting(places.home, async () => {
+    const there = readPostmaster(places);
+    if ((there !== null && isAlive(there.pid)) || liveUsers(places).length > 0)
+      throw new ServerError(
+        `The application still runs on ${places.home}. Stop it and its workers, then do this again.`,
+      );
+    return await work(places);
+  });
+}
+
+/** Names of the notes of live processes that use the server; notes that killed ones left behind do not count. */
+function liveUsers(places: Places): string[] {
+  const users = join(places.home, 'users');
+  if (!existsSync(users)) return [];
+  return readdirSync(users).filter((name) =>
+    isAlive(Number(name.split('-')[0]), readFileSync(join(users, name), 'utf8')),
+  );
+}
+
 async function revive(places: Places, known: Known): Promise<boolean> {
   const there = readPostmaster(places);
   if (there !== null && isAlive(there.pid)) return false;
@@ -275,11 +300,8 @@ async function register(places: Places): Promise<() => Promise<void>> {
     released = true;
     await whileStarting(places.home, async () => {
       await rm(mine, { force: true });
-      for (const name of readdirSync(users)) {
-        const mark = readFileSync(join(users, name), 'utf8');
-        if (isAlive(Number(name.split('-')[0]), mark)) return;
-        await rm(join(users, name), { force: true });
-      }
+      if (liveUsers(places).length > 0) return;
+      await rm(users, { recursive: true, force: true });
       await stop(places);
     });
   };
