@@ -147,8 +147,30 @@ describe('log lines', () => {
     expect(lines.every((line) => !line.includes('\n'))).toBe(true);
     expect(lines.map((line) => JSON.parse(line) as object)).toEqual([
       { at: '1970-01-01T00:00:00.000Z', level: 'info', id: 'req-1', message: 'done', text: 'two\nlines' },
-      expect.objectContaining({ level: 'error', id: 'none', message: 'broken', reference: 'ref' }),
+      {
+        at: '1970-01-01T00:00:00.000Z',
+        level: 'error',
+        id: 'none',
+        message: 'failure',
+        reference: 'ref',
+        error: expect.stringMatching(/^Error: broken\n\s+at .*common\.test\.ts/) as string,
+      },
     ]);
     expect(correlationId()).toBe('none');
+  });
+
+  it.each([
+    ['duplicate key value (email)=(ada@one.example)', 'Error: duplicate key value (email)=([address])'],
+    ['invalid input syntax for type integer: "Ada Brook"', 'Error: invalid input syntax for type integer: [value]'],
+    [`no session ${'a1'.repeat(32)}`, 'Error: no session [secret]'],
+    ['where:\n  name: "Ada Brook"\nfailed', 'Error: where:'],
+    ['connect ECONNREFUSED 127.0.0.1:5432', 'Error: connect ECONNREFUSED 127.0.0.1:5432'],
+  ])('say what went wrong, not with whose values: %s', (message, expected) => {
+    const lines: string[] = [];
+    new AppLog((line) => lines.push(line)).failure('ref', new Error(message));
+    const { error } = JSON.parse(lines[0] ?? '{}') as { error: string };
+    expect(error.split('\n')[0]).toBe(expected);
+    expect(error).toMatch(/\n\s+at /);
+    expect(error).not.toContain('Ada');
   });
 });

@@ -58,10 +58,10 @@ export class AppLog implements LoggerService {
   debug(): void {}
   verbose(): void {}
   warn(message: unknown): void {
-    this.line('warn', String(message), {});
+    this.line('warn', withoutValues(String(message)), {});
   }
   error(message: unknown, ...rest: unknown[]): void {
-    this.line('error', String(message), { rest: rest.map(String) });
+    this.line('error', withoutValues(String(message)), { rest: rest.map((each) => withoutValues(String(each))) });
   }
 
   private line(level: string, message: string, fields: Fields): void {

@@ -88,7 +88,7 @@ function columnsFor(zone: string): readonly Column<AuditEntry>[] {
   return [
     { key: 'what', head: 'What', rowHead: true, cell: (entry) => deedWords(entry) },
     { key: 'when', head: 'When', cell: ({ at }) => whenWords(at, zone) },
-    { key: 'by', head: 'By', cell: ({ by }) => by },
+    { key: 'by', head: 'By', cell: ({ kind, by }) => (kind === 'sign-in.failed' ? `somebody, as ${by}` : by) },
     { key: 'values', head: 'More', cell: (entry) => <Values entry={entry} /> },
   ];
 }
