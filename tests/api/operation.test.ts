@@ -38,7 +38,7 @@ const ready = async (): Promise<{ status: number; body: Data }> => {
 
 /** The JSON lines that the server wrote, those of one request if asked. */
 const lines = (id?: string): Data[] =>
-  server.output
+  server.said
     .split('\n')
     .filter((line) => line.startsWith('{'))
     .map((line) => JSON.parse(line) as Data)
@@ -135,7 +135,7 @@ describe('what is logged', () => {
     await vi.waitFor(() => expect(lines(reference).map(({ message }) => message)).toContain('failure'));
     expect(lines(reference).find(({ message }) => message === 'failure')).toMatchObject({ code: '23514', reference });
     for (const secret of [...secrets, token, 'a-secret-of-a-calendar', 'secret title', '$argon2'])
-      expect(server.output.includes(secret), secret).toBe(false);
+      expect(server.said.includes(secret), secret).toBe(false);
   });
 });
 
@@ -279,7 +279,7 @@ describe('health', () => {
     await vi.waitFor(async () => expect((await ready()).status).toBe(200), { timeout: 60_000, interval: 200 });
     const answer = await client.record('op-plane', revision, [readMeter(100_100, `${daysAgo(1)}T12:00Z`)]);
     expect(answer.errors).toBeUndefined();
-    expect(server.output).toContain('the built-in database was gone and is started again');
+    expect(server.said).toContain('the built-in database was gone and is started again');
     owner = await asOwner(server);
   });
 });

@@ -42,7 +42,7 @@ export class Server {
   }
 
   /** Everything that the processes of this one wrote so far. */
-  get output(): string {
+  get said(): string {
     return outputs.get(this.process) ?? '';
   }
 
