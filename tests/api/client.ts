@@ -41,7 +41,12 @@ export class Client {
   ): Promise<Answer> {
     const response = await fetch(`${this.url}/graphql`, {
       method: 'POST',
-      headers: { 'content-type': 'application/json', cookie: this.cookie, ...headers },
+      headers: {
+        'content-type': 'application/json',
+        accept: 'application/graphql-response+json,application/json;q=0.9',
+        cookie: this.cookie,
+        ...headers,
+      },
       body: JSON.stringify({ query, variables }),
     });
     const [set] = response.headers.getSetCookie();

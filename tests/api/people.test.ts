@@ -274,3 +274,43 @@ describe('roles', () => {
     expect(await (await as(null)).problem(query, variables)).toMatchObject({ code: 'SIGNED_OUT' });
   });
 });
+
+describe('my own password', () => {
+  const change = 'mutation ($input: MyPasswordInput!) { changeMyPassword(input: $input) }';
+  const next = 'another-lantern-and-rivet';
+
+  it('takes the one in use, ends my other sessions, and leaves an entry without either', async () => {
+    const person = await newPerson();
+    const [here, there] = [await signedIn(person.email), await signedIn(person.email)];
+    expect(await here.problem(change, { input: { current: 'a wrong guess', next } })).toMatchObject({
+      code: 'BAD_INPUT',
+      field: 'input.current',
+    });
+    expect(await here.problem(change, { input: { current: password, next: 'too short' } })).toMatchObject({
+      code: 'BAD_INPUT',
+      field: 'input.next',
+    });
+    expect((await there.data(viewer)).viewer).not.toBeNull();
+    expect((await here.data(change, { input: { current: password, next } })).changeMyPassword).toBe(1);
+    expect((await here.data(viewer)).viewer).not.toBeNull();
+    expect((await there.data(viewer)).viewer).toBeNull();
+    const old = await new Client(inject('apiUrl')).signIn(person.email, password);
+    expect(old.errors?.[0]?.extensions.code).toBe('SIGN_IN_FAILED');
+    await signedIn(person.email, next);
+    const entry = await lastEntry();
+    expect(entry).toMatchObject({ kind: 'person.own-password', by: person.name, after: { sessionsEnded: 1 } });
+    expect(JSON.stringify(entry)).not.toMatch(/argon2|lantern/);
+  });
+
+  it('is not found out by trying, and a manager may still set another', async () => {
+    const person = await newPerson();
+    const client = await signedIn(person.email);
+    const codes: string[] = [];
+    for (let guess = 0; guess < 6; guess += 1)
+      codes.push((await client.problem(change, { input: { current: `guess ${guess}`, next } })).code);
+    expect(codes).toEqual([...Array<string>(5).fill('BAD_INPUT'), 'TOO_MANY']);
+    expect((await client.problem(change, { input: { current: password, next } })).code).toBe('TOO_MANY');
+    await manager.data(setPassword, { input: { personId: person.id, expectedRevision: 1, password: next } });
+    await signedIn(person.email, next);
+  });
+});

@@ -10,6 +10,7 @@ const root = fileURLToPath(new URL('../..', import.meta.url));
 const built = (path: string): string => join(root, 'apps/api/dist', path);
 
 const OPEN = 'tallywing: open http';
+const outputs = new WeakMap<ChildProcess, string>();
 
 /** The built API with a data directory of its own. */
 export class Server {
@@ -38,6 +39,11 @@ export class Server {
   static async worker(first: Server): Promise<Server> {
     const { dataDir } = first;
     return new Server('', dataDir, 0, await launch(0, dataDir, {}, 'worker.js', 'tallywing: worker started'));
+  }
+
+  /** Everything that the processes of this one wrote so far. */
+  get said(): string {
+    return outputs.get(this.process) ?? '';
   }
 
   get pid(): number {
@@ -99,6 +105,7 @@ async function launch(
   await new Promise<void>((done, fail) => {
     child.stdout?.on('data', (chunk: Buffer) => {
       output += chunk.toString('utf8');
+      outputs.set(child, output);
       if (output.includes(ready)) done();
     });
     child.once('exit', () => {

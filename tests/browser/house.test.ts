@@ -31,6 +31,7 @@ describe('the house', () => {
       ['/people?person=new', 'People', 'Add this person'],
       ['/sessions', 'Where you are signed in', null],
       ['/house', 'Wendle Avionics', 'Add a flight profile'],
+      ['/audit', 'Who did what', null],
       ['/workshop?set=new', 'Test sets and agencies', 'Save the test set'],
       ['/workshop?agency=new', 'Test sets and agencies', 'Save the agency'],
     ] as const;
@@ -46,6 +47,43 @@ describe('the house', () => {
       expect(overflow, path).toBeLessThanOrEqual(0);
     }
     expect(someone.complaints).toEqual([]);
+  });
+
+  it("tells a manager who did what, by person, kind and day, and changes one's own password", async () => {
+    const manager = await person();
+    const { page } = manager;
+    await page.goto(url);
+    await page.getByLabel('E-mail').fill(accounts.manager);
+    await page.getByLabel('Password').fill('not my password');
+    await page.getByRole('button', { name: 'Sign in' }).click();
+    await page.getByRole('alert').first().waitFor();
+    await manager.signIn(`${url}/audit`, accounts.manager);
+    await page.getByRole('heading', { name: 'Who did what', level: 1 }).waitFor();
+    await page
+      .getByRole('row', { name: /A sign-in failed/ })
+      .first()
+      .waitFor();
+    await page.getByLabel('Kind').selectOption({ label: 'People' });
+    await page.getByRole('row', { name: /A sign-in failed/ }).waitFor({ state: 'detached' });
+    await page.getByLabel('Kind').selectOption({ label: 'Signing in and out' });
+    await page
+      .getByRole('row', { name: /Signed in/ })
+      .first()
+      .waitFor();
+    await page.getByLabel('Day').fill('2020-01-01');
+    await page.getByText('No entry answers this.').waitFor();
+    expect(new URL(page.url()).searchParams.get('day')).toBe('2020-01-01');
+
+    await page.goto(`${url}/sessions`);
+    await page.getByLabel('Password now').fill('not this one');
+    await page.getByLabel('New password').fill('wing-and-tally');
+    await page.getByRole('button', { name: 'Change my password' }).click();
+    await page.getByText('This is not your password. Type the one you signed in with.').waitFor();
+    expect(await page.getByLabel('New password').inputValue()).toBe('wing-and-tally');
+    // The same one again, so that whoever comes after still knows it.
+    await page.getByLabel('Password now').fill('wing-and-tally');
+    await page.getByRole('button', { name: 'Change my password' }).click();
+    await page.getByText('Your password is changed').waitFor();
   });
 
   it('lets a manager add somebody, change the role and shut them out again', async () => {

@@ -22,7 +22,15 @@ const dataDir = await mkdtemp(join(tmpdir(), 'tallywing-bench-'));
 await chmod(dataDir, 0o711);
 const port = await freePort();
 const api = spawn(process.execPath, [built('main.js').pathname], {
-  env: { ...process.env, PORT: String(port), HOST: '127.0.0.1', DATA_DIR: dataDir, DATABASE_URL: '', DEMO: 'on' },
+  env: {
+    ...process.env,
+    PORT: String(port),
+    HOST: '127.0.0.1',
+    DATA_DIR: dataDir,
+    DATABASE_URL: '',
+    DEMO: 'on',
+    REQUESTS_PER_MINUTE: '1000000',
+  },
   stdio: ['ignore', 'pipe', 'inherit'],
 });
 const account = await new Promise((done, fail) => {

@@ -1,27 +1,34 @@
 import { Module } from '@nestjs/common';
 import type { DynamicModule } from '@nestjs/common';
-import { APP_FILTER } from '@nestjs/core';
+import { APP_FILTER, APP_GUARD } from '@nestjs/core';
 import { GraphQLModule } from '@nestjs/graphql';
 import { ApolloDriver } from '@nestjs/apollo';
 import type { ApolloDriverConfig } from '@nestjs/apollo';
 import { airspaces, approaches, errands, purposes, topics } from '@tallywing/rules';
 import { AircraftModule } from './aircraft/aircraft.module.js';
 import { changeEnums } from './aircraft/changes.generated.js';
+import { auditTopics } from './audit/audit.data.js';
+import { AuditModule } from './audit/audit.module.js';
+import { AuditNotes } from './audit/notes.js';
 import { CatalogueModule } from './catalogue/catalogue.module.js';
 import { Clock } from './common/clock.js';
+import { boundedAnswer } from './common/cost.js';
 import { formatGraphQLError } from './common/errors.js';
-import { boundedOperation } from './common/limits.js';
+import { statusByContentType } from './common/graphql-over-http.js';
+import { boundedOperation, limits } from './common/limits.js';
 import { AppLog, correlationId } from './common/logging.js';
 import { Metrics } from './common/metrics.js';
 import { ProblemFilter } from './common/problem.filter.js';
 import { enumValues, scalars } from './common/scalars.js';
 import { Database } from './database/database.js';
+import { Disk } from './database/disk.js';
 import { HouseListener } from './database/listener.js';
 import { FleetModule } from './fleet/fleet.module.js';
-import { HealthController } from './health/health.controller.js';
+import { HealthModule } from './health/health.module.js';
 import { HouseModule } from './house/house.module.js';
 import { roles } from './identity/access.js';
 import { IdentityModule } from './identity/identity.module.js';
+import { OperationsGuard } from './identity/operations.guard.js';
 import { contextOf } from './identity/request.js';
 import { ImportsModule } from './imports/imports.module.js';
 import { importModes, importStates } from './imports/report.js';
@@ -36,6 +43,7 @@ import { WorkshopModule } from './workshop/workshop.module.js';
 /** What is made before the framework starts and lent to it. */
 export interface Foundation {
   readonly database: Database;
+  readonly disk: Disk;
   readonly listener: HouseListener;
   readonly log: AppLog;
   readonly clock: Clock;
@@ -54,12 +62,13 @@ export class AppModule {
           global: true,
           providers: [
             { provide: Database, useValue: foundation.database },
+            { provide: Disk, useValue: foundation.disk },
             { provide: HouseListener, useValue: foundation.listener },
             { provide: AppLog, useValue: log },
             { provide: Clock, useValue: foundation.clock },
             { provide: Metrics, useValue: foundation.metrics },
           ],
-          exports: [Database, HouseListener, AppLog, Clock, Metrics],
+          exports: [Database, Disk, HouseListener, AppLog, Clock, Metrics],
         },
         GraphQLModule.forRoot<ApolloDriverConfig>({
           driver: ApolloDriver,
@@ -67,13 +76,23 @@ export class AppModule {
           resolvers: { ...scalars, ...enums },
           context: contextOf,
           validationRules: [boundedOperation],
-          formatError: (formatted, error) => formatGraphQLError(formatted, error, correlationId(), log),
+          plugins: [boundedAnswer, statusByContentType],
+          parseOptions: { maxTokens: limits.tokens },
+          allowBatchedHttpRequests: false,
+          formatError: (formatted, error) => {
+            const told = formatGraphQLError(formatted, error, correlationId(), log);
+            foundation.metrics.problems.inc({ code: String(told.extensions?.['code']) });
+            return told;
+          },
           csrfPrevention: true,
+          // The schema stands in the open repository; hiding it would keep nobody out.
           introspection: true,
           graphiql: false,
           autoTransformHttpErrors: false,
           includeStacktraceInErrorResponses: false,
         }),
+        HealthModule,
+        AuditModule,
         IdentityModule,
         PeopleModule,
         HouseModule,
@@ -87,8 +106,10 @@ export class AppModule {
         LiveModule,
         RulesModule,
       ],
-      controllers: [HealthController],
-      providers: [{ provide: APP_FILTER, useValue: new ProblemFilter(log) }],
+      providers: [
+        { provide: APP_GUARD, useClass: OperationsGuard },
+        { provide: APP_FILTER, inject: [AuditNotes], useFactory: (notes: AuditNotes) => new ProblemFilter(log, notes) },
+      ],
     };
   }
 }
@@ -101,6 +122,7 @@ const enums = Object.fromEntries(
   Object.entries<readonly string[]>({
     ...changeEnums,
     Role: roles,
+    AuditTopic: auditTopics,
     Topic: topics,
     Ready: ['yes', 'no', 'cannot-tell'],
     Standing: ['judged', 'not-fitted', 'not-wanted', 'not-judged', 'held'],

@@ -40,7 +40,14 @@ async function main(): Promise<void> {
     await opened.close();
   };
   const listener = new HouseListener(opened.listenUrl);
-  const foundation = { database: opened.database, listener, log, clock: new Clock(), metrics: new Metrics() };
+  const foundation = {
+    database: opened.database,
+    disk: opened.disk,
+    listener,
+    log,
+    clock: new Clock(),
+    metrics: new Metrics(),
+  };
   const application = await prepare(foundation, settings).catch(async (error: unknown) => {
     await listener.close();
     await opened.close();

@@ -1,3 +1,4 @@
+import { AsyncResource } from 'node:async_hooks';
 import { randomUUID } from 'node:crypto';
 import { existsSync } from 'node:fs';
 import { createServer } from 'node:net';
@@ -13,9 +14,11 @@ import type { Foundation } from './app.module.js';
 import { toProblem } from './common/errors.js';
 import type { Problem } from './common/errors.js';
 import { limits } from './common/limits.js';
-import { withCorrelation } from './common/logging.js';
+import { notedForLog, withCorrelation } from './common/logging.js';
 import type { AppLog } from './common/logging.js';
 import type { Metrics } from './common/metrics.js';
+import { limitRate, RateLimit } from './common/rate.js';
+import { figuresForReaders } from './health/readers.js';
 import { IdentityService } from './identity/identity.service.js';
 import { answerProblem, isForeign, readSession, refuseForeignOrigins, whoIs } from './identity/request.js';
 import { LiveService } from './live/live.service.js';
@@ -26,6 +29,8 @@ import type { Settings } from './settings.js';
 const webDirectory = resolve(repositoryRoot, 'apps/web/dist');
 /** Paths that are never a page of the web application. Looks ahead only: a router passes over a match that takes the slash. */
 const ownPaths = /^\/(graphql|health|metrics|imports|documents|calendar)(?=\/|$)/;
+/** Those whose requests are counted: not what watches over the application itself. */
+const countedPaths = /^\/(graphql|imports|documents|calendar)(?=\/|$)/;
 
 /** Builds the HTTP application; the caller listens and closes. */
 export async function buildApplication(foundation: Foundation, settings: Settings): Promise<NestExpressApplication> {
@@ -39,9 +44,12 @@ export async function buildApplication(foundation: Foundation, settings: Setting
   application.disable('x-powered-by');
   application.use(observe(foundation.log, foundation.metrics));
   application.use(securityHeaders());
+  application.use(keepPrivate());
   application.use(refuseForeignOrigins(settings));
   application.use(express.json({ limit: limits.body }));
   application.use(ownPaths, readSession(identity));
+  application.use(countedPaths, limitRate(new RateLimit(settings.requestsPerMinute)));
+  application.use('/metrics', figuresForReaders(settings.metricsToken));
   application.use(servePages());
   application.use(onError(foundation.log));
   await application.init();
@@ -77,33 +85,54 @@ export async function refuseTakenPort(settings: Settings): Promise<void> {
   });
 }
 
-/** Gives each request an id, which its log lines and an internal error carry, and counts it. */
+/** An id that somebody in front gave, if it is nothing but an id. */
+const usableId = /^[A-Za-z0-9][A-Za-z0-9._-]{7,63}$/;
+
+/** Gives each request an id, which its log lines and errors carry, and counts it. */
 function observe(log: AppLog, metrics: Metrics): RequestHandler {
   return (request, response, next) => {
-    const reference = randomUUID().slice(0, 13);
+    const given = request.get('x-request-id') ?? '';
+    const reference = usableId.test(given) ? given : randomUUID().slice(0, 13);
     request.reference = reference;
     const { path } = request; // Routers below shorten it.
     response.setHeader('x-request-id', reference);
     const began = process.hrtime.bigint();
+    let noted: typeof notedForLog = () => ({});
     response.on('finish', () => {
       const seconds = Number(process.hrtime.bigint() - began) / 1e9;
       const route = ownPaths.exec(path)?.[1] ?? 'page';
       metrics.requests.observe({ method: request.method, route, status: response.statusCode }, seconds);
+      const problem = response.locals['problem'] as string | undefined;
+      if (problem !== undefined) metrics.problems.inc({ code: problem });
       if (route === 'page') return;
       const operation = (request.body as { operationName?: unknown } | undefined)?.operationName;
       log.request({
         id: reference,
         method: request.method,
-        path,
+        // What follows there is the secret that lets a calendar in.
+        path: path.startsWith('/calendar/') ? '/calendar/...' : path,
         status: response.statusCode,
         ms: Math.round(seconds * 1000),
-        ...(typeof operation === 'string' ? { operation: operation.slice(0, 80) } : {}),
+        ...(typeof operation === 'string' && /^\w{1,80}$/.test(operation) ? { operation } : {}),
+        ...noted(),
         ...(request.signedIn
           ? { organisation: request.signedIn.actor.organisationId, member: request.signedIn.actor.memberId }
           : {}),
       });
     });
-    withCorrelation(reference, next);
+    withCorrelation(reference, () => {
+      noted = AsyncResource.bind(notedForLog);
+      next();
+    });
+  };
+}
+
+/** Answers are one person's: no browser or proxy keeps them, and a page of ours asks for no camera, microphone or place. */
+function keepPrivate(): RequestHandler {
+  return (request, response, next) => {
+    response.setHeader('permissions-policy', 'camera=(), microphone=(), geolocation=(), payment=(), usb=()');
+    if (ownPaths.test(request.path)) response.setHeader('cache-control', 'no-store');
+    next();
   };
 }
 
@@ -114,9 +143,8 @@ function securityHeaders(): RequestHandler {
       directives: {
         'default-src': ["'self'"],
         'script-src': ["'self'"],
-        // Charts and overlays place themselves with style attributes; no style sheet may come from elsewhere.
+        // Charts and overlays place themselves through the document's own interface, which needs no exception.
         'style-src': ["'self'"],
-        'style-src-attr': ["'unsafe-inline'"],
         'img-src': ["'self'", 'data:'],
         'connect-src': ["'self'"],
         'object-src': ["'none'"],
@@ -125,6 +153,7 @@ function securityHeaders(): RequestHandler {
         'frame-ancestors': ["'none'"],
       },
     },
+    // Whoever ends TLS in front says how long it is to be insisted on.
     strictTransportSecurity: false,
     referrerPolicy: { policy: 'same-origin' },
   });

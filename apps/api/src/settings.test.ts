@@ -10,6 +10,7 @@ describe('settings', () => {
       demo: 'auto',
       origins: [],
       trustProxy: false,
+      requestsPerMinute: 3000,
     });
     expect(readSettings({}).dataDir).toMatch(/\.data$/);
     expect(readSettings({ DATABASE_URL: '', HOST: '', DATA_DIR: '' })).toMatchObject({
@@ -21,6 +22,7 @@ describe('settings', () => {
     [{ PORT: 'many' }, /PORT/],
     [{ PORT: '70000' }, /PORT/],
     [{ DEMO: 'maybe' }, /DEMO/],
+    [{ REQUESTS_PER_MINUTE: '0' }, /REQUESTS_PER_MINUTE/],
     [{ DATABASE_URL: 'mysql://x' }, /DATABASE_URL/],
     [{ DATABASE_DIRECT_URL: 'mysql://x' }, /DATABASE_DIRECT_URL/],
   ])('refuse %o', (environment, named) => {

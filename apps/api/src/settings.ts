@@ -20,6 +20,10 @@ export interface Settings {
   readonly origins: readonly string[];
   /** True when a reverse proxy in front sets the forwarded headers. */
   readonly trustProxy: boolean;
+  /** Of one signed-in browser, or of one address from which nobody is signed in. */
+  readonly requestsPerMinute: number;
+  /** Who sends it may read /metrics from elsewhere; empty: nobody may. */
+  readonly metricsToken: string;
 }
 
 /** A setting that cannot be used. The message names it and says what to do. */
@@ -36,6 +40,12 @@ export function readSettings(environment: NodeJS.ProcessEnv): Settings {
       `PORT is "${environment['PORT']}". Give a number from 0 to 65535, or leave it out for 4300.`,
     );
   }
+  const requestsPerMinute = Number(environment['REQUESTS_PER_MINUTE'] || '3000');
+  if (!Number.isInteger(requestsPerMinute) || requestsPerMinute < 1) {
+    throw new SettingsError(
+      `REQUESTS_PER_MINUTE is "${environment['REQUESTS_PER_MINUTE']}". Give a whole number from 1, or leave it out for 3000.`,
+    );
+  }
   const demo = environment['DEMO'] ?? 'auto';
   if (demo !== 'on' && demo !== 'off' && demo !== 'auto') {
     throw new SettingsError(`DEMO is "${demo}". Use "on" or "off", or leave it out.`);
@@ -50,6 +60,8 @@ export function readSettings(environment: NodeJS.ProcessEnv): Settings {
     demo,
     origins: (environment['ORIGINS'] ?? '').split(',').filter((origin) => origin !== ''),
     trustProxy: environment['TRUST_PROXY'] === 'on',
+    requestsPerMinute,
+    metricsToken: environment['METRICS_TOKEN'] ?? '',
   };
 }
 

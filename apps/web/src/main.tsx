@@ -1,3 +1,4 @@
+import './app/no-eval.js';
 import { ApolloProvider } from '@apollo/client/react';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';

@@ -1,6 +1,7 @@
 import { instantOf } from '../common/clock.js';
 import type { Clock } from '../common/clock.js';
 import { AppError, badInput } from '../common/errors.js';
+import { noteInLog } from '../common/logging.js';
 import type { Metrics } from '../common/metrics.js';
 import { checkKey, keepAnswer, knownAnswer } from '../common/request-keys.data.js';
 import type { Connection, Database } from '../database/database.js';
@@ -14,6 +15,8 @@ const idPattern = /^[A-Za-z0-9][A-Za-z0-9._:>/-]{0,79}$/;
 /** What one person records at once; a load may bring the whole life of an aircraft. */
 const MOST_CHANGES = 200;
 const MOST_LOADED = 5000;
+/** Aircraft that the line of a request names. */
+const MOST_NAMED = 5;
 
 /** The one way in which anything about an aircraft changes. */
 export class RecordService {
@@ -60,6 +63,10 @@ export class RecordService {
         return answered;
       });
       stop({ outcome: 'recorded' });
+      noteInLog({
+        recorded: answers.slice(0, MOST_NAMED).map(({ aircraftId, revision }) => `${aircraftId} ${revision}`),
+        aircraft: answers.length,
+      });
       return answers;
     } catch (error) {
       stop({ outcome: error instanceof AppError ? error.problem.code.toLowerCase() : 'failed' });

@@ -77,7 +77,7 @@ describe('limits of an operation', () => {
     expect(problems(nested(limits.depth))).toBe(1);
   });
   it('count fields with fragments as often as they are used', () => {
-    const leaves = (count: number): string => Array.from({ length: count }, (_, index) => `l${index}: leaf`).join(' ');
+    const leaves = (count: number): string => 'leaf '.repeat(count);
     expect(problems(`{ deep { ${leaves(limits.fields - 1)} } }`)).toBe(0);
     expect(problems(`{ deep { ${leaves(limits.fields)} } }`)).toBe(1);
     const spread = `{ deep { ...F ...F } } fragment F on Deep { ${leaves(limits.fields / 2)} }`;
@@ -88,6 +88,12 @@ describe('limits of an operation', () => {
       `{ ${Array.from({ length: count }, (_, index) => `l${index}: list`).join(' ')} }`;
     expect(problems(many(limits.rootAliases))).toBe(0);
     expect(problems(many(limits.rootAliases + 1))).toBe(1);
+  });
+  it('count other names wherever they are given', () => {
+    const many = (count: number): string =>
+      `{ deep { ${Array.from({ length: count }, (_, index) => `l${index}: leaf`).join(' ')} } }`;
+    expect(problems(many(limits.aliases))).toBe(0);
+    expect(problems(many(limits.aliases + 1))).toBe(1);
   });
   it('end for a fragment within itself', () => {
     expect(problems('{ deep { ...F } } fragment F on Deep { deep { ...F } }')).toBe(0);
@@ -141,8 +147,30 @@ describe('log lines', () => {
     expect(lines.every((line) => !line.includes('\n'))).toBe(true);
     expect(lines.map((line) => JSON.parse(line) as object)).toEqual([
       { at: '1970-01-01T00:00:00.000Z', level: 'info', id: 'req-1', message: 'done', text: 'two\nlines' },
-      expect.objectContaining({ level: 'error', id: 'none', message: 'broken', reference: 'ref' }),
+      {
+        at: '1970-01-01T00:00:00.000Z',
+        level: 'error',
+        id: 'none',
+        message: 'failure',
+        reference: 'ref',
+        error: expect.stringMatching(/^Error: broken\n\s+at .*common\.test\.ts/) as string,
+      },
     ]);
     expect(correlationId()).toBe('none');
+  });
+
+  it.each([
+    ['duplicate key value (email)=(ada@one.example)', 'Error: duplicate key value (email)=([address])'],
+    ['invalid input syntax for type integer: "Ada Brook"', 'Error: invalid input syntax for type integer: [value]'],
+    [`no session ${'a1'.repeat(32)}`, 'Error: no session [secret]'],
+    ['where:\n  name: "Ada Brook"\nfailed', 'Error: where:'],
+    ['connect ECONNREFUSED 127.0.0.1:5432', 'Error: connect ECONNREFUSED 127.0.0.1:5432'],
+  ])('say what went wrong, not with whose values: %s', (message, expected) => {
+    const lines: string[] = [];
+    new AppLog((line) => lines.push(line)).failure('ref', new Error(message));
+    const { error } = JSON.parse(lines[0] ?? '{}') as { error: string };
+    expect(error.split('\n')[0]).toBe(expected);
+    expect(error).toMatch(/\n\s+at /);
+    expect(error).not.toContain('Ada');
   });
 });

@@ -28,7 +28,7 @@ export function readPage(
   after: string | null | undefined,
   keys: number,
 ): PageRequest {
-  const size = first ?? 100;
+  const size = first ?? limits.usualPage;
   if (size < 0 || size > limits.page) {
     throw badInput(
       'first',

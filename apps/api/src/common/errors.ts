@@ -1,6 +1,6 @@
 import { GraphQLError } from 'graphql';
 import type { GraphQLFormattedError } from 'graphql';
-import { AppLog } from './logging.js';
+import { AppLog, correlationId } from './logging.js';
 
 /** Why the rules or the order of things did not take a change. */
 export interface Refusal {
@@ -35,7 +35,7 @@ export type Problem =
   | { readonly code: 'REFUSED'; readonly refusals: readonly Refusal[] }
   | { readonly code: 'TOO_LARGE'; readonly limit: string }
   | { readonly code: 'TOO_MANY'; readonly retryAfterSeconds: number }
-  | { readonly code: 'UNAVAILABLE'; readonly reason: string }
+  | { readonly code: 'UNAVAILABLE'; readonly reason: string; readonly wayOut?: string }
   | { readonly code: 'INTERNAL'; readonly reference: string };
 
 export type ProblemCode = Problem['code'];
@@ -77,7 +77,7 @@ export interface Told {
 export function describe(problem: Problem): Told {
   const tell = (message: string, wayOut: string, more: Readonly<Record<string, unknown>> = {}): Told => ({
     message,
-    extensions: { code: problem.code, wayOut, ...more },
+    extensions: { code: problem.code, wayOut, ...more, ...requestId() },
   });
   switch (problem.code) {
     case 'SIGNED_OUT':
@@ -136,7 +136,10 @@ export function describe(problem: Problem): Told {
         retryAfterSeconds: problem.retryAfterSeconds,
       });
     case 'UNAVAILABLE':
-      return tell(problem.reason, 'Nothing was changed. Try again in a moment; repeating is safe.');
+      return tell(
+        problem.reason,
+        `Nothing was changed. ${problem.wayOut ?? 'Try again in a moment; repeating is safe.'}`,
+      );
     case 'INTERNAL':
       return tell(
         'Something went wrong on our side.',
@@ -146,6 +149,12 @@ export function describe(problem: Problem): Told {
         },
       );
   }
+}
+
+/** The id that the log lines of the request carry; absent where nobody asked over the network. */
+function requestId(): { readonly requestId?: string } {
+  const id = correlationId();
+  return id === 'none' ? {} : { requestId: id };
 }
 
 function refusalField(refusal: Refusal): string {
@@ -165,6 +174,12 @@ export function toProblem(error: unknown, reference: string, log: AppLog): Probl
     if (unreachable.has(code) || code.startsWith('57P') || code.startsWith('08')) {
       return { code: 'UNAVAILABLE', reason: 'The database does not answer.' };
     }
+    const reason = noRoom.get(code);
+    if (reason !== undefined) {
+      log.failure(reference, error);
+      const wayOut = 'Tell whoever runs this server; what you typed is kept. Repeating is safe once it is mended.';
+      return { code: 'UNAVAILABLE', reason, wayOut };
+    }
     // 55P03 lock not available, 40P01 deadlock, 40001 serialisation, 57014 cancelled by the time limit.
     if (['55P03', '40P01', '40001', '57014'].includes(code)) {
       return { code: 'UNAVAILABLE', reason: 'Somebody else is changing the same thing right now.' };
@@ -173,6 +188,14 @@ export function toProblem(error: unknown, reference: string, log: AppLog): Probl
   log.failure(reference, error);
   return { code: 'INTERNAL', reference };
 }
+
+/** The database answers, but takes nothing. */
+const noRoom: ReadonlyMap<string, string> = new Map([
+  ['53100', 'The disk of the database is full.'],
+  ['ENOSPC', 'The disk is full.'],
+  ['53200', 'The database has no memory left.'],
+  ['25006', 'The database takes no changes now.'],
+]);
 
 const unreachable = new Set([
   'ECONNREFUSED',

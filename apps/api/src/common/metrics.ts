@@ -29,6 +29,30 @@ export class Metrics {
     registers: [this.registry],
   });
 
+  readonly problems = new Counter({
+    name: 'tallywing_problems_total',
+    help: 'Answers that told a problem, by its code.',
+    labelNames: ['code'],
+    registers: [this.registry],
+  });
+  readonly connections = new Gauge({
+    name: 'tallywing_database_connections',
+    help: 'Connections to the database: lent out, idle, and requests that wait for one.',
+    labelNames: ['state'],
+    registers: [this.registry],
+  });
+  readonly diskFree = new Gauge({
+    name: 'tallywing_database_disk_free_bytes',
+    help: 'Room left on the disk of the built-in server; absent where the database is elsewhere.',
+    registers: [this.registry],
+  });
+  readonly queue = new Gauge({
+    name: 'tallywing_queue_jobs',
+    help: 'Work that waits for a worker; absent where there is no queue.',
+    labelNames: ['state'],
+    registers: [this.registry],
+  });
+
   constructor() {
     collectDefaultMetrics({ register: this.registry });
   }

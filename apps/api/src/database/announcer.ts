@@ -1,15 +1,18 @@
 import type pg from 'pg';
+import { correlationId } from '../common/logging.js';
 
-/** The channel on which processes tell each other that a house changed. The payload is the organisation, nothing else. */
+/** The channel on which processes tell each other that a house changed. The payload is the organisation and the ids of the requests that did it. */
 export const HOUSE_CHANNEL = 'tallywing_house';
 const GATHER_MS = 50;
+/** More than these are not named: a payload has its limit, and one is enough to find the rest by. */
+const MOST_CAUSES = 20;
 
 /**
  * Tells all processes which houses changed, after the transactions that changed them: telling within a commit would make all
  * commits of the server queue for one lock. What changes within a moment of each other is told once.
  */
 export class Announcer {
-  private readonly waiting = new Set<string>();
+  private readonly waiting = new Map<string, Set<string>>();
   private timer: NodeJS.Timeout | null = null;
   private closed = false;
 
@@ -17,7 +20,9 @@ export class Announcer {
 
   add(organisationId: string): void {
     if (this.closed) return;
-    this.waiting.add(organisationId);
+    const causes = this.waiting.get(organisationId) ?? new Set();
+    if (causes.size < MOST_CAUSES) causes.add(correlationId());
+    this.waiting.set(organisationId, causes);
     this.timer ??= setTimeout(() => void this.tell(), GATHER_MS);
   }
 
@@ -30,7 +35,7 @@ export class Announcer {
 
   private async tell(): Promise<void> {
     this.timer = null;
-    const houses = [...this.waiting];
+    const houses = [...this.waiting].map(([house, causes]) => `${house} ${[...causes].join(',')}`);
     this.waiting.clear();
     if (houses.length === 0) return;
     try {

@@ -88,6 +88,38 @@ export class Database {
     return await this.transaction('begin read only; set local role tallywing_app', work);
   }
 
+  /** Names of the migrations that this database has, in full. */
+  async appliedMigrations(): Promise<string[]> {
+    const rows = await this.withoutOrganisation((connection) =>
+      connection.query<{ name: string }>(
+        'select migration_name as name from _prisma_migrations where finished_at is not null and rolled_back_at is null',
+      ),
+    );
+    return rows.map(({ name }) => name);
+  }
+
+  /** Work that waits for a worker, and what of it failed before; null where there is no queue. */
+  async queue(): Promise<{ readonly waiting: number; readonly failing: number } | null> {
+    return await this.transaction('begin read only', async (connection) => {
+      const [known] = await connection.query<{ known: boolean }>(
+        `select exists (select from pg_roles where rolname = 'tallywing_queue')
+           and exists (select from pg_namespace where nspname = 'tallywing_queue') as known`,
+      );
+      if (!known?.known) return null;
+      await connection.query('set local role tallywing_queue');
+      const [row] = await connection.query<{ waiting: number; failing: number }>(
+        `select count(*)::int as waiting, count(*) filter (where attempts > 1)::int as failing
+         from tallywing_queue.jobs where run_at <= now()`,
+      );
+      return row ?? null;
+    });
+  }
+
+  /** How many connections there are, how many of them nobody uses, and how many requests wait for one. */
+  connections(): { readonly total: number; readonly idle: number; readonly waiting: number } {
+    return { total: this.pool.totalCount, idle: this.pool.idleCount, waiting: this.pool.waitingCount };
+  }
+
   async close(): Promise<void> {
     await this.announcer.close();
     await this.prisma.$disconnect();

@@ -27,6 +27,10 @@ export interface EmbeddedServer {
   readonly port: number;
   readonly reused: boolean;
   readonly remark: string | null;
+  /** Where its files lie. */
+  readonly place: string;
+  /** Starts it again, on the port that everybody knows, if it is gone. @returns whether it was */
+  revive(): Promise<boolean>;
   /** Stops the server unless another live process of this checkout still uses it. */
   release(): Promise<void>;
 }
@@ -52,8 +56,45 @@ export async function startEmbedded(dataDir: string): Promise<EmbeddedServer> {
       port,
       reused: running !== null,
       remark: places.remark,
+      place: places.cluster,
+      revive: () => revive(places, { ...known, port }),
       release,
     };
+  });
+}
+
+/**
+ * For work on the files themselves: nobody starts the server meanwhile.
+ * @throws ServerError while the server runs or anybody uses it
+ */
+export async function whileStopped<T>(dataDir: string, work: (places: Places) => Promise<T>): Promise<T> {
+  const places = await findPlaces(dataDir);
+  return await whileStarting(places.home, async () => {
+    const there = readPostmaster(places);
+    if ((there !== null && isAlive(there.pid)) || liveUsers(places).length > 0)
+      throw new ServerError(
+        `The application still runs on ${places.home}. Stop it and its workers, then do this again.`,
+      );
+    return await work(places);
+  });
+}
+
+/** Names of the notes of live processes that use the server; notes that killed ones left behind do not count. */
+function liveUsers(places: Places): string[] {
+  const users = join(places.home, 'users');
+  if (!existsSync(users)) return [];
+  return readdirSync(users).filter((name) =>
+    isAlive(Number(name.split('-')[0]), readFileSync(join(users, name), 'utf8')),
+  );
+}
+
+async function revive(places: Places, known: Known): Promise<boolean> {
+  const there = readPostmaster(places);
+  if (there !== null && isAlive(there.pid)) return false;
+  return await whileStarting(places.home, async () => {
+    if ((await joinRunning(places, known)) !== null) return false;
+    await launch(places, known);
+    return true;
   });
 }
 
@@ -173,7 +214,8 @@ async function launch(places: Places, known: Known): Promise<number> {
   let lastWords = '';
   // A killed server's children can hold its shared memory for a moment; a port can be taken between asking and using it.
   for (let tries = 0; tries < 5; tries += 1) {
-    const port = await freePort();
+    // The one it had, if it is free: whoever else uses this server finds it again there.
+    const port = tries < 3 && (await isFree(known.port)) ? known.port : await freePort();
     const offset = existsSync(log) ? statSync(log).size : 0;
     const descriptor = openSync(log, 'a', 0o600);
     const options: string[] = [
@@ -205,6 +247,21 @@ async function launch(places: Places, known: Known): Promise<number> {
     await pause(500);
   }
   throw new ServerError(`PostgreSQL did not start. Its log is ${log}; the last lines: ${lastWords.slice(-600)}`);
+}
+
+function isFree(port: number): Promise<boolean> {
+  if (port === 0) return Promise.resolve(false);
+  return new Promise((done) => {
+    const probe = createServer();
+    probe.once('error', () => {
+      done(false);
+    });
+    probe.listen(port, '127.0.0.1', () => {
+      probe.close(() => {
+        done(true);
+      });
+    });
+  });
 }
 
 function freePort(): Promise<number> {
@@ -243,11 +300,8 @@ async function register(places: Places): Promise<() => Promise<void>> {
     released = true;
     await whileStarting(places.home, async () => {
       await rm(mine, { force: true });
-      for (const name of readdirSync(users)) {
-        const mark = readFileSync(join(users, name), 'utf8');
-        if (isAlive(Number(name.split('-')[0]), mark)) return;
-        await rm(join(users, name), { force: true });
-      }
+      if (liveUsers(places).length > 0) return;
+      await rm(users, { recursive: true, force: true });
       await stop(places);
     });
   };

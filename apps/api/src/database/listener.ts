@@ -4,12 +4,15 @@ import { HOUSE_CHANNEL } from './announcer.js';
 const FIRST_WAIT_MS = 200;
 const LONGEST_WAIT_MS = 10_000;
 
+/** Is told the organisation, or null when anything may have been missed, and the ids of the requests that changed it. */
+type Hearer = (organisationId: string | null, causes: string) => void;
+
 /**
  * Hears from the database which houses changed. One connection of its own, because listening needs a session that lasts: a
  * pool that lends a connection per transaction would lose it. Comes back after a break by itself, waiting longer each time.
  */
 export class HouseListener {
-  private readonly hearers = new Set<(organisationId: string | null) => void>();
+  private readonly hearers = new Set<Hearer>();
   private client: pg.Client | null = null;
   private timer: NodeJS.Timeout | null = null;
   private breaks = 0;
@@ -19,8 +22,8 @@ export class HouseListener {
     void this.connect();
   }
 
-  /** @param hearer is told the organisation, or null when anything may have been missed. @returns what ends it */
-  on(hearer: (organisationId: string | null) => void): () => void {
+  /** @returns what ends it */
+  on(hearer: Hearer): () => void {
     this.hearers.add(hearer);
     return () => this.hearers.delete(hearer);
   }
@@ -49,13 +52,14 @@ export class HouseListener {
     client.on('error', again);
     client.on('end', again);
     client.on('notification', ({ payload }) => {
-      this.tell(payload ?? null);
+      const [house = '', causes = ''] = (payload ?? '').split(' ');
+      this.tell(house === '' ? null : house, causes);
     });
     try {
       await client.connect();
       await client.query(`listen ${HOUSE_CHANNEL}`);
       this.breaks = 0;
-      this.tell(null);
+      this.tell(null, '');
     } catch {
       again(); // While the database is away, requests say so; this only comes back when it does.
     }
@@ -68,7 +72,7 @@ export class HouseListener {
     this.timer = setTimeout(() => void this.connect(), wait);
   }
 
-  private tell(organisationId: string | null): void {
-    for (const hearer of this.hearers) hearer(organisationId);
+  private tell(organisationId: string | null, causes: string): void {
+    for (const hearer of this.hearers) hearer(organisationId, causes);
   }
 }

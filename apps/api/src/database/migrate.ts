@@ -24,6 +24,7 @@ export async function migrate(url: string): Promise<readonly string[]> {
   await guard.connect();
   try {
     await guard.query('select pg_advisory_lock($1)', [MIGRATION_LOCK]);
+    await refuseNewer(guard);
     if (await isCurrent(guard)) return [];
     return await withEngine(url, async (engine) => {
       const input = { migrationsList: await readMigrations(), filters: { externalTables: [], externalEnums: [] } };
@@ -33,6 +34,7 @@ export async function migrate(url: string): Promise<readonly string[]> {
       return (await engine.applyMigrations(input)).appliedMigrationNames;
     });
   } catch (error) {
+    if (error instanceof ServerError) throw error;
     throw new ServerError(
       `The tables could not be brought up to date: ${(error as Error).message}. Nothing was changed by the failed step; mend its cause and start again.`,
     );
@@ -41,12 +43,30 @@ export async function migrate(url: string): Promise<readonly string[]> {
   }
 }
 
-/** Whether every migration of the directory was applied as it stands there: then the engine need not be loaded at all. */
-async function isCurrent(client: pg.Client): Promise<boolean> {
-  const { rows: tables } = await client.query<{ there: boolean }>(
+/** Software that is older than its tables would write into them what the newer one does not expect. */
+async function refuseNewer(client: pg.Client): Promise<void> {
+  if (!(await hasHistory(client))) return;
+  const { rows } = await client.query<{ migration_name: string }>(
+    'select migration_name from _prisma_migrations where finished_at is not null and rolled_back_at is null order by 1',
+  );
+  const own = await migrationsOf();
+  const newer = rows.map((row) => row.migration_name).filter((name) => !own.includes(name));
+  if (newer.length === 0) return;
+  throw new ServerError(
+    `The database is newer than this software: it has ${newer.join(', ')}. Start the newer version, or restore a backup made before it. Nothing was changed.`,
+  );
+}
+
+async function hasHistory(client: pg.Client): Promise<boolean> {
+  const { rows } = await client.query<{ there: boolean }>(
     `select to_regclass('_prisma_migrations') is not null as there`,
   );
-  if (!tables[0]?.there) return false;
+  return rows[0]?.there ?? false;
+}
+
+/** Whether every migration of the directory was applied as it stands there: then the engine need not be loaded at all. */
+async function isCurrent(client: pg.Client): Promise<boolean> {
+  if (!(await hasHistory(client))) return false;
   const { rows } = await client.query<{ migration_name: string; checksum: string; done: boolean }>(
     'select migration_name, checksum, finished_at is not null as done from _prisma_migrations where rolled_back_at is null',
   );
@@ -173,18 +193,25 @@ function loadBindings(): Promise<Bindings> {
   return loaded;
 }
 
+/** Names of the migrations that this software brings, in order. */
+export async function migrationsOf(): Promise<string[]> {
+  const entries = await readdir(join(prismaDirectory, 'migrations'), { withFileTypes: true });
+  return entries
+    .filter((entry) => entry.isDirectory())
+    .map((entry) => entry.name)
+    .sort();
+}
+
 async function readMigrations(): Promise<MigrationList> {
   const baseDir = join(prismaDirectory, 'migrations');
   const lockfile = join(baseDir, 'migration_lock.toml');
-  const names = (await readdir(baseDir, { withFileTypes: true }))
-    .filter((entry) => entry.isDirectory())
-    .map((entry) => entry.name);
+  const names = await migrationsOf();
   return {
     baseDir,
     lockfile: { path: 'migration_lock.toml', content: existsSync(lockfile) ? await readFile(lockfile, 'utf8') : null },
     shadowDbInitScript: '',
     migrationDirectories: await Promise.all(
-      names.sort().map(async (path) => ({
+      names.map(async (path) => ({
         path,
         migrationFile: {
           path: 'migration.sql',

@@ -1,15 +1,20 @@
 import pg from 'pg';
 import type { Settings } from '../settings.js';
 import { Database } from './database.js';
+import { Disk } from './disk.js';
 import { startEmbedded } from './embedded.js';
+import type { EmbeddedServer } from './embedded.js';
 import { migrate } from './migrate.js';
 import { ServerError } from './places.js';
 import { probe } from './probe.js';
+
+const WATCH_MS = 1000;
 
 export interface OpenDatabase {
   readonly database: Database;
   /** For the one connection that listens: straight to the server, never through a pool. */
   readonly listenUrl: string;
+  readonly disk: Disk;
   close(): Promise<void>;
 }
 
@@ -35,10 +40,13 @@ export async function openDatabase(settings: Settings, say: (line: string) => vo
       throw new ServerError(`The database does not keep organisations apart: ${wrong.join('; ')}. Nothing was served.`);
     }
     say('organisations kept apart');
+    const stopWatching = server ? watchOver(server, say) : () => Promise.resolve();
     return {
       database,
       listenUrl: server ? runtime : direct,
+      disk: new Disk(server?.place ?? null),
       close: async () => {
+        await stopWatching();
         await database.close();
         await server?.release();
       },
@@ -47,6 +55,32 @@ export async function openDatabase(settings: Settings, say: (line: string) => vo
     await server?.release();
     throw error;
   }
+}
+
+/** Nobody else would start the built-in server again when it is killed or runs out of memory. */
+function watchOver(server: EmbeddedServer, say: (line: string) => void): () => Promise<void> {
+  let looking: Promise<void> | null = null;
+  let failed = false;
+  const timer = setInterval(() => {
+    looking ??= server
+      .revive()
+      .then((revived) => {
+        if (revived) say('the built-in database was gone and is started again');
+        failed = false;
+      })
+      .catch((error: unknown) => {
+        if (!failed) say(`the built-in database is gone: ${(error as Error).message}`);
+        failed = true;
+      })
+      .finally(() => {
+        looking = null;
+      });
+  }, WATCH_MS);
+  timer.unref();
+  return async () => {
+    clearInterval(timer);
+    await looking;
+  };
 }
 
 /** On the built-in server even a forgotten role change is harmless: the login itself owns nothing and sees nothing. */

@@ -1,13 +1,12 @@
 import { Controller, Get, Inject, Res } from '@nestjs/common';
 import type { Response } from 'express';
 import { Metrics } from '../common/metrics.js';
-import { Database } from '../database/database.js';
-import { probe } from '../database/probe.js';
+import { HealthService } from './health.service.js';
 
 @Controller()
 export class HealthController {
   constructor(
-    @Inject(Database) private readonly database: Database,
+    @Inject(HealthService) private readonly health: HealthService,
     @Inject(Metrics) private readonly metrics: Metrics,
   ) {}
 
@@ -17,16 +16,17 @@ export class HealthController {
     return { status: 'live' };
   }
 
-  /** Ready to answer: the database does, and keeps organisations apart. */
+  /** Ready to answer: the database does, keeps organisations apart, has our tables, and room to write. */
   @Get('health/ready')
   async ready(@Res() response: Response): Promise<void> {
-    const wrong = await probe(this.database).catch(() => ['the database does not answer']);
-    if (wrong.length > 0) response.status(503).json({ status: 'not ready', because: wrong });
-    else response.json({ status: 'ready' });
+    const { because, remarks } = await this.health.readiness();
+    const more = remarks.length > 0 ? { remarks } : {};
+    if (because.length > 0) response.status(503).json({ status: 'not ready', because, ...more });
+    else response.json({ status: 'ready', ...more });
   }
 
   @Get('metrics')
-  async numbers(@Res() response: Response): Promise<void> {
-    response.type(this.metrics.registry.contentType).send(await this.metrics.registry.metrics());
+  async figures(@Res() response: Response): Promise<void> {
+    response.type(this.metrics.registry.contentType).send(await this.health.figures());
   }
 }

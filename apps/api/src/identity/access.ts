@@ -30,6 +30,7 @@ const access = {
   'organisation.write': ['manager'],
   'workshop.read': ['manager', 'technician', 'auditor'],
   'workshop.write': ['manager'],
+  'audit.read': ['manager'],
   'people.read': ['manager', 'auditor'],
   'people.write': ['manager'],
   'sessions.own': ['manager', 'technician', 'dispatcher', 'auditor'],

@@ -1,4 +1,6 @@
 import { Module } from '@nestjs/common';
+import { AuditModule } from '../audit/audit.module.js';
+import { AuditNotes } from '../audit/notes.js';
 import { Clock } from '../common/clock.js';
 import { Metrics } from '../common/metrics.js';
 import { Database } from '../database/database.js';
@@ -8,14 +10,15 @@ import { IdentityService } from './identity.service.js';
 import { SignInThrottle } from './throttle.js';
 
 @Module({
+  imports: [AuditModule],
   providers: [
     IdentityResolver,
     { provide: IdentityData, inject: [Database], useFactory: (database: Database) => new IdentityData(database) },
     {
       provide: IdentityService,
-      inject: [IdentityData, Clock, Metrics],
-      useFactory: (data: IdentityData, clock: Clock, metrics: Metrics) =>
-        new IdentityService(data, new SignInThrottle(), clock, metrics),
+      inject: [IdentityData, Clock, Metrics, AuditNotes],
+      useFactory: (data: IdentityData, clock: Clock, metrics: Metrics, notes: AuditNotes) =>
+        new IdentityService(data, new SignInThrottle(), clock, metrics, notes),
     },
   ],
   exports: [IdentityService],

@@ -1,4 +1,5 @@
 import { createHash, randomBytes } from 'node:crypto';
+import type { AuditNotes } from '../audit/notes.js';
 import type { Clock } from '../common/clock.js';
 import { AppError, badInput } from '../common/errors.js';
 import type { Metrics } from '../common/metrics.js';
@@ -24,6 +25,7 @@ export class IdentityService {
     private readonly throttle: SignInThrottle,
     private readonly clock: Clock,
     private readonly metrics: Metrics,
+    private readonly notes: AuditNotes,
   ) {}
 
   /**
@@ -53,6 +55,8 @@ export class IdentityService {
     if (!found) {
       this.throttle.failed(email, input.address, now.getTime());
       this.metrics.signIns.inc({ outcome: 'failed' });
+      for (const { organisation_id: organisationId, member_id: memberId } of candidates)
+        this.notes.later({ organisationId, memberId }, 'sign-in.failed', { address: input.address });
       throw new AppError({ code: 'SIGN_IN_FAILED' });
     }
     if (matching.length > 1) {
@@ -77,6 +81,7 @@ export class IdentityService {
     const signedIn = await this.resume(token);
     if (!signedIn) throw new AppError({ code: 'SIGN_IN_FAILED' });
     this.metrics.signIns.inc({ outcome: 'succeeded' });
+    await this.notes.note(signedIn.actor, 'sign-in', { address: input.address });
     return { token, signedIn };
   }
 
@@ -94,7 +99,9 @@ export class IdentityService {
   }
 
   async signOut(signedIn: SignedIn | null): Promise<void> {
-    if (signedIn) await this.data.revokeSession(signedIn.actor.organisationId, signedIn.sessionId, this.clock.now());
+    if (signedIn === null) return;
+    await this.data.revokeSession(signedIn.actor.organisationId, signedIn.sessionId, this.clock.now());
+    await this.notes.note(signedIn.actor, 'sign-out', {});
   }
 
   async operatorName(actor: Actor): Promise<string | null> {

@@ -95,5 +95,7 @@ function hostOf(origin: string): string | null {
 
 /** The form of an error on plain routes and before GraphQL begins: the same as in a GraphQL answer. */
 export function answerProblem(response: Response, problem: Problem): void {
+  if (problem.code === 'TOO_MANY') response.setHeader('retry-after', problem.retryAfterSeconds);
+  response.locals['problem'] = problem.code;
   response.status(statusOf(problem)).json({ errors: [describe(problem)] });
 }

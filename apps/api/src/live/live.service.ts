@@ -35,7 +35,7 @@ export class LiveService implements OnModuleDestroy {
     private readonly metrics: Metrics,
     private readonly log: AppLog,
   ) {
-    this.stopHearing = listener.on((organisationId) => void this.look(organisationId));
+    this.stopHearing = listener.on((organisationId, causes) => void this.look(organisationId, causes));
   }
 
   /** Takes in the connection of somebody signed in; anybody else's is closed with the reason, and null. */
@@ -87,7 +87,7 @@ export class LiveService implements OnModuleDestroy {
   }
 
   /** Asks for the followers of one house, or of all (null), and tells or closes each. */
-  private async look(organisationId: string | null): Promise<void> {
+  private async look(organisationId: string | null, causes = ''): Promise<void> {
     const asked = [...this.followers].filter(
       (each) => organisationId === null || each.organisationId === organisationId,
     );
@@ -96,12 +96,16 @@ export class LiveService implements OnModuleDestroy {
       const sessions = [...new Set(asked.map((each) => each.sessionId))];
       const good = new Map((await this.data.followers(sessions, this.clock.now())).map((row) => [row.session_id, row]));
       this.silent = 0;
+      let told = 0;
       for (const follower of asked) {
         const row = good.get(follower.sessionId);
         const allowed = row?.organisation_id === follower.organisationId && mayDo(actorOf(row), 'fleet.read');
-        if (allowed) follower.push(row.counter);
-        else this.end(follower, { code: 4401, reason: 'Signed out' });
+        if (allowed) {
+          follower.push(row.counter);
+          told += 1;
+        } else this.end(follower, { code: 4401, reason: 'Signed out' });
       }
+      if (causes !== '') this.log.event('boards told', { organisation: organisationId, boards: told, causes });
     } catch (error) {
       this.silent += 1;
       if (this.silent === 1) this.log.failure('live', error);

@@ -111,6 +111,18 @@ export async function updatePassword(
   );
 }
 
+export async function passwordHashOf(
+  connection: Connection,
+  organisationId: string,
+  id: string,
+): Promise<string | null> {
+  const [row] = await connection.query<{ hash: string }>(
+    'select password_hash as hash from members where organisation_id = $1 and id = $2',
+    [organisationId, id],
+  );
+  return row?.hash ?? null;
+}
+
 export async function otherActiveManagers(connection: Connection, organisationId: string, id: string): Promise<number> {
   const [row] = await connection.query<{ others: number }>(
     `select count(*)::int as others from members where organisation_id = $1 and id <> $2 and role = 'manager' and active`,

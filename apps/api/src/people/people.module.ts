@@ -1,6 +1,8 @@
 import { Module } from '@nestjs/common';
 import { Clock } from '../common/clock.js';
 import { Database } from '../database/database.js';
+import { SignInThrottle } from '../identity/throttle.js';
+import { OwnPasswordService } from './own-password.service.js';
 import { PeopleResolver } from './people.resolver.js';
 import { PeopleService } from './people.service.js';
 import { SessionsService } from './sessions.service.js';
@@ -17,6 +19,11 @@ import { SessionsService } from './sessions.service.js';
       provide: SessionsService,
       inject: [Database, Clock],
       useFactory: (database: Database, clock: Clock) => new SessionsService(database, clock),
+    },
+    {
+      provide: OwnPasswordService,
+      inject: [Database, Clock],
+      useFactory: (database: Database, clock: Clock) => new OwnPasswordService(database, clock, new SignInThrottle()),
     },
   ],
 })

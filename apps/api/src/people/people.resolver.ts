@@ -1,6 +1,7 @@
 import { Inject } from '@nestjs/common';
 import { Args, Context, Mutation, Query, Resolver } from '@nestjs/graphql';
 import type { RequestContext } from '../identity/request.js';
+import { OwnPasswordService } from './own-password.service.js';
 import { PeopleService } from './people.service.js';
 import type { Seen } from './people.service.js';
 import { SessionsService } from './sessions.service.js';
@@ -12,6 +13,7 @@ export class PeopleResolver {
   constructor(
     @Inject(PeopleService) private readonly service: PeopleService,
     @Inject(SessionsService) private readonly signedIn: SessionsService,
+    @Inject(OwnPasswordService) private readonly ownPassword: OwnPasswordService,
   ) {}
 
   @Query()
@@ -57,6 +59,11 @@ export class PeopleResolver {
   @Mutation()
   endSession(@Args('id') id: string, @Context() context: RequestContext) {
     return this.signedIn.end(context.actor, id);
+  }
+
+  @Mutation()
+  changeMyPassword(@Args('input') input: { current: string; next: string }, @Context() context: RequestContext) {
+    return this.ownPassword.change(context.signedIn, input, context.request.ip ?? 'unknown');
   }
 
   @Mutation()

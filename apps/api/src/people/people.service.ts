@@ -6,7 +6,7 @@ import { changeHouse, difference, expectRevision } from '../house/house-entry.da
 import type { Done, Subject } from '../house/house-entry.data.js';
 import { authorise, roles } from '../identity/access.js';
 import type { Actor, Role } from '../identity/access.js';
-import { hashPassword, SHORTEST_PASSWORD } from '../identity/passwords.js';
+import { checkPassword, hashPassword } from '../identity/passwords.js';
 import { checkedCertificate } from './certificate.js';
 import type { Certificate } from './certificate.js';
 import {
@@ -148,13 +148,6 @@ function checkedFacts(given: Omit<NewPerson, 'id' | 'email' | 'password'>): Pers
     );
   const certificate = checkedCertificate(given.certificate, 'input.certificate');
   return { name, role: given.role, operatorId, certificate, active: true };
-}
-
-function checkPassword(password: string, field: string): void {
-  if (password.length < SHORTEST_PASSWORD)
-    throw badInput(field, `The password has fewer than ${SHORTEST_PASSWORD} characters.`, 'Choose a longer one.');
-  if (password.length > 1000)
-    throw badInput(field, 'The password has more than 1,000 characters.', 'Choose a shorter one.');
 }
 
 async function checkOperator(connection: Connection, actor: Actor, id: string | null): Promise<void> {

@@ -19,6 +19,7 @@ const typePolicies: TypePolicies = {
       meterSheet: relayStylePagination(['filter']),
       catalogue: relayStylePagination(['filter']),
       houseEntries: relayStylePagination(),
+      audit: relayStylePagination(['filter']),
       reverseTrace: relayStylePagination(['calibrationId']),
     },
   },

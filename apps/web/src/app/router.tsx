@@ -34,6 +34,7 @@ const screens: RouteObject[] = [
   { path: 'import', lazy: async () => screen((await import('../features/import/screen.js')).ImportScreen) },
   { path: 'hours', lazy: async () => screen((await import('../features/labour/screen.js')).LabourScreen) },
   { path: 'house', lazy: async () => screen((await import('../features/house/screen.js')).HouseScreen) },
+  { path: 'audit', lazy: async () => screen((await import('../features/house/audit-screen.js')).AuditScreen) },
   { path: 'workshop', lazy: async () => screen((await import('../features/workshop/screen.js')).WorkshopScreen) },
   { path: 'people', lazy: async () => screen((await import('../features/people/screen.js')).PeopleScreen) },
   {

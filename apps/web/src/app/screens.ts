@@ -19,6 +19,7 @@ const screens: readonly Screen[] = [
   { path: '/workshop', title: 'Test sets', needs: 'workshop.read' },
   { path: '/people', title: 'People', needs: 'people.read' },
   { path: '/house', title: 'House', needs: 'organisation.read' },
+  { path: '/audit', title: 'Who did what', needs: 'audit.read' },
 ];
 
 /** The server decides what anyone may see; this only keeps doors out of the way that would not open. */

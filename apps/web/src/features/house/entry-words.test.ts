@@ -8,6 +8,14 @@ test('a deed names its subject, one without words of its own too', () => {
   expect(deedWords({ kind: 'person.something-new', subject })).toBe('Person something new Jory Pellam');
 });
 
+test('a deed without a subject is said alone, with what it was', () => {
+  expect(deedWords({ kind: 'sign-in.failed', subject: null })).toBe('A sign-in failed');
+  expect(changedValues({ before: null, after: { action: 'people.write', door: 'addPerson' } })).toEqual([
+    { label: 'Right that it takes', was: null, is: 'people.write' },
+    { label: 'Asked for', was: null, is: 'addPerson' },
+  ]);
+});
+
 test('what changed stands with what it was', () => {
   const before = { role: 'technician', operatorId: null, certificate: null };
   const after = {

@@ -1,12 +1,24 @@
 import { codeWords } from '../../trade/words.js';
 import { dateWords, idWords, listWords } from '../../ui/words.js';
-import type { HouseEntry } from './query.js';
+
+/** One thing that somebody did; without a subject where that goes without saying. */
+interface Deed {
+  readonly kind: string;
+  readonly subject: { readonly name: string } | null;
+}
+
+/** The values that it changed, as the API gives them. */
+export interface Changed {
+  readonly before?: unknown;
+  readonly after?: unknown;
+}
 
 const deeds: Readonly<Record<string, string>> = {
   'organisation.found': 'Founded the house',
   'person.add': 'Added the person',
   'person.amend': 'Changed the person',
   'person.password': 'Set a new password for',
+  'person.own-password': 'Own password changed by',
   'person.deactivate': 'Deactivated',
   'person.reactivate': 'Let in again',
   'person.sessions': 'Ended sessions of',
@@ -23,11 +35,17 @@ const deeds: Readonly<Record<string, string>> = {
   'test-set.strike': 'Struck out a check of',
   'agency.add': 'Added the agency',
   'agency.amend': 'Changed the agency',
+  'sign-in': 'Signed in',
+  'sign-in.failed': 'A sign-in failed',
+  'sign-out': 'Signed out',
+  refused: 'Was refused',
+  import: 'Read files in',
+  export: 'Took data away',
 };
 
 /** 'Changed the person Jory Pellam'. */
-export function deedWords({ kind, subject }: Pick<HouseEntry, 'kind' | 'subject'>): string {
-  return `${deeds[kind] ?? codeWords(kind.replace('.', ' '))} ${subject.name}`;
+export function deedWords({ kind, subject }: Deed): string {
+  return `${deeds[kind] ?? codeWords(kind.replace('.', ' '))} ${subject?.name ?? ''}`.trim();
 }
 
 const labels: Readonly<Record<string, string>> = {
@@ -41,6 +59,9 @@ const labels: Readonly<Record<string, string>> = {
   errand: 'Errand',
   region: 'Region',
   asFound: 'As found',
+  address: 'From address',
+  action: 'Right that it takes',
+  door: 'Asked for',
 };
 
 export interface ChangedValue {
@@ -51,7 +72,7 @@ export interface ChangedValue {
 }
 
 /** The values of an entry, one line each. */
-export function changedValues({ before, after }: Pick<HouseEntry, 'before' | 'after'>): readonly ChangedValue[] {
+export function changedValues({ before, after }: Changed): readonly ChangedValue[] {
   const was = before as Readonly<Record<string, unknown>> | null;
   return Object.entries((after ?? {}) as Readonly<Record<string, unknown>>).map(([field, value]) => ({
     label: labels[field] ?? idWords(field.replace(/([A-Z])/g, ' $1')),
@@ -61,7 +82,19 @@ export function changedValues({ before, after }: Pick<HouseEntry, 'before' | 'af
 }
 
 /** Fields whose texts are codes of the rules or of the house; all others stand as people wrote them. */
-const coded = new Set(['role', 'kind', 'ratings', 'rules', 'light', 'purpose', 'airspace', 'approaches', 'asFound']);
+const coded = new Set([
+  'mode',
+  'state',
+  'role',
+  'kind',
+  'ratings',
+  'rules',
+  'light',
+  'purpose',
+  'airspace',
+  'approaches',
+  'asFound',
+]);
 
 function valueWords(field: string, value: unknown): string {
   if (value === null || value === undefined || value === '') return 'none';

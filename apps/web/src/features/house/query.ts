@@ -129,3 +129,42 @@ export const OrderFlightProfilesMutation = graphql(`
     }
   }
 `);
+
+export const AuditQuery = graphql(`
+  query Audit($filter: AuditFilter, $after: String) {
+    audit(filter: $filter, first: 50, after: $after) {
+      edges {
+        cursor
+        node {
+          id
+          at
+          by
+          kind
+          subject {
+            kind
+            id
+            name
+          }
+          before
+          after
+        }
+      }
+      pageInfo {
+        hasNextPage
+        endCursor
+      }
+      totalCount
+    }
+  }
+`);
+
+export type AuditEntry = ResultOf<typeof AuditQuery>['audit']['edges'][number]['node'];
+
+export const AuditPeopleQuery = graphql(`
+  query AuditPeople {
+    people {
+      id
+      name
+    }
+  }
+`);

@@ -115,3 +115,9 @@ export const EndSessionsOfMutation = graphql(`
     endSessionsOf(personId: $personId)
   }
 `);
+
+export const ChangeMyPasswordMutation = graphql(`
+  mutation ChangeMyPassword($input: MyPasswordInput!) {
+    changeMyPassword(input: $input)
+  }
+`);

@@ -5,6 +5,7 @@ import { ProblemNote } from '../../app/problem-note.js';
 import { useAct } from '../../app/use-act.js';
 import { Button } from '../../ui/button.js';
 import { Loading, Trouble } from '../../ui/states.js';
+import { OwnPassword } from './components/own-password.js';
 import { SessionList } from './components/session-list.js';
 import { EndOtherSessionsMutation, MySessionsQuery } from './query.js';
 
@@ -20,7 +21,7 @@ export function SessionsScreen() {
       <h1>Where you are signed in</h1>
       <p>
         Times are those of {zone.replace(/_/g, ' ')}. A session ends by itself after twelve hours without use. End what
-        you do not know, and ask a manager for a new password.
+        you do not know, and change your password.
       </p>
       {error && !data && (
         <Trouble title={problemOf(error).title} wayOut={problemOf(error).wayOut} onRetry={() => void refetch()} />
@@ -44,6 +45,8 @@ export function SessionsScreen() {
           </Button>
         </div>
       )}
+      <h2>Your password</h2>
+      <OwnPassword onChanged={refetch} />
     </div>
   );
 }

@@ -3,8 +3,9 @@ import { ListBody } from '../../../app/list-body.js';
 import { whenWords } from '../../../trade/time.js';
 import { DataTable, type Column } from '../../../ui/table.js';
 import { countWords } from '../../../ui/words.js';
-import { changedValues, deedWords } from '../entry-words.js';
+import { deedWords } from '../entry-words.js';
 import { HouseEntriesQuery, type HouseEntry } from '../query.js';
+import { Values } from './values.js';
 
 /** What was changed about the organisation. Nothing here can be taken away. */
 export function Entries({ zone }: { zone: string }) {
@@ -51,16 +52,4 @@ function columnsFor(zone: string): readonly Column<HouseEntry>[] {
     { key: 'by', head: 'By', cell: ({ by }) => by },
     { key: 'values', head: 'From and to', cell: (entry) => <Values entry={entry} /> },
   ];
-}
-
-function Values({ entry }: { entry: HouseEntry }) {
-  return (
-    <ul>
-      {changedValues(entry).map(({ label, was, is }) => (
-        <li key={label}>
-          <span className="tw-soft">{label}:</span> {was === null ? is : `${was}, now ${is}`}
-        </li>
-      ))}
-    </ul>
-  );
 }
