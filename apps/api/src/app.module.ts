@@ -19,6 +19,7 @@ import { Database } from './database/database.js';
 import { HouseListener } from './database/listener.js';
 import { FleetModule } from './fleet/fleet.module.js';
 import { HealthController } from './health/health.controller.js';
+import { HistoryModule } from './history/history.module.js';
 import { HouseModule } from './house/house.module.js';
 import { roles } from './identity/access.js';
 import { IdentityModule } from './identity/identity.module.js';
@@ -80,6 +81,7 @@ export class AppModule {
         WorkshopModule,
         AircraftModule,
         FleetModule,
+        HistoryModule,
         CatalogueModule,
         JobsModule,
         LabourModule,
@@ -101,6 +103,7 @@ const enums = Object.fromEntries(
   Object.entries<readonly string[]>({
     ...changeEnums,
     Role: roles,
+    Knowledge: ['then', 'now'],
     Topic: topics,
     Ready: ['yes', 'no', 'cannot-tell'],
     Standing: ['judged', 'not-fitted', 'not-wanted', 'not-judged', 'held'],
