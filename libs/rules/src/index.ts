@@ -48,6 +48,7 @@ export {
   widenConditions,
 } from './verdict/conditions.js';
 export type { Airspace, Approach, FlightConditions, Purpose } from './verdict/conditions.js';
+export { equipmentItem } from './dossier/aircraft.js';
 export { agencyKind, rating } from './dossier/common.js';
 export type { Agency, Rating } from './dossier/common.js';
 export { capabilities } from './verdict/capability.js';

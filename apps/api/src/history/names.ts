@@ -3,6 +3,19 @@ import type { Dossier } from '@tallywing/rules';
 type Named = Readonly<Record<string, unknown>> & { readonly id: string };
 export type Names = Readonly<Record<string, string>>;
 
+const antennas: Readonly<Record<Dossier['configuration']['antennas'][number]['kind'], string>> = {
+  com: 'COM',
+  'vor-loc': 'VOR and localizer',
+  'glide-slope': 'glide slope',
+  gnss: 'GNSS',
+  'gnss-sbas': 'GNSS with SBAS',
+  transponder: 'transponder',
+  uat: 'UAT',
+  marker: 'marker',
+  elt: 'ELT',
+  combined: 'combined',
+};
+
 /** What people call each thing of a dossier, by its id. A record of a test has no name: its words are made of what it says. */
 function namesOf({ configuration, status, meters }: Dossier): Names {
   const called = (list: readonly object[], name: (one: never) => unknown): [string, string][] =>
@@ -21,7 +34,8 @@ function namesOf({ configuration, status, meters }: Dossier): Names {
   const units = new Map(own);
   const end = (unit: string, port: string) => `${units.get(unit) ?? 'a unit no longer fitted'} ${port}`;
   return Object.fromEntries([
-    ...called(configuration.openings, ({ place }: { place: unknown }) => place),
+    ...called(configuration.openings, ({ place }: { place: string }) => `opening, ${place.replace('-', ' ')}`),
+    ...called(configuration.antennas, ({ kind }: { kind: keyof typeof antennas }) => `${antennas[kind]} antenna`),
     ...called(configuration.placards, ({ text }: { text: string }) => `“${text}”`),
     ...called(configuration.supplements, ({ document }: { document: { title: string } }) => document.title),
     ...called(
