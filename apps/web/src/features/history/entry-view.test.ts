@@ -23,9 +23,7 @@ test('the day an entry is about stands beside the day it was written', () => {
 
 test('entries of one piece of work say where its effect stands', () => {
   expect(togetherWords(entry({ number: 3, firstTogether: 3, lastTogether: 3 }))).toBeNull();
-  expect(togetherWords(entry({ number: 4, firstTogether: 3, lastTogether: 4 }))).toBe(
-    'recorded together with entries 3 to 4',
-  );
+  expect(togetherWords(entry({ number: 4, firstTogether: 3, lastTogether: 4 }))).toBe('one work, entries 3 to 4');
   expect(togetherWords(entry({ number: 3, firstTogether: 3, lastTogether: 4 }))).toContain('stands at entry 4');
 });
 

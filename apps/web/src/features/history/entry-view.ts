@@ -22,10 +22,8 @@ export function aboutWords(
 /** Entries of one piece of work share their effect, which stands at the last of them. */
 export function togetherWords({ number, firstTogether, lastTogether }: EntryAnswer): string | null {
   if (firstTogether === lastTogether) return null;
-  const others = `entries ${firstTogether} to ${lastTogether}`;
-  return number === lastTogether
-    ? `recorded together with ${others}`
-    : `recorded together with ${others}; what the work did stands at entry ${lastTogether}`;
+  const work = `one work, entries ${firstTogether} to ${lastTogether}`;
+  return number === lastTogether ? work : `${work}; what it did to the answers stands at entry ${lastTogether}`;
 }
 
 export interface FlightsMoved {

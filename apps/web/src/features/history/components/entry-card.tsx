@@ -24,7 +24,7 @@ export function EntryCard({ entry, when, linkTo }: EntryCardProps) {
         <p className="tw-entry-number" aria-hidden="true">
           {entry.number}
         </p>
-        <div className="tw-entry-body">
+        <div className="tw-entry-says">
           <h2 id={`entry-${entry.number}-title`}>
             <span className="tw-hidden">Entry {entry.number}: </span>
             {entryWords(entry, when)}
@@ -36,6 +36,8 @@ export function EntryCard({ entry, when, linkTo }: EntryCardProps) {
           </p>
           {reason && <p>Because: {reason}</p>}
           <Corrections entry={entry} linkTo={linkTo} />
+        </div>
+        <div className="tw-entry-did">
           {entry.effect && <EffectOf effect={entry.effect} />}
           <Changed entry={entry} when={when} />
           <p className="tw-no-print">
