@@ -107,6 +107,46 @@ test('what is typed is still there without a network, and after the page was lef
   await expect.poll(() => last(page, 'TW-12Q')).toBe(Number(typed));
 });
 
+test('a new dial, a new meter and the age of readings are recorded from the sheet; the hours go on', async () => {
+  const someone = await arrive();
+  const { page } = someone;
+  const sixteenth = await last(page, 'TW-25K');
+  await page.getByRole('button', { name: 'Replace, correct, define Tachometer of TW-25K' }).click();
+  const open = page.getByRole('region', { name: 'Tachometer of TW-25K' });
+  await open.getByLabel('The old dial showed last').fill((sixteenth - 1).toFixed(1));
+  await open.getByRole('button', { name: 'Record it' }).click();
+  await open.getByText(/It already stood at/).waitFor();
+  await open.getByLabel('The old dial showed last').fill((sixteenth + 0.1).toFixed(1));
+  await open.getByLabel('The new dial shows').fill('3.5');
+  await open.getByRole('button', { name: 'Record it' }).click();
+  await page.getByText('Recorded on TW-25K.').waitFor();
+  await expect.poll(() => last(page, 'TW-25K')).toBe(3.5);
+  await line(page, 'TW-25K')
+    .getByText(`${(sixteenth + 0.1).toFixed(1)} h in all`)
+    .waitFor();
+
+  // How long its readings count, and what it is called.
+  await page.getByRole('button', { name: 'Replace, correct, define Tachometer of TW-25K' }).click();
+  await open.getByLabel('How much it flies, and how long a reading is good for').check();
+  await open.getByLabel('A reading is good for, days').fill('0');
+  await open.getByRole('button', { name: 'Record it' }).click();
+  await open.getByText(/Type days, 1 to 3660/).waitFor();
+  await open.getByLabel('A reading is good for, days').fill('12');
+  await open.getByRole('button', { name: 'Record it' }).click();
+  await open.waitFor({ state: 'detached' });
+  await page.getByRole('button', { name: 'Replace, correct, define Tachometer of TW-25K' }).click();
+  await open.getByLabel('What the meter is').check();
+  await open.getByLabel('Name').fill('Recording tachometer');
+  await open.getByRole('button', { name: 'Record it' }).click();
+  await dial(page, 'TW-25K', 'Recording tachometer').waitFor();
+  expect(await last(page, 'TW-25K', 'Recording tachometer')).toBe(3.5);
+
+  // Only what wants reading.
+  await page.getByLabel('Last reading').selectOption({ label: 'too old, or never read' });
+  await dial(page, 'TW-25K', 'Recording tachometer').waitFor({ state: 'detached' });
+  expect(someone.complaints).toEqual([]);
+});
+
 test.each([
   ['wide', {}],
   ['on a phone, dark', { width: 360, dark: true }],
@@ -120,6 +160,9 @@ test.each([
   await page.getByRole('button', { name: 'Fill the sheet' }).click();
   await record(page);
   await page.getByText('Waits for you').first().waitFor();
+  await page.getByRole('button', { name: 'Replace, correct, define Tachometer of TW-08Q' }).click();
+  await page.getByRole('button', { name: 'Record it' }).click();
+  await page.getByText('Nothing was recorded: mend the fields above.').waitFor();
   expect(await someone.faults()).toEqual([]);
   const overflow = await page.evaluate(
     () => document.documentElement.scrollWidth - document.documentElement.clientWidth,

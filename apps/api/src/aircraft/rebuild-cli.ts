@@ -87,14 +87,18 @@ async function compareOne(
     // Verdicts of a record in doubt are left as they are: to mend them would hide it.
     return;
   }
-  const { waits, differ } = await compareReadTables(connection, organisationId, row);
-  if (waits) count.waiting += 1;
+  const { state, differ } = await compareReadTables(connection, organisationId, row);
+  if (state === 'newer') {
+    log.say(`${name}: judged by a newer version of the program; its read tables are left to that`);
+    return;
+  }
+  if (state === 'waits') count.waiting += 1;
   if (differ.length > 0) {
     count.unlike += 1;
     const tables = differ.map(({ table, rows }) => `${rows} ${rows === 1 ? 'row' : 'rows'} of ${table}`).join(', ');
     log.say(`${name}: ${tables} not what its record gives`);
   }
-  if (writeAt === null || (!waits && differ.length === 0)) return;
+  if (writeAt === null || (state === 'compared' && differ.length === 0)) return;
   await judgeAgain(connection, organisationId, row, writeAt);
   if (differ.length > 0) count.mended += 1;
 }

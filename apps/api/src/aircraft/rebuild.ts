@@ -1,4 +1,4 @@
-import { apply, blankDossier } from '@tallywing/rules';
+import { apply, blankDossier, rulesVersion } from '@tallywing/rules';
 import type { Change } from '@tallywing/rules';
 import { contentHash } from '../common/canonical.js';
 import type { Connection } from '../database/database.js';
@@ -50,9 +50,10 @@ export async function replayOne(connection: Connection, organisationId: string, 
   return { aircraftId: row.id, registration: row.registration, entries, firstDifference, recordDiffers };
 }
 
-/** Read tables that are not what the record gives, by how many rows; `waits`: judged with other rules, zones or flights, as a worker will mend. */
+/** Read tables that are not what the record gives, by how many rows. */
 export interface ReadTablesCompared {
-  readonly waits: boolean;
+  /** `waits`: judged with other rules, zones or flights, as a worker will mend. `newer`: by a later version of the program. */
+  readonly state: 'compared' | 'waits' | 'newer';
   readonly differ: readonly { readonly table: string; readonly rows: number }[];
 }
 
@@ -64,12 +65,13 @@ export async function compareReadTables(
 ): Promise<ReadTablesCompared> {
   const data = new AircraftData(connection, organisationId);
   const profiles = await data.profiles();
-  if (isStale(row, stampOf(profiles))) return { waits: true, differ: [] };
+  if (row.rules_version > rulesVersion) return { state: 'newer', differ: [] };
+  if (isStale(row, stampOf(profiles))) return { state: 'waits', differ: [] };
   const dossier = dossierOf(row);
   const judged = judge(dossier, await data.catalogueFor(typeIdsOf(dossier)), profiles, row.judged_at);
   const found = await differencesIn(connection, organisationId, row.id, judged, row.judged_at);
   return {
-    waits: false,
+    state: 'compared',
     differ: found.map(({ table, put, remove }) => ({ table: table.name, rows: Math.max(put.length, remove.length) })),
   };
 }

@@ -28,7 +28,7 @@ test('entries of one piece of work say where its effect stands', () => {
 });
 
 test('flights are lost where a yes ended and won where one began; a first no is neither', () => {
-  const effect = {
+  const effect: Parameters<typeof effectWords>[0] = {
     flights: [
       { flight: 'A', was: 'YES', is: 'CANNOT_TELL' },
       { flight: 'B', was: null, is: 'YES' },
@@ -38,7 +38,7 @@ test('flights are lost where a yes ended and won where one began; a first no is 
     opened: [finding],
     closed: [],
     rules: '1',
-  } as const;
+  };
   expect(flightsMoved(effect)).toEqual({
     won: ['B'],
     lost: ['A'],

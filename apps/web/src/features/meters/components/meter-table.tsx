@@ -72,11 +72,8 @@ export function MeterTable(props: MeterTableProps) {
       cell: ({ key, row, meter }) => {
         if (!meter)
           return (
-            <Button
-              aria-label={`Define a meter of ${row.aircraft.registration}`}
-              onClick={() => onWork({ key, row, meter })}
-            >
-              Define a meter
+            <Button onClick={() => onWork({ key, row, meter })}>
+              Define a meter <span className="tw-hidden">of {row.aircraft.registration}</span>
             </Button>
           );
         const entry = entries[key] ?? blankEntry;
@@ -101,12 +98,11 @@ export function MeterTable(props: MeterTableProps) {
       head: 'Other than read',
       cell: (line) =>
         line.meter && (
-          <Button
-            look="quiet"
-            aria-label={`Replace, correct or define ${line.meter.name} of ${line.row.aircraft.registration}`}
-            onClick={() => onWork(line)}
-          >
-            Replace, correct, define
+          <Button look="quiet" onClick={() => onWork(line)}>
+            Replace, correct, define{' '}
+            <span className="tw-hidden">
+              {line.meter.name} of {line.row.aircraft.registration}
+            </span>
           </Button>
         ),
     },
