@@ -59,7 +59,7 @@ test('a correction points at what it corrects, and that one at the correction', 
   await correction.getByText('Because: Read from another aircraft').waitFor();
   const number = ((await correction.getByRole('heading', { level: 2 }).textContent()) ?? '').match(/Entry (\d+)/)?.[1];
   await correction.getByRole('link', { name: /^entry \d+$/ }).click();
-  const corrected = page.locator('.tw-entry:target');
+  const corrected = page.locator('.tw-entry[data-chosen]');
   await corrected.getByText('Corrected or completed by').waitFor();
   await corrected.getByRole('link', { name: `entry ${number}` }).waitFor();
   expect(someone.complaints).toEqual([]);

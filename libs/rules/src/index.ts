@@ -25,7 +25,14 @@ export { openJoins } from './graph/joins.js';
 export type { Join } from './graph/joins.js';
 export { admit, apply, blankDossier, changeDefinitions, changeSchema, parseChange, replay } from './changes/changes.js';
 export type { Change, ChangeKind, ChangeOf, Parsed } from './changes/changes.js';
-export { aboutOf, correctableKinds, correctionsAmong, dayOf, knownNow } from './changes/looking-back.js';
+export {
+  aboutOf,
+  correctableKinds,
+  correctingKinds,
+  correctionsAmong,
+  dayOf,
+  knownNow,
+} from './changes/looking-back.js';
 export type { Correctable, Day, KnownNow, Written } from './changes/looking-back.js';
 export { differencesOf } from './changes/differences.js';
 export type { Difference as DossierDifference } from './changes/differences.js';

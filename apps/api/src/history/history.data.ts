@@ -68,12 +68,17 @@ export class HistoryData {
     );
   }
 
-  /** Entries of the kinds that correct or are corrected, with what each is about. */
-  async correctable(kinds: readonly string[]): Promise<{ number: number; kind: string; about: string | null }[]> {
+  /** Entries about anything that was ever corrected, of the kinds that correct or are corrected, with what each is about. */
+  async correctable(
+    kinds: readonly string[],
+    correcting: readonly string[],
+  ): Promise<{ number: number; kind: string; about: string | null }[]> {
     return await this.connection.query<{ number: number; kind: string; about: string | null }>(
-      `select seq as number, kind, coalesce(body #>> '{record,id}', body #>> '{unit,id}', body ->> 'meter') as about from changes
-       where organisation_id = $1 and aircraft_id = $2 and kind = any($3) order by seq`,
-      [this.organisationId, this.aircraftId, kinds],
+      `with told as materialized (
+         select seq, kind, coalesce(body #>> '{record,id}', body #>> '{unit,id}', body ->> 'meter') as about from changes
+         where organisation_id = $1 and aircraft_id = $2 and kind = any($3))
+       select seq as number, kind, about from told where about in (select about from told where kind = any($4)) order by seq`,
+      [this.organisationId, this.aircraftId, kinds, correcting],
     );
   }
 

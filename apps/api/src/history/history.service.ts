@@ -3,6 +3,7 @@ import {
   apply,
   blankDossier,
   correctableKinds,
+  correctingKinds,
   correctionsAmong,
   dayOf,
   differencesOf,
@@ -62,7 +63,7 @@ export class HistoryService {
     const before = page.after !== null ? Number(page.after[0]) : ask.from == null ? null : ask.from + 1;
     return await this.read(actor, aircraft, async (data) => {
       const rows = await data.entriesBefore(before, page.first + 1);
-      const corrects = correctionsAmong(await data.correctable(correctableKinds));
+      const corrects = correctionsAmong(await data.correctable(correctableKinds, correctingKinds));
       const later = await data.laterChangesOf([...new Set(rows.map((row) => row.member_id))]);
       const shared: Page = { aircraft, rows };
       return connectionOf(

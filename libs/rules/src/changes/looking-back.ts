@@ -95,6 +95,9 @@ const corrects: Readonly<Record<string, readonly string[]>> = {
   'unit.amend': ['unit.install', 'unit.amend'],
 };
 
+/** Kinds of changes that correct an earlier one. */
+export const correctingKinds: readonly string[] = Object.keys(corrects);
+
 /** Kinds of changes that correct, or are corrected. */
 export const correctableKinds: readonly string[] = [
   ...new Set(Object.entries(corrects).flatMap(([kind, targets]) => [kind, ...targets])),

@@ -1,5 +1,6 @@
 import { useQuery } from '@apollo/client/react';
-import { Link, useParams, useSearchParams } from 'react-router';
+import { useEffect } from 'react';
+import { Link, useLocation, useParams, useSearchParams } from 'react-router';
 import { ListBody } from '../../app/list-body.js';
 import { problemOf } from '../../app/problem.js';
 import { useSession } from '../../app/session.js';
@@ -27,6 +28,12 @@ function Entries({ id }: { id: string }) {
     variables: { id, from },
   });
   const aircraft = (data ?? previousData)?.aircraft;
+  const { hash } = useLocation();
+  const loaded = aircraft !== undefined;
+  // The browser looks for the place before the entries are there, and not again.
+  useEffect(() => {
+    if (loaded && hash !== '') document.getElementById(hash.slice(1))?.scrollIntoView({ block: 'start' });
+  }, [loaded, hash]);
   if (error && !aircraft) {
     const problem = problemOf(error);
     return <Trouble title={problem.title} wayOut={problem.wayOut} onRetry={() => void refetch()} />;
@@ -75,7 +82,13 @@ function Entries({ id }: { id: string }) {
         {({ edges }) => (
           <ol className="tw-entries" reversed>
             {edges.map(({ node }) => (
-              <EntryCard key={node.number} entry={node} when={when} linkTo={linkTo} />
+              <EntryCard
+                key={node.number}
+                entry={node}
+                when={when}
+                linkTo={linkTo}
+                chosen={hash === `#entry-${node.number}`}
+              />
             ))}
           </ol>
         )}

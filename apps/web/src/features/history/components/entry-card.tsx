@@ -12,15 +12,22 @@ export interface EntryCardProps {
   readonly when: (instant: string) => string;
   /** Where another entry is found. */
   readonly linkTo: (entry: number) => string;
+  /** The address names this one. */
+  readonly chosen: boolean;
 }
 
 /** One entry: who wrote what, when and about which day, why, and what it did. */
-export function EntryCard({ entry, when, linkTo }: EntryCardProps) {
+export function EntryCard({ entry, when, linkTo, chosen }: EntryCardProps) {
   const reason = reasonIn(entry.body);
   const together = togetherWords(entry);
   return (
     <li>
-      <article className="tw-entry" id={`entry-${entry.number}`} aria-labelledby={`entry-${entry.number}-title`}>
+      <article
+        className="tw-entry"
+        id={`entry-${entry.number}`}
+        aria-labelledby={`entry-${entry.number}-title`}
+        data-chosen={chosen || undefined}
+      >
         <p className="tw-entry-number" aria-hidden="true">
           {entry.number}
         </p>
