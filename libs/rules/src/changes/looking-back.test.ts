@@ -56,9 +56,10 @@ const placard: Change = {
 };
 
 /** Entries, each written at noon of its day; those of one day are one piece of work. */
-const written = (...list: readonly (readonly [string, Change])[]) =>
+type Dated = readonly [string, Change];
+const written = (...list: readonly Dated[]) =>
   list.map(([day, change], at) => ({ number: at + 1, together: day, writtenAt: `${day}T18:00Z`, change }));
-const numbers = (at: string, ...list: Parameters<typeof written>) =>
+const numbers = (at: string, ...list: readonly Dated[]) =>
   knownNow(written(...list), at, zone).entries.map(({ number }) => number);
 
 describe('the day that an entry is about', () => {

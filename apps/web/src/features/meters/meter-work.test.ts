@@ -73,13 +73,16 @@ describe('a definition', () => {
   });
 
   it('of a new meter makes up an id that no other has, and stands for time in service only where none does', () => {
-    expect(judge('define', { name: 'Tach', kind: 'hour-meter' }, null).change).toEqual({
+    expect(judge('another', { ...startWork(row, null, ''), name: 'Tach', kind: 'hour-meter' }).change).toEqual({
       meterDefine: {
         definition: { id: 'tach-2', name: 'Tach', kind: 'HOUR_METER', perFlightHour: 1000, offset: 0 },
         standsForTimeInService: false,
       },
     });
     expect(startWork({ ...row, meters: [] }, null, '').standsFor).toBe(true);
+    expect(judge('define', { name: 'Recorder' }, null).change).toMatchObject({
+      meterDefine: { definition: { id: 'recorder' } },
+    });
   });
 
   it('needs a name and a pace from 0 to 5', () => {

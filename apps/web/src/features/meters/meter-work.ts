@@ -3,7 +3,7 @@ import { instantAt } from '../../trade/time.js';
 import type { RecordInput, SheetMeter, SheetRow } from './query.js';
 
 /** What can be done to a meter beside reading it. */
-export type WorkKind = 'replace' | 'correct' | 'define' | 'use';
+export type WorkKind = 'replace' | 'correct' | 'define' | 'use' | 'another';
 
 /** What a person typed about one meter; local times of the base. */
 export interface WorkForm {
@@ -94,17 +94,18 @@ export function judgeWork(
       wrong('goodForDays', 'Type days, 1 to 3660, or leave it empty: then the age of the house counts.');
     return done({ utilisationSet: { utilisation: { perMonth, readingGoodForDays: days } } });
   }
-  if (work === 'define') {
+  if (work === 'define' || work === 'another') {
+    const known = work === 'another' ? null : meter;
     if (form.name.trim() === '') wrong('name', 'Give it the name that stands on the aircraft.');
     const pace = Number(form.pace.replace(',', '.'));
     if (form.pace.trim() === '' || !(pace >= 0 && pace <= 5))
       wrong('pace', 'Type how far it moves in one flight hour, 0 to 5: 1 is the same pace.');
     const definition = {
-      id: meter?.id ?? freshId(form.name, row),
+      id: known?.id ?? freshId(form.name, row),
       name: form.name.trim(),
       kind: spelled(form.kind),
       perFlightHour: Math.round(pace * 1000),
-      offset: meter === null ? 0 : hundredths(meter.offset),
+      offset: known === null ? 0 : hundredths(known.offset),
     };
     return done({ meterDefine: { definition, standsForTimeInService: form.standsFor } });
   }

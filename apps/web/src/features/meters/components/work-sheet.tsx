@@ -27,7 +27,9 @@ const titles: Readonly<Record<WorkKind, string>> = {
   correct: 'The last reading was wrong',
   define: 'What the meter is',
   use: 'How much it flies, and how long a reading is good for',
+  another: 'The aircraft has another meter',
 };
+const ofMeter: readonly WorkKind[] = ['replace', 'correct', 'define', 'use', 'another'];
 
 /** What else can be recorded of a meter: replaced, misread, defined, and how long its readings count. */
 export function WorkSheet({ row, meter, now, by, onClose }: WorkSheetProps) {
@@ -74,32 +76,32 @@ export function WorkSheet({ row, meter, now, by, onClose }: WorkSheetProps) {
         <fieldset className="tw-group">
           <legend>What is to be recorded</legend>
           <div className="tw-checks">
-            {(meter === null ? (['define'] as const) : (['replace', 'correct', 'define', 'use'] as const)).map(
-              (each) => (
-                <label key={each} className="tw-check">
-                  <input
-                    type="radio"
-                    name="work"
-                    checked={work === each}
-                    onChange={() => {
-                      setWork(each);
-                      setTried(false);
-                    }}
-                  />
-                  {titles[each]}
-                </label>
-              ),
-            )}
+            {(meter === null ? (['define'] as const) : ofMeter).map((each) => (
+              <label key={each} className="tw-check">
+                <input
+                  type="radio"
+                  name="work"
+                  checked={work === each}
+                  onChange={() => {
+                    if (each === 'another' || work === 'another')
+                      setForm(startWork(row, each === 'another' ? null : meter, form.at));
+                    setWork(each);
+                    setTried(false);
+                  }}
+                />
+                {titles[each]}
+              </label>
+            ))}
           </div>
         </fieldset>
-        {meter !== null && (
+        {meter !== null && work !== 'another' && (
           <p className="tw-soft">
             Last reading: {lastDial(meter)}
             {meter.asOf !== null && `, ${timeWords(meter.asOf, row)}`}.
           </p>
         )}
         <div className="tw-fields">
-          <Fields work={work} form={form} type={type} at={at} row={row} meter={meter} />
+          <Fields work={work} form={form} type={type} at={at} row={row} meter={work === 'another' ? null : meter} />
         </div>
         <ProblemNote problem={problem} onReload={() => refreshShown(client)} />
         <div className="tw-row">
