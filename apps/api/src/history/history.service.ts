@@ -10,7 +10,7 @@ import {
   knownNow,
 } from '@tallywing/rules';
 import type { Dossier, Written } from '@tallywing/rules';
-import { AircraftData, typeIdsOf } from '../aircraft/aircraft.data.js';
+import { AircraftData, dossierOf, typeIdsOf } from '../aircraft/aircraft.data.js';
 import type { AircraftRow } from '../aircraft/aircraft.data.js';
 import type { Shown } from '../aircraft/judge.js';
 import { ruleOf, splitKey, subjectName } from '../aircraft/words.js';
@@ -168,11 +168,12 @@ export class HistoryService {
       const names = await data.profileNames();
       const stirred = works.filter(({ opened, closed }) => opened.length + closed.length > 0);
       const kept = await data.lastShown(stirred.flatMap((work) => [work.firstEntry - 1, work.lastEntry]));
-      const blank = blankDossier(aircraft.id);
+      // Names for what was kept without them; a thing no longer on the aircraft has none.
+      const dossier = dossierOf(aircraft);
       const shown = new Map(kept.map((row) => [row.revision, unpacked(row)]));
       const textsOf = (entry: number) => {
         const told = shown.get(entry);
-        return new Map(told ? findingsShown(told, blank).map((each) => [each.key, each]) : []);
+        return new Map(told ? findingsShown(told, dossier).map((each) => [each.key, each]) : []);
       };
       return new Map(
         works.map((work) => {
@@ -185,8 +186,8 @@ export class HistoryService {
                 const flight = names.get(profileId);
                 return flight === undefined ? [] : [{ flight, was, is }];
               }),
-              opened: work.opened.map((key) => after.get(key) ?? unworded(key)),
-              closed: work.closed.map((key) => before.get(key) ?? unworded(key)),
+              opened: work.opened.map((key) => after.get(key) ?? unworded(key, dossier)),
+              closed: work.closed.map((key) => before.get(key) ?? unworded(key, dossier)),
               rules: shown.get(work.lastEntry)?.of.rules ?? null,
             },
           ] as const;
@@ -264,13 +265,13 @@ function unpacked({ body }: KeptRow): Shown {
 }
 
 /** A finding whose words were not kept: what its rule asks. */
-function unworded(key: string) {
+function unworded(key: string, dossier: Dossier) {
   const { ruleId, subject } = splitKey(key);
   return {
     key,
     ruleId,
     subject,
-    subjectName: subjectName(blankDossier('none'), subject),
+    subjectName: subjectName(dossier, subject),
     text: ruleOf(ruleId)?.asks ?? ruleId,
   };
 }

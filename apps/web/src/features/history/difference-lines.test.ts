@@ -15,7 +15,14 @@ test('every place of the record has words', () => {
 test('a changed thing is named with each field that differs, and no other', () => {
   const was = { id: 'id-gps', typeId: 'qn52@1', serial: null, software: '1.0', options: [] };
   expect(lines('units', was, { ...was, typeId: 'qn52@2', serial: 'S-9' })).toEqual([
-    { what: 'Unit QN 52 navigator', how: 'changed', fields: [{ label: 'Serial', was: 'not recorded', is: 'S-9' }] },
+    {
+      what: 'Unit QN 52 navigator',
+      how: 'changed',
+      fields: [
+        { label: 'Equipment type', was: 'another, or another version', is: 'as recorded with this entry' },
+        { label: 'Serial', was: 'not recorded', is: 'S-9' },
+      ],
+    },
   ]);
 });
 

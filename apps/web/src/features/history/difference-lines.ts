@@ -58,7 +58,7 @@ export const wordedPlaces: readonly string[] = Object.keys(places);
 /** Whole hundredths of an hour. */
 const hours = new Set(['value', 'dueAt', 'perMonth', 'offset', 'at']);
 /** They tell nobody anything. */
-const unsaid = new Set(['id', 'typeId', 'closedBy', 'recordId', 'becauseOf']);
+const unsaid = new Set(['id', 'recordId', 'becauseOf']);
 
 /**
  * What changed on the record, thing by thing, in words. What was recorded as nothing before and still is stays out.
@@ -99,11 +99,20 @@ function fieldsOf(was: unknown, is: unknown, path: string, say: ReturnType<typeo
   if (JSON.stringify(was ?? null) === JSON.stringify(is ?? null)) return [];
   if (isValues(was) && isValues(is)) {
     return [...new Set([...Object.keys(was), ...Object.keys(is)])].flatMap((name) =>
-      unsaid.has(name) && name !== 'closedBy' ? [] : fieldsOf(was[name], is[name], `${path}.${name}`, say),
+      unsaid.has(name) ? [] : fieldsOf(was[name], is[name], `${path}.${name}`, say),
     );
   }
   if (path.endsWith('.closedBy'))
     return [{ label: 'Answered by an entry', was: was === null ? 'no' : 'yes', is: is === null ? 'no' : 'yes' }];
+  // Its id says nothing to people; the unit itself is named above.
+  if (path.endsWith('.typeId'))
+    return [
+      {
+        label: labelOf(path),
+        was: is === null ? 'of the catalogue' : 'another, or another version',
+        is: is === null ? 'not catalogued' : 'as recorded with this entry',
+      },
+    ];
   return [{ label: labelOf(path), was: valueWords(was, path, say), is: valueWords(is, path, say) }];
 }
 
@@ -121,7 +130,9 @@ function valueWords(value: unknown, path: string, say: ReturnType<typeof sayer>)
         : value.map((each) => textWords(each, field, say)).join(', ')
       : countWords(value.length, 'item');
   return Object.entries(value)
-    .flatMap(([name, inner]) => (inner === null || unsaid.has(name) ? [] : [valueWords(inner, `${path}.${name}`, say)]))
+    .flatMap(([name, inner]) =>
+      inner === null || unsaid.has(name) || name === 'typeId' ? [] : [valueWords(inner, `${path}.${name}`, say)],
+    )
     .join(', ');
 }
 
