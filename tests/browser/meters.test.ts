@@ -143,6 +143,14 @@ test('a new dial, a new meter and the age of readings are recorded from the shee
   await dial(page, 'TW-25K', 'Recording tachometer').waitFor();
   expect(await last(page, 'TW-25K', 'Recording tachometer')).toBe(3.5);
 
+  // Another meter beside it.
+  await page.getByRole('button', { name: 'Replace, correct, define Recording tachometer of TW-25K' }).click();
+  const another = page.getByRole('region', { name: 'Recording tachometer of TW-25K' });
+  await another.getByLabel('The aircraft has another meter').check();
+  await another.getByLabel('Name', { exact: true }).fill('Flight log');
+  await another.getByRole('button', { name: 'Record it' }).click();
+  await dial(page, 'TW-25K', 'Flight log').waitFor();
+
   // Only what wants reading.
   await page.getByLabel('Last reading', { exact: true }).selectOption({ label: 'too old, or never read' });
   await dial(page, 'TW-25K', 'Recording tachometer').waitFor({ state: 'detached' });
