@@ -6,7 +6,7 @@ import { as } from './people.js';
 const sheet = `query ($filter: AircraftFilter, $first: Int, $after: String) {
   meterSheet(filter: $filter, first: $first, after: $after) {
     totalCount pageInfo { hasNextPage endCursor }
-    edges { node { aircraft { id registration operator { id } } revision hoursPerMonth readingGoodForDays
+    edges { node { aircraft { id registration operator { id } } revision hoursPerMonth readingGoodForDays readingAgeOfHouse
       meters { id name kind timeInService perFlightHour offset hours asOf goodBefore } } } } }`;
 
 let technician: Client;
@@ -49,7 +49,7 @@ describe('the sheet of meters', () => {
     const [a, b, c, d] = await rowsOf(technician);
     const day = (days: number) => `${daysAgo(days)}T12:00Z`;
     expect([a, b, c, d].map((row) => row.aircraft.id)).toEqual(['meter-a', 'meter-b', 'meter-c', 'meter-d']);
-    expect(a).toMatchObject({ revision: 4, hoursPerMonth: null, readingGoodForDays: 31 });
+    expect(a).toMatchObject({ revision: 4, hoursPerMonth: null, readingGoodForDays: 31, readingAgeOfHouse: true });
     expect(a.meters).toEqual([
       expect.objectContaining({ id: 'hour-meter', timeInService: false, hours: null, asOf: null, goodBefore: null }),
       {
@@ -65,7 +65,12 @@ describe('the sheet of meters', () => {
       },
     ]);
     // As the aircraft itself states it: ten days, so that this one grew too old ten days ago.
-    expect(b).toMatchObject({ hoursPerMonth: 30, readingGoodForDays: 10, meters: [{ goodBefore: day(10) }] });
+    expect(b).toMatchObject({
+      hoursPerMonth: 30,
+      readingGoodForDays: 10,
+      readingAgeOfHouse: false,
+      meters: [{ goodBefore: day(10) }],
+    });
     // A new dial carries the hours on; a meter that was not read with it is good for nothing.
     expect(c.meters).toMatchObject([
       { id: 'hour-meter', hours: 500, goodBefore: null },
@@ -93,5 +98,50 @@ describe('the sheet of meters', () => {
     const rows = await rowsOf(technician, { filter: { ...own, operatorId: 'north', baseId: 'field' } });
     expect(rows.map((row) => row.aircraft.id)).toEqual(['meter-a']);
     expect(await rowsOf(technician, { filter: { ...own, baseId: 'elsewhere' } })).toEqual([]);
+  });
+});
+
+describe('a meter on the sheet', () => {
+  it('is replaced, corrected and defined anew, and the hours go on', async () => {
+    const at = `${daysAgo(3)}T12:00Z`;
+    const start = [add('TW-W1Q'), defineMeter(), readMeter(100_000, at)];
+    expect((await technician.record('meter-work', 0, start)).errors).toBeUndefined();
+    const tach = async (): Promise<Data> => (await rowsOf(technician, { filter: { text: 'TW-W1Q' } }))[0].meters[0];
+    const kind = (of: string, fields: object) =>
+      ({ kind: of, version: 1, by: 'Hangar log', ...fields }) as { kind: string };
+    await technician.record('meter-work', 3, [
+      kind('meter.replace', { meter: 'tach', oldDial: 100_100, newDial: 50, at: `${daysAgo(2)}T12:00Z` }),
+    ]);
+    expect(await tach()).toMatchObject({ hours: 1001, offset: 1000.5 });
+    await technician.record('meter-work', 4, [
+      kind('meter.correct', { meter: 'tach', value: 100_080, asOf: `${daysAgo(2)}T12:00Z`, reason: 'Misread' }),
+    ]);
+    expect(await tach()).toMatchObject({ hours: 1000.8, offset: 1000.5 });
+    // Defined anew it keeps its readings; the offset is part of the definition.
+    const { definition } = defineMeter() as unknown as { definition: object };
+    await technician.record('meter-work', 5, [
+      {
+        kind: 'meter.define',
+        definition: { ...definition, name: 'Recording tachometer', offset: 100_050 },
+        standsForTimeInService: true,
+      } as { kind: string },
+    ]);
+    expect(await tach()).toMatchObject({ name: 'Recording tachometer', hours: 1000.8, offset: 1000.5 });
+  });
+
+  it('takes no replacement below the last reading, and no correction without a reason', async () => {
+    const change = (of: string, fields: object) =>
+      ({ kind: of, meter: 'tach', by: 'Hangar log', ...fields }) as { kind: string };
+    const refused = async (work: { kind: string }) =>
+      (await technician.record('meter-work', 6, [work])).errors?.[0]?.extensions;
+    const at = `${daysAgo(1)}T12:00Z`;
+    expect(await refused(change('meter.replace', { oldDial: 29, newDial: 0, at }))).toMatchObject({
+      code: 'REFUSED',
+      field: 'input.changes.0.oldDial',
+    });
+    expect(await refused(change('meter.correct', { value: 99_000, asOf: at, reason: '' }))).toMatchObject({
+      code: 'REFUSED',
+      field: 'input.changes.0.reason',
+    });
   });
 });

@@ -55,7 +55,7 @@ test('two people work on one aircraft: the second is told who did what, and lose
   await record(first.page);
   const told = first.page.getByRole('alert').filter({ hasText: 'was changed meanwhile' });
   await told.waitFor();
-  await told.getByText(/Meter read/).waitFor();
+  await told.getByText(/Read Tachometer: [\d.]+ h/).waitFor();
   expect(await work(first.page, 1).getByLabel('The dial shows').inputValue()).toBe(dial);
 
   await told.getByRole('button', { name: /go on with my plan/ }).click();

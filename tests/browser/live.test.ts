@@ -94,7 +94,7 @@ test('the board itself follows, and a plan that somebody works on stays and says
   await expect.poll(answers, SOON).toContain('Held');
   const told = planner.page.getByRole('alert').filter({ hasText: 'was changed meanwhile' });
   await told
-    .getByText(/Waiting for a part|Hold place/)
+    .getByText(/Placed a hold: “Waiting for a part”/)
     .first()
     .waitFor();
   expect(await defect.getByLabel('Text').inputValue()).toBe('Left map light is out');

@@ -25,6 +25,7 @@ import { Disk } from './database/disk.js';
 import { HouseListener } from './database/listener.js';
 import { FleetModule } from './fleet/fleet.module.js';
 import { HealthModule } from './health/health.module.js';
+import { HistoryModule } from './history/history.module.js';
 import { HouseModule } from './house/house.module.js';
 import { roles } from './identity/access.js';
 import { IdentityModule } from './identity/identity.module.js';
@@ -99,6 +100,7 @@ export class AppModule {
         WorkshopModule,
         AircraftModule,
         FleetModule,
+        HistoryModule,
         CatalogueModule,
         JobsModule,
         LabourModule,
@@ -123,6 +125,7 @@ const enums = Object.fromEntries(
     ...changeEnums,
     Role: roles,
     AuditTopic: auditTopics,
+    Knowledge: ['then', 'now'],
     Topic: topics,
     Ready: ['yes', 'no', 'cannot-tell'],
     Standing: ['judged', 'not-fitted', 'not-wanted', 'not-judged', 'held'],

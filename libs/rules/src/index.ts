@@ -25,6 +25,17 @@ export { openJoins } from './graph/joins.js';
 export type { Join } from './graph/joins.js';
 export { admit, apply, blankDossier, changeDefinitions, changeSchema, parseChange, replay } from './changes/changes.js';
 export type { Change, ChangeKind, ChangeOf, Parsed } from './changes/changes.js';
+export {
+  aboutOf,
+  correctableKinds,
+  correctingKinds,
+  correctionsAmong,
+  dayOf,
+  knownNow,
+} from './changes/looking-back.js';
+export type { Correctable, Day, KnownNow, Written } from './changes/looking-back.js';
+export { differencesOf } from './changes/differences.js';
+export type { Difference as DossierDifference } from './changes/differences.js';
 export { refusalTexts } from './changes/refusal.js';
 export type { Refusal, RefusalCode } from './changes/refusal.js';
 export { touchedBy, touchedByJoint } from './changes/checks.js';
@@ -45,6 +56,7 @@ export {
   widenConditions,
 } from './verdict/conditions.js';
 export type { Airspace, Approach, FlightConditions, Purpose } from './verdict/conditions.js';
+export { equipmentItem } from './dossier/aircraft.js';
 export { agencyKind, rating } from './dossier/common.js';
 export type { Agency, Rating } from './dossier/common.js';
 export { capabilities } from './verdict/capability.js';

@@ -94,16 +94,6 @@ export class AircraftData {
     );
   }
 
-  /** Newest first, only entries older than `before` when it is given. */
-  async entriesBefore(id: string, before: number | null, limit: number): Promise<ChangeRow[]> {
-    return await this.connection.query<ChangeRow & { [column: string]: unknown }>(
-      `select c.*, m.name as member_name
-       from changes c left join members m on m.organisation_id = c.organisation_id and m.id = c.member_id
-       where c.organisation_id = $1 and c.aircraft_id = $2 and ($3::int is null or c.seq < $3) order by c.seq desc limit $4`,
-      [this.organisationId, id, before, limit],
-    );
-  }
-
   async catalogueFor(typeIds: readonly string[]): Promise<Catalogue> {
     const wanted = [...new Set(typeIds)].sort();
     const rows =
@@ -305,19 +295,6 @@ export class AircraftData {
       'insert into assessments (organisation_id, hash, aircraft_id, revision, body, created_at) values ($1, $2, $3, $4, $5, $6) on conflict do nothing',
       [this.organisationId, shown.hash, aircraftId, revision, shown.body, at],
     );
-  }
-
-  /** The assessment that was shown when this entry, or the work it belongs to, was recorded. */
-  async assessmentAt(
-    aircraftId: string,
-    entry: number,
-  ): Promise<{ readonly body: Buffer; readonly revision: number; readonly created_at: Date } | null> {
-    const rows = await this.connection.query<{ body: Buffer; revision: number; created_at: Date }>(
-      `select body, revision, created_at from assessments
-       where organisation_id = $1 and aircraft_id = $2 and revision >= $3 order by revision, created_at limit 1`,
-      [this.organisationId, aircraftId, entry],
-    );
-    return rows[0] ?? null;
   }
 
   async addEvent(kind: string, aircraftId: string, at: Date, body: object): Promise<void> {

@@ -143,20 +143,6 @@ export class AircraftResolver {
   }
 
   @ResolveField()
-  history(
-    @Parent() row: AircraftRow,
-    @Args() page: { first?: number | null; after?: string | null },
-    @Context() { actor }: RequestContext,
-  ) {
-    return this.aircraftService.history(actor, row, page.first, page.after);
-  }
-
-  @ResolveField()
-  shown(@Parent() row: AircraftRow, @Args() { entry }: { entry: number }, @Context() { actor }: RequestContext) {
-    return this.aircraftService.shown(actor, row, entry);
-  }
-
-  @ResolveField()
   dossier(@Parent() row: AircraftRow, @Context() { actor }: RequestContext) {
     return this.aircraftService.dossier(actor, row);
   }

@@ -1,9 +1,7 @@
-import { gunzipSync } from 'node:zlib';
 import { assess, explainResult, findOut, horizon, labourOf, timeline, wayBack } from '@tallywing/rules';
 import type { Catalogue, Dossier } from '@tallywing/rules';
 import type { Clock } from '../common/clock.js';
 import { instantOf } from '../common/clock.js';
-import { connectionOf, readPage } from '../common/connection.js';
 import { AppError } from '../common/errors.js';
 import type { Connection, Database } from '../database/database.js';
 import { readMoment } from '../fleet/ask.js';
@@ -189,28 +187,6 @@ export class AircraftService {
     );
   }
 
-  /** Newest first; a page goes on with older entries. */
-  async history(actor: Actor | null, row: AircraftRow, first?: number | null, after?: string | null) {
-    authorise(actor, 'aircraft.history');
-    const page = readPage(first, after, 1);
-    const before = page.after === null ? null : Number(page.after[0]);
-    return await this.read(actor, async (connection, data) =>
-      connectionOf(
-        page,
-        await data.entriesBefore(row.id, before, page.first + 1),
-        row.revision,
-        (entry) => [String(entry.seq)],
-        (entry) => ({
-          number: entry.seq,
-          kind: entry.kind,
-          recordedAt: instantOf(entry.recorded_at),
-          by: entry.member_name ?? entry.member_id,
-          body: entry.body,
-        }),
-      ),
-    );
-  }
-
   /** Everything recorded; null for roles that may not see names of staff and certificates. */
   async dossier(actor: Actor | null, row: AircraftRow): Promise<Dossier | null> {
     authorise(actor, 'aircraft.read');
@@ -219,15 +195,6 @@ export class AircraftService {
 
   async catalogue(actor: Actor | null, row: AircraftRow): Promise<Catalogue> {
     return (await this.load(actor, row)).catalogue;
-  }
-
-  /** What was shown when an entry was made, as it was shown then: not what today's rules would say. */
-  async shown(actor: Actor | null, row: AircraftRow, entry: number) {
-    authorise(actor, 'aircraft.history');
-    const kept = await this.read(actor, (_, data) => data.assessmentAt(row.id, entry));
-    if (kept === null) return null;
-    const body = JSON.parse(gunzipSync(kept.body).toString('utf8')) as unknown;
-    return { entry: kept.revision, at: instantOf(kept.created_at), body };
   }
 
   private async load(actor: Actor | null, row: AircraftRow) {

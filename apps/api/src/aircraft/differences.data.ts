@@ -82,6 +82,28 @@ export interface Written {
   readonly removed: number;
 }
 
+export interface TableDifference extends Difference {
+  readonly table: ReadTable;
+}
+
+/** Where the read tables of one aircraft are not what follows from its dossier; tables that agree are left out. */
+export async function differencesIn(
+  connection: Connection,
+  organisationId: string,
+  aircraftId: string,
+  judged: Readonly<Record<keyof typeof tables, readonly Row[]>>,
+  now: Date,
+): Promise<TableDifference[]> {
+  const found: TableDifference[] = [];
+  for (const [name, table] of Object.entries(tables) as [keyof typeof tables, ReadTable][]) {
+    const old = await stored(connection, table, organisationId, aircraftId);
+    const wanted = name === 'findings' ? carryOpenings(old, judged.findings, now) : judged[name];
+    const difference = compare(table, old, wanted);
+    if (difference.put.length + difference.remove.length > 0) found.push({ table, ...difference });
+  }
+  return found;
+}
+
 /**
  * Brings the read tables of one aircraft to what follows from its dossier, writing only what differs.
  * @returns how many rows were written and removed
@@ -93,33 +115,30 @@ export async function writeDifferences(
   judged: Readonly<Record<keyof typeof tables, readonly Row[]>>,
   now: Date,
 ): Promise<Written> {
-  let put = 0;
-  let removed = 0;
-  for (const [name, table] of Object.entries(tables) as [keyof typeof tables, ReadTable][]) {
-    const old = await stored(connection, table, organisationId, aircraftId);
-    const wanted = name === 'findings' ? carryOpenings(old, judged.findings, now) : judged[name];
-    const difference = compare(table, old, wanted);
-    if (difference.remove.length > 0) {
+  const found = await differencesIn(connection, organisationId, aircraftId, judged, now);
+  for (const { table, put, remove } of found) {
+    if (remove.length > 0) {
       await connection.query(
         `delete from ${table.name} t using jsonb_to_recordset($3::jsonb) as k(${table.key.map((column) => `${column} ${column === 'n' ? 'int' : 'text'}`).join(', ')})
          where t.organisation_id = $1 and t.aircraft_id = $2 and ${table.key.map((column) => `t.${column} = k.${column}`).join(' and ')}`,
-        [organisationId, aircraftId, JSON.stringify(difference.remove)],
+        [organisationId, aircraftId, JSON.stringify(remove)],
       );
     }
-    if (difference.put.length > 0) {
+    if (put.length > 0) {
       const all = [...table.key, ...table.columns];
       await connection.query(
         `insert into ${table.name} (organisation_id, aircraft_id, ${all.join(', ')})
          select $1, $2, ${all.map((column) => `r.${column}`).join(', ')} from jsonb_populate_recordset(null::${table.name}, $3::jsonb) r
          on conflict (organisation_id, ${table.name === 'ready_windows' ? 'profile_id, aircraft_id, n' : `aircraft_id, ${table.key.join(', ')}`})
          do update set ${table.columns.map((column) => `${column} = excluded.${column}`).join(', ')}`,
-        [organisationId, aircraftId, JSON.stringify(difference.put)],
+        [organisationId, aircraftId, JSON.stringify(put)],
       );
     }
-    put += difference.put.length;
-    removed += difference.remove.length;
   }
-  return { put, removed };
+  return {
+    put: found.reduce((sum, each) => sum + each.put.length, 0),
+    removed: found.reduce((sum, each) => sum + each.remove.length, 0),
+  };
 }
 
 async function stored(

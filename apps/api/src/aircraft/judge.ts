@@ -1,11 +1,11 @@
 import { gzipSync } from 'node:zlib';
-import { assess, databaseCycle, dueItemsOf, findingsOf, horizon } from '@tallywing/rules';
-import type { Catalogue, Dossier, Finding, Window } from '@tallywing/rules';
+import { assess, databaseCycle, dueItemsOf, findingsOf, horizon, inShort } from '@tallywing/rules';
+import type { Assessment, Catalogue, Dossier, Finding, Outcome, Ready, Window } from '@tallywing/rules';
 import { canonical, textHash } from '../common/canonical.js';
 import { instantOf } from '../common/clock.js';
 import { stampOf } from './stamp.js';
 import type { Profile, Stamp } from './stamp.js';
-import { subjectName } from './words.js';
+import { subjectName, wordsOf } from './words.js';
 
 /** How far ahead verdicts are stored, in months; a worker rolls them forward long before they end. */
 const MONTHS_AHEAD = 18;
@@ -113,9 +113,21 @@ export function cycleNamed(id: string): { readonly effective: string; readonly e
   return null;
 }
 
+/** What was shown of one aircraft at one moment, as it is kept. */
+export interface Shown {
+  readonly of: Assessment['of'];
+  readonly results: Assessment['results'];
+  readonly verdicts: readonly { readonly profile: Profile; readonly verdict: Window | null }[];
+  /** In the words of that day. Kept without them by early versions. */
+  readonly findings: readonly (Finding & { readonly text?: string; readonly subjectName?: string })[];
+  /** Not kept by early versions. */
+  readonly capabilities?: Readonly<Record<string, Outcome>>;
+  readonly operations?: Readonly<Record<string, Ready>>;
+}
+
 /**
- * What people are shown: the verdict of each profile, the findings, and every result with its clauses. Clauses do not depend on
- * the flight, so the results of one profile open the reasons of all.
+ * What people are shown: the verdict of each profile, the findings in words, and every result with its clauses. Clauses do not
+ * depend on the flight, so the results of one profile open the reasons of all.
  */
 function shownAt(
   dossier: Dossier,
@@ -125,10 +137,28 @@ function shownAt(
   instant: string,
 ): Judgement['shown'] {
   const moment = { instant, to: instant, hoursAhead: 0 };
-  const { of, results } = assess(dossier, catalogue, moment, byProfile[0]?.profile.conditions);
-  const verdicts = byProfile.map(({ profile, windows }) => ({ profile, verdict: windowAt(windows, instant) ?? null }));
-  const text = canonical({ of, results, verdicts, findings: open });
+  const { of, results, operations } = assess(dossier, catalogue, moment, byProfile[0]?.profile.conditions);
+  const shown: Shown = {
+    of,
+    results,
+    verdicts: byProfile.map(({ profile, windows }) => ({ profile, verdict: windowAt(windows, instant) ?? null })),
+    findings: open.map((each) => ({
+      ...each,
+      text: wordsOf(each.ruleId, each.messageId, each.data),
+      subjectName: subjectName(dossier, each.subject),
+    })),
+    capabilities: inShort(dossier, catalogue, instant, []).capabilities,
+    operations: operationsIn(operations),
+  };
+  const text = canonical(shown);
   return { hash: textHash(text), body: gzipSync(text, { level: 3 }) };
+}
+
+/** The fixed operations, without the flight that was asked about. */
+export function operationsIn(operations: Assessment['operations']): Readonly<Record<string, Ready>> {
+  return Object.fromEntries(
+    Object.entries(operations).flatMap(([name, { ready }]) => (name === 'flight' ? [] : [[name, ready]])),
+  );
 }
 
 function windowAt(windows: readonly Window[], instant: string): Window | undefined {

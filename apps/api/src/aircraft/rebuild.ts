@@ -1,12 +1,14 @@
-import { apply, blankDossier } from '@tallywing/rules';
+import { apply, blankDossier, rulesVersion } from '@tallywing/rules';
 import type { Change } from '@tallywing/rules';
 import { contentHash } from '../common/canonical.js';
 import type { Connection } from '../database/database.js';
 import { AircraftData, dossierOf, typeIdsOf } from './aircraft.data.js';
 import type { AircraftRow } from './aircraft.data.js';
-import { writeDifferences } from './differences.data.js';
+import { differencesIn, writeDifferences } from './differences.data.js';
 import type { Written } from './differences.data.js';
+import { isStale } from '../fleet/board.data.js';
 import { judge } from './judge.js';
+import { stampOf } from './stamp.js';
 
 /** What replaying the entries of one aircraft gave, beside what is stored. */
 export interface Replayed {
@@ -46,6 +48,32 @@ export async function replayOne(connection: Connection, organisationId: string, 
   const recordDiffers =
     contentHash(dossierOf(row)) !== contentHash(dossier) || row.dossier_hash !== contentHash(dossier);
   return { aircraftId: row.id, registration: row.registration, entries, firstDifference, recordDiffers };
+}
+
+/** Read tables that are not what the record gives, by how many rows. */
+export interface ReadTablesCompared {
+  /** `waits`: judged with other rules, zones or flights, as a worker will mend. `newer`: by a later version of the program. */
+  readonly state: 'compared' | 'waits' | 'newer';
+  readonly differ: readonly { readonly table: string; readonly rows: number }[];
+}
+
+/** Judges the stored record as of the moment of its last judgement and compares with the read tables. Writes nothing. */
+export async function compareReadTables(
+  connection: Connection,
+  organisationId: string,
+  row: AircraftRow,
+): Promise<ReadTablesCompared> {
+  const data = new AircraftData(connection, organisationId);
+  const profiles = await data.profiles();
+  if (row.rules_version > rulesVersion) return { state: 'newer', differ: [] };
+  if (isStale(row, stampOf(profiles))) return { state: 'waits', differ: [] };
+  const dossier = dossierOf(row);
+  const judged = judge(dossier, await data.catalogueFor(typeIdsOf(dossier)), profiles, row.judged_at);
+  const found = await differencesIn(connection, organisationId, row.id, judged, row.judged_at);
+  return {
+    state: 'compared',
+    differ: found.map(({ table, put, remove }) => ({ table: table.name, rows: Math.max(put.length, remove.length) })),
+  };
 }
 
 /** Judges one aircraft anew from its stored record and brings its read tables and stamp up to date. The row must be locked. */

@@ -61,6 +61,7 @@ export function meterNode(row: MeterRow) {
     revision: row.revision,
     hoursPerMonth: utilisation.perMonth === null ? null : utilisation.perMonth / 100,
     readingGoodForDays: utilisation.readingGoodForDays ?? defaultReadingGoodForDays,
+    readingAgeOfHouse: utilisation.readingGoodForDays === null,
     meters: definitions.map(({ id, name, kind, perFlightHour, offset }) => ({
       id,
       name,

@@ -23,7 +23,7 @@ const typePolicies: TypePolicies = {
       reverseTrace: relayStylePagination(['calibrationId']),
     },
   },
-  Aircraft: { fields: { history: relayStylePagination() } },
+  Aircraft: { fields: { history: relayStylePagination(['from']) } },
   // There is one house: what is asked of it apart belongs together.
   House: { merge: true },
   // Verdicts of one aircraft differ by moment; they are parts of the answer they came in.

@@ -186,11 +186,11 @@ export const WayBackQuery = graphql(`
   }
 `);
 
-export const HistoryQuery = graphql(`
-  query AircraftHistory($id: ID!, $after: String) {
+export const LatestEntriesQuery = graphql(`
+  query LatestEntries($id: ID!) {
     aircraft(id: $id) {
       id
-      history(first: 30, after: $after) {
+      latest: history(first: 8) {
         edges {
           cursor
           node {
@@ -199,11 +199,8 @@ export const HistoryQuery = graphql(`
             recordedAt
             by
             body
+            names
           }
-        }
-        pageInfo {
-          hasNextPage
-          endCursor
         }
         totalCount
       }
@@ -213,5 +210,7 @@ export const HistoryQuery = graphql(`
 
 export type AircraftAnswer = NonNullable<ResultOf<typeof AircraftQuery>['aircraft']>;
 export type LineAnswer = NonNullable<ResultOf<typeof LineQuery>['aircraft']>['line'];
-export type EntryAnswer = NonNullable<ResultOf<typeof HistoryQuery>['aircraft']>['history']['edges'][number]['node'];
+export type EntryAnswer = NonNullable<
+  ResultOf<typeof LatestEntriesQuery>['aircraft']
+>['latest']['edges'][number]['node'];
 export type WayBackAnswer = NonNullable<ResultOf<typeof WayBackQuery>['aircraft']>['wayBack'];

@@ -57,6 +57,7 @@ export const NewEntriesQuery = graphql(`
             recordedAt
             by
             body
+            names
           }
         }
       }

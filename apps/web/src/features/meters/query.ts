@@ -18,6 +18,7 @@ export const MeterSheetQuery = graphql(`
           revision
           hoursPerMonth
           readingGoodForDays
+          readingAgeOfHouse
           meters {
             id
             name

@@ -13,6 +13,7 @@ import { countWords } from '../../ui/words.js';
 import { MeterTable } from './components/meter-table.js';
 import { PasteBox } from './components/paste-box.js';
 import { Report } from './components/report.js';
+import { WorkSheet } from './components/work-sheet.js';
 import { MeterSheetQuery } from './query.js';
 import { ageOf, batchesOf, linesOf, type Batch, type Line } from './sheet.js';
 import { useSheet } from './use-sheet.js';
@@ -22,7 +23,8 @@ import './meters.css';
 export function MetersScreen() {
   const { viewer } = useSession();
   const house = useHouse();
-  const [asked, ask] = useParamsState(['operator', 'base']);
+  const [asked, ask] = useParamsState(['operator', 'base', 'age']);
+  const [work, setWork] = useState<Line | null>(null);
   const [readAt, setReadAt] = useState('');
   const now = useMinute();
   const zone = zoneOf(house, asked.base);
@@ -35,7 +37,9 @@ export function MetersScreen() {
   const rows = useMemo(() => answer?.edges.map((edge) => edge.node) ?? [], [answer]);
   const sheet = useSheet(viewer.id);
   const batches = batchesOf(rows, sheet.entries, asOf, now, viewer.name);
-  const lines = linesOf(rows);
+  const all = linesOf(rows);
+  // A line with something typed stays in sight, however old its last reading is.
+  const lines = asked.age === '' ? all : all.filter((line) => wantsReading(line, now) || line.key in sheet.entries);
   const table = useRef<HTMLDivElement>(null);
 
   async function record() {
@@ -54,6 +58,13 @@ export function MetersScreen() {
           options={house.operators}
         />
         <Pick label="Base" value={asked.base} onPick={(next) => ask({ base: next })} options={house.bases} />
+        <Pick
+          label="Last reading"
+          value={asked.age}
+          onPick={(next) => ask({ age: next })}
+          options={[{ id: 'wanted', name: 'too old, or never read' }]}
+          all="any age"
+        />
         <DateTimeField label="Read at (empty: now)" value={readAt} zone={zone} onChange={setReadAt} />
       </FilterBar>
       {!sheet.kept && (
@@ -72,7 +83,7 @@ export function MetersScreen() {
       >
         {({ totalCount, pageInfo }) => (
           <div className="tw-stack" ref={table}>
-            <p className="tw-soft">{summaryOf(totalCount, lines, now)}</p>
+            <p className="tw-soft">{summaryOf(totalCount, all, now)}</p>
             <PasteBox
               rows={rows}
               whole={!pageInfo.hasNextPage && filter.operatorId === null && filter.baseId === null}
@@ -81,6 +92,16 @@ export function MetersScreen() {
               onFill={sheet.replace}
             />
             <Report reports={sheet.reports} />
+            {work && (
+              <WorkSheet
+                key={work.key}
+                row={rows.find(({ aircraft }) => aircraft.id === work.row.aircraft.id) ?? work.row}
+                meter={all.find(({ key }) => key === work.key)?.meter ?? null}
+                now={now}
+                by={viewer.name}
+                onClose={() => setWork(null)}
+              />
+            )}
             <MeterTable
               lines={lines}
               entries={sheet.entries}
@@ -89,6 +110,7 @@ export function MetersScreen() {
               now={now}
               by={viewer.name}
               onType={sheet.type}
+              onWork={setWork}
               onLast={() => table.current?.querySelector<HTMLElement>('.tw-meters-foot button')?.focus()}
             />
             <div className="tw-meters-foot tw-no-print">
@@ -119,6 +141,11 @@ function summaryOf(aircraft: number, lines: readonly Line[], now: string): strin
     `${count('never')} never read`,
   ];
   return `${parts.filter((part) => !part.startsWith('0 ')).join('; ')}.`;
+}
+
+/** Its limits in hours count for nothing until it is read, or will not for long. */
+function wantsReading({ meter }: Line, now: string): boolean {
+  return meter === null || ageOf(meter, now).state !== 'good';
 }
 
 function footWords(saving: { done: number; total: number } | null, batches: readonly Batch[], shown: number): string {

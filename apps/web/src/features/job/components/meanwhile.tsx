@@ -1,5 +1,4 @@
 import { useQuery } from '@apollo/client/react';
-import { codeWords } from '../../../trade/words.js';
 import { entryWords } from '../../../trade/entry-words.js';
 import { Button } from '../../../ui/button.js';
 import { Loading } from '../../../ui/states.js';
@@ -34,8 +33,7 @@ export function Meanwhile({ aircraftId, since, now, when, onSeen }: MeanwhilePro
         <ul>
           {entries.map((entry) => (
             <li key={entry.number}>
-              <strong>{entry.number}</strong> {codeWords(entry.kind.replace('.', ' '))}: {entryWords(entry.body)} —{' '}
-              {entry.by}, {when(entry.recordedAt)}
+              <strong>{entry.number}</strong> {entryWords(entry, when)} {entry.by}, {when(entry.recordedAt)}
             </li>
           ))}
         </ul>

@@ -1,5 +1,4 @@
 import { useId } from 'react';
-import { Link } from 'react-router';
 import { Button } from '../../../ui/button.js';
 import { Field } from '../../../ui/field.js';
 import type { SheetMeter, SheetRow } from '../query.js';
@@ -11,10 +10,12 @@ export interface DialCellProps {
   readonly entry: Entry;
   readonly judged: Judged;
   readonly onType: (change: Partial<Entry>) => void;
+  /** It is lower because a new dial was put in. */
+  readonly onReplaced: () => void;
 }
 
 /** The place for one new reading, and under it what is wrong with it or what is asked about it. */
-export function DialCell({ row, meter, entry, judged, onType }: DialCellProps) {
+export function DialCell({ row, meter, entry, judged, onType, onReplaced }: DialCellProps) {
   const id = useId();
   const asked = judged.questions.length > 0;
   const name = `${meter.name} of ${row.aircraft.registration}`;
@@ -55,7 +56,9 @@ export function DialCell({ row, meter, entry, judged, onType }: DialCellProps) {
               <Field label="Why is it lower?" hint="It is recorded as a correction, with this reason.">
                 <input type="text" value={entry.reason} onChange={(event) => onType({ reason: event.target.value })} />
               </Field>
-              <Link to={`/aircraft/${row.aircraft.id}/job`}>The meter was replaced: record that</Link>
+              <Button look="quiet" onClick={onReplaced}>
+                The meter was replaced: record that
+              </Button>
             </>
           )}
           <label className="tw-check">

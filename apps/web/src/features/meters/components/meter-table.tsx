@@ -1,5 +1,6 @@
 import type { KeyboardEvent } from 'react';
 import { Link } from 'react-router';
+import { Button } from '../../../ui/button.js';
 import { StatusMark } from '../../../ui/status-mark.js';
 import { DataTable, type Column } from '../../../ui/table.js';
 import { countWords } from '../../../ui/words.js';
@@ -26,12 +27,14 @@ export interface MeterTableProps {
   readonly now: string;
   readonly by: string;
   readonly onType: (key: string, change: Partial<Entry>) => void;
+  /** Opens what else can be recorded of a meter; null: of a new one. */
+  readonly onWork: (line: Line) => void;
   /** Enter in the last aircraft. */
   readonly onLast: () => void;
 }
 
 export function MeterTable(props: MeterTableProps) {
-  const { lines, entries, reports, asOf, now, by, onType, onLast } = props;
+  const { lines, entries, reports, asOf, now, by, onType, onWork, onLast } = props;
   const columns: readonly Column<Line>[] = [
     {
       key: 'aircraft',
@@ -67,7 +70,12 @@ export function MeterTable(props: MeterTableProps) {
       key: 'new',
       head: 'New reading',
       cell: ({ key, row, meter }) => {
-        if (!meter) return <Link to={`/aircraft/${row.aircraft.id}/job`}>Define a meter</Link>;
+        if (!meter)
+          return (
+            <Button onClick={() => onWork({ key, row, meter })}>
+              Define a meter <span className="tw-hidden">of {row.aircraft.registration}</span>
+            </Button>
+          );
         const entry = entries[key] ?? blankEntry;
         const report = entry.dial === '' ? reports.find(({ batch }) => batch.keys.includes(key)) : undefined;
         return (
@@ -78,11 +86,25 @@ export function MeterTable(props: MeterTableProps) {
               entry={entry}
               judged={judgeEntry({ row, meter }, entry, asOf, now, by)}
               onType={(change) => onType(key, change)}
+              onReplaced={() => onWork({ key, row, meter })}
             />
             {report?.outcome.kind === 'recorded' && <OutcomeMark outcome={report.outcome} />}
           </>
         );
       },
+    },
+    {
+      key: 'work',
+      head: 'Other than read',
+      cell: (line) =>
+        line.meter && (
+          <Button look="quiet" onClick={() => onWork(line)}>
+            Replace, correct, define{' '}
+            <span className="tw-hidden">
+              {line.meter.name} of {line.row.aircraft.registration}
+            </span>
+          </Button>
+        ),
     },
   ];
   return (
