@@ -627,6 +627,17 @@ describe('apply', () => {
     expect(since(after([added, install(), cdi, ...changes], catalogue), '2026-04-02')).toEqual(ids);
   });
 
+  it('an altitude joined to a unit that reports none touches nothing for sure', () => {
+    const tapped: Change = {
+      kind: 'link.connect',
+      version: 1,
+      link: linkOf('enc1', 'altitude-gray', 'cdi1', 'altitude-gray'),
+      performed: on('2026-04-02'),
+      touched: ['nothing'],
+    };
+    expect(admit(after([added, encoder, cdi], catalogue), catalogue, tapped, now)).toEqual([]);
+  });
+
   it.each<[string, Change, readonly string[]]>([
     [
       'parted, left open',

@@ -75,7 +75,10 @@ export function touchesStated(stated: readonly Touched[], least: readonly Touche
   ];
 }
 
-/** What a joint touches by what it carries: the altitude of the reporting system, the position that ADS-B Out sends. */
+/**
+ * What a joint touches for sure, by what it carries: the altitude that a transponder reports, the position that ADS-B Out sends. That an
+ * altitude tapped for another unit disturbed the reporting one, the person says.
+ */
 export function touchedByJoint(
   joint: Pick<Link, 'fromUnit' | 'fromPort' | 'toUnit' | 'toPort'>,
   units: readonly InstalledUnit[],
@@ -92,9 +95,10 @@ export function touchedByJoint(
   };
   const ends = [end(joint.fromUnit, joint.fromPort), end(joint.toUnit, joint.toPort)];
   const carries = (...signals: readonly string[]) => ends.some((each) => signals.includes(each.signal));
+  const reports = ends.some((each) => each.functions.includes('transponder'));
   const sends = ends.some((each) => each.functions.some((one) => adsbOut.includes(one)));
   return [
-    ...(carries('altitude-gray', 'altitude-serial') ? (['altitude-chain'] as const) : []),
+    ...(carries('altitude-gray', 'altitude-serial') && reports ? (['altitude-chain'] as const) : []),
     ...(carries('position') && sends ? (['ads-b'] as const) : []),
   ];
 }
