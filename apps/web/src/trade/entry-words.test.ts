@@ -80,6 +80,10 @@ const samples: { readonly [K in ChangeKind]: readonly [Sample<K>, string] } = {
     { what: 'Line resealed', unitId: null, touched: ['static-system', 'behind-panel'] },
     'Work: Line resealed; it touched static system and behind panel.',
   ],
+  'touched.state': [
+    { obligationId: 'what-was-touched:id-gps', touched: ['nothing'], by: stated },
+    'Stated what work on QN 52 navigator touched: nothing, by R. Fell.',
+  ],
   'unit.install': [{ unit }, 'Fitted QN 52 navigator, serial S-9, centre stack.'],
   'unit.remove': [{ unitId: 'id-gps', reason: 'Sold' }, 'Took out QN 52 navigator.'],
   'unit.amend': [{ unit, reason: 'Plate read' }, 'Completed what is known of QN 52 navigator.'],

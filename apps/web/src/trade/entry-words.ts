@@ -33,7 +33,9 @@ const sentences: { readonly [K in ChangeKind]: (change: ChangeOf<K>, say: Say) =
       : `Required equipment: ${listWords(items.map(({ item, state }) => `${code(item)} ${code(state)}`))}`,
   'static-system.set': ({ system }) => `Described the static system ${system.name}`,
   'work.done': ({ what, unitId, touched }, { name }) =>
-    `Work${part(' on ', unitId === null ? null : name(unitId))}: ${what}; it touched ${listWords(touched.map(code))}`,
+    `Work${part(' on ', unitId === null ? null : name(unitId))}: ${what}${part('; it touched ', touched.length === 0 ? null : listWords(touched.map(code)))}`,
+  'touched.state': ({ obligationId, touched, by }, { name }) =>
+    `Stated what work on ${name(obligationId.split(':').at(-1) ?? '')} touched: ${listWords(touched.map(code))}, by ${by.by}`,
   'unit.install': ({ unit }) =>
     `Fitted ${unit.name}${part(', serial ', unit.serial)}${part(', ', unit.place === null ? null : code(unit.place))}`,
   'unit.remove': ({ unitId }, { name }) => `Took out ${name(unitId)}`,

@@ -30,6 +30,7 @@ const amend: Change = {
   kind: 'unit.amend',
   version: 1,
   unit: unitOf({ id: 'gps1', functions: ['gnss'], serial: 'S-9' }),
+  sameUnit: null,
   reason: 'Serial read off the plate',
 };
 const read = (dial: number, asOf: string): Change => ({
