@@ -29,6 +29,7 @@ import { JobsModule } from './jobs/jobs.module.js';
 import { LabourModule } from './labour/labour.module.js';
 import { LiveModule } from './live/live.module.js';
 import { RulesModule } from './rules/rules.module.js';
+import { TransferModule } from './transfer/transfer.module.js';
 import { PeopleModule } from './people/people.module.js';
 import { sdlPattern } from './settings.js';
 import { WorkshopModule } from './workshop/workshop.module.js';
@@ -84,6 +85,7 @@ export class AppModule {
         JobsModule,
         LabourModule,
         ImportsModule,
+        TransferModule,
         LiveModule,
         RulesModule,
       ],

@@ -25,7 +25,7 @@ import type { Settings } from './settings.js';
 
 const webDirectory = resolve(repositoryRoot, 'apps/web/dist');
 /** Paths that are never a page of the web application. Looks ahead only: a router passes over a match that takes the slash. */
-const ownPaths = /^\/(graphql|health|metrics|imports|documents|calendar)(?=\/|$)/;
+const ownPaths = /^\/(graphql|health|metrics|imports|exports|documents|calendar)(?=\/|$)/;
 
 /** Builds the HTTP application; the caller listens and closes. */
 export async function buildApplication(foundation: Foundation, settings: Settings): Promise<NestExpressApplication> {

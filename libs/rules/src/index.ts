@@ -25,6 +25,13 @@ export { openJoins } from './graph/joins.js';
 export type { Join } from './graph/joins.js';
 export { admit, apply, blankDossier, changeDefinitions, changeSchema, parseChange, replay } from './changes/changes.js';
 export type { Change, ChangeKind, ChangeOf, Parsed } from './changes/changes.js';
+export {
+  aircraftFileFormat,
+  aircraftFileSchema,
+  aircraftFileVersion,
+  readAircraftFile,
+} from './interchange/aircraft-file.js';
+export type { AircraftFile, AircraftHistory } from './interchange/aircraft-file.js';
 export { refusalTexts } from './changes/refusal.js';
 export type { Refusal, RefusalCode } from './changes/refusal.js';
 export { touchedBy } from './changes/checks.js';
