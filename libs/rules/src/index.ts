@@ -16,6 +16,8 @@ export type { DueItem } from './horizon/due.js';
 export { horizon } from './horizon/horizon.js';
 export { findOut } from './way-back/find-out.js';
 export type { FactToFind } from './way-back/find-out.js';
+export { gapsOf, visits } from './way-back/gaps.js';
+export type { AskedFlight, Gaps, MissingFact, Visit, VisitToMake } from './way-back/gaps.js';
 export { wayBack } from './way-back/way-back.js';
 export type { Span, Way, WayBack, WayStep } from './way-back/way-back.js';
 export { defaultLabour, houseLabour, labourOf } from './way-back/labour.js';

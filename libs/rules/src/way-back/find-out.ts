@@ -37,10 +37,41 @@ export function findOut(
   conditions?: Partial<FlightConditions>,
 ): readonly FactToFind[] {
   const { instant, hoursAhead } = widenMoment(asked);
-  const flight = widenConditions(conditions);
+  const asking = { instant, hoursAhead, flight: widenConditions(conditions) };
   const system = systemOf(dossier, catalogue);
-  const now = snapshotOf(system, instant, hoursAhead, flight);
-  const open = system.statements.flatMap((_, index) => (now.outcome(index) === 'cannot-tell' ? [index] : []));
+  const now = answersOf(system, asking);
+  const askers = askersOf(system, now);
+  const found = [...askers].map(([fact, indexes]): FactToFind => ({
+    fact,
+    subjects: [...new Set(indexes.flatMap((index) => system.statements[index]?.subject ?? []))],
+    ...gainOf(system, now, new Set([fact]), asking),
+  }));
+  return found.sort((a, b) => weight(b) - weight(a) || (a.fact < b.fact ? -1 : 1));
+}
+
+export interface Asking {
+  readonly instant: string;
+  readonly hoursAhead: number;
+  readonly flight: FlightConditions;
+}
+
+/** How a system answers as it stands. */
+export interface Answers {
+  /** Statements that nobody can tell. */
+  readonly open: readonly number[];
+  readonly ready: Readonly<Record<string, string>>;
+}
+
+export function answersOf(system: System, asking: Asking): Answers {
+  const now = snapshotOf(system, asking.instant, asking.hoursAhead, asking.flight);
+  return {
+    open: system.statements.flatMap((_, index) => (now.outcome(index) === 'cannot-tell' ? [index] : [])),
+    ready: readiness(system, asking),
+  };
+}
+
+/** Facts that are missing, with the statements that ask for them. */
+export function askersOf(system: System, { open }: Answers): ReadonlyMap<string, readonly number[]> {
   const askers = new Map<string, number[]>();
   for (const index of open) {
     const statement = system.statements[index];
@@ -48,33 +79,32 @@ export function findOut(
     for (const leaf of leaves(statement.clause))
       for (const fact of leaf.missing ?? []) askers.set(fact, [...(askers.get(fact) ?? []), index]);
   }
-  const readyNow = readiness(system, instant, hoursAhead, flight);
-  const found = [...askers].map(([fact, indexes]): FactToFind => {
-    const better = supposing(system, new Set([fact]));
-    const then = snapshotOf(better, instant, hoursAhead, flight);
-    const readyThen = readiness(better, instant, hoursAhead, flight);
-    return {
-      fact,
-      subjects: [...new Set(indexes.flatMap((index) => system.statements[index]?.subject ?? []))],
-      opens: Object.keys(readyThen).filter((name) => readyThen[name] === 'yes' && readyNow[name] !== 'yes'),
-      settles: open
-        .filter((index) => then.outcome(index) !== 'cannot-tell')
-        .flatMap((index) => system.statements[index]?.key ?? []),
-    };
-  });
-  return found.sort((a, b) => weight(b) - weight(a) || (a.fact < b.fact ? -1 : 1));
+  return askers;
+}
+
+/** What these facts would change, all of them together, if they turned out well. */
+export function gainOf(
+  system: System,
+  now: Answers,
+  facts: ReadonlySet<string>,
+  asking: Asking,
+): Pick<FactToFind, 'opens' | 'settles'> {
+  const better = supposing(system, facts);
+  const then = snapshotOf(better, asking.instant, asking.hoursAhead, asking.flight);
+  const ready = readiness(better, asking);
+  return {
+    opens: Object.keys(ready).filter((name) => ready[name] === 'yes' && now.ready[name] !== 'yes'),
+    settles: now.open
+      .filter((index) => then.outcome(index) !== 'cannot-tell')
+      .flatMap((index) => system.statements[index]?.key ?? []),
+  };
 }
 
 function weight(each: FactToFind): number {
   return each.opens.length * opensWeighs + each.settles.length;
 }
 
-function readiness(
-  system: System,
-  instant: string,
-  hoursAhead: number,
-  flight: FlightConditions,
-): Readonly<Record<string, string>> {
+function readiness(system: System, { instant, hoursAhead, flight }: Asking): Readonly<Record<string, string>> {
   return Object.fromEntries(
     Object.entries(fixedOperations(flight)).map(([name, each]) => [
       name,
