@@ -136,7 +136,7 @@ describe('a house that is written out', () => {
 
   it('has what came since added, and nothing taken back', async () => {
     const revision = (await record('manager@one', 'TW-100A')).revision as number;
-    const reading = readMeter(12_000, '2026-11-25T10:00Z');
+    const reading = readMeter(1_200_000, '2026-11-25T10:00Z');
     expect((await person('manager@one').record('tw-100a', revision, [reading])).errors).toBeUndefined();
     const { text } = await download('technician@one', 'aircraft/tw-100a');
     expect(await importOf(person('manager@two'), { 'one.json': text }, { mode: 'load' })).toMatchObject({
@@ -151,9 +151,9 @@ describe('a house that is written out', () => {
 
   it('is refused whole where one aircraft went another way here', async () => {
     const revision = (await record('manager@two', 'TW-101B')).revision as number;
-    const reading = readMeter(12_500, '2026-11-25T10:00Z');
+    const reading = readMeter(1_250_000, '2026-11-25T10:00Z');
     expect((await person('manager@two').record('tw-101b', revision, [reading])).errors).toBeUndefined();
-    const other = readMeter(13_000, '2026-11-25T11:00Z');
+    const other = readMeter(1_300_000, '2026-11-25T11:00Z');
     expect((await person('manager@one').record('tw-101b', revision, [other])).errors).toBeUndefined();
     const { text } = await download('manager@one', 'house');
     const refused = await importOf(person('manager@two'), { 'house.json': text }, { mode: 'load' });

@@ -4,7 +4,7 @@ import { APP_FILTER } from '@nestjs/core';
 import { GraphQLModule } from '@nestjs/graphql';
 import { ApolloDriver } from '@nestjs/apollo';
 import type { ApolloDriverConfig } from '@nestjs/apollo';
-import { airspaces, approaches, purposes, topics } from '@tallywing/rules';
+import { airspaces, approaches, purposes, topics, visits } from '@tallywing/rules';
 import { AircraftModule } from './aircraft/aircraft.module.js';
 import { changeEnums } from './aircraft/changes.generated.js';
 import { CatalogueModule } from './catalogue/catalogue.module.js';
@@ -29,6 +29,7 @@ import { JobsModule } from './jobs/jobs.module.js';
 import { LabourModule } from './labour/labour.module.js';
 import { LiveModule } from './live/live.module.js';
 import { RulesModule } from './rules/rules.module.js';
+import { TakingOnModule } from './taking-on/taking-on.module.js';
 import { TransferModule } from './transfer/transfer.module.js';
 import { PeopleModule } from './people/people.module.js';
 import { sdlPattern } from './settings.js';
@@ -86,6 +87,7 @@ export class AppModule {
         LabourModule,
         ImportsModule,
         TransferModule,
+        TakingOnModule,
         LiveModule,
         RulesModule,
       ],
@@ -118,5 +120,6 @@ const enums = Object.fromEntries(
     FlightPurpose: purposes,
     Airspace: airspaces,
     Approach: approaches,
+    Visit: visits,
   }).map(([name, values]) => [name, enumValues(values)]),
 );

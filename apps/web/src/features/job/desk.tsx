@@ -8,7 +8,7 @@ import { EffectPanel } from './components/effect-panel.js';
 import { JoinsOffer } from './components/joins-offer.js';
 import { MoveOffer } from './components/move-offer.js';
 import { StepCard } from './components/step-card.js';
-import { effectOf, judgeAll, stillOwed, type PlanEffect, type Profile } from './effect.js';
+import { effectOf, judgeAll, stillOwed, type PlanEffect, type Profile } from '../../trade/effect.js';
 import { subjectName } from './options.js';
 import { valueAt } from '../../form/tree.js';
 import { entryFor, newStep } from './follow.js';

@@ -1,6 +1,6 @@
 import { blankDossier, equipmentType, replay, type Catalogue, type Change, type EquipmentType } from '@tallywing/rules';
 import { expect, test } from 'vitest';
-import { stillOwed } from './effect.js';
+import { stillOwed } from '../../trade/effect.js';
 import { cycleNamed, entryFor, newStep, stepWith } from './follow.js';
 import { valueAt, withValueAt } from '../../form/tree.js';
 import { openJoins } from '@tallywing/rules';

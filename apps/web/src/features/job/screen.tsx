@@ -4,7 +4,7 @@ import { useEffect } from 'react';
 import { Link, useParams } from 'react-router';
 import { problemOf } from '../../app/problem.js';
 import { Empty, Loading, Trouble } from '../../ui/states.js';
-import type { Profile } from './effect.js';
+import type { Profile } from '../../trade/effect.js';
 import { Bench } from './components/bench.js';
 import { JobQuery, TypesQuery } from './query.js';
 

@@ -7,7 +7,7 @@ import { useSession } from '../../../app/session.js';
 import { clockNow, whenWords } from '../../../trade/time.js';
 import { Trouble } from '../../../ui/states.js';
 import { Desk } from '../desk.js';
-import type { Profile } from '../effect.js';
+import type { Profile } from '../../../trade/effect.js';
 import { specFor } from '../follow.js';
 import { inputOf, type Plan } from '../plan.js';
 import { CommitMutation, type JobAnswer, type Recorded } from '../query.js';
