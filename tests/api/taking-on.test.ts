@@ -108,11 +108,11 @@ describe('taking on', () => {
   });
 
   it('has one answer less to find where a person stated a list to be complete', async () => {
-    const before = (await fleet('manager@one', '(filter: { aircraftId: "tw-03t" })')).edges[0].node;
+    const before = (await fleet('manager@one', '(filter: { text: "TW-03T" })')).edges[0].node;
     const stated = { asOf: '2026-11-20', by: 'Wenna Tarrant' };
     const statement = { kind: 'completeness.state', version: 1, lists: [{ list: 'directives', stated }] };
     await recorded('technician@one', 'tw-03t', 1, [statement]);
-    const after = (await fleet('manager@one', '(filter: { aircraftId: "tw-03t" })')).edges[0].node;
+    const after = (await fleet('manager@one', '(filter: { text: "TW-03T" })')).edges[0].node;
     expect(after.openAnswers).toBeLessThan(before.openAnswers);
     const facts = after.visits.flatMap((each: Data) => each.facts.map(({ fact }: Data) => fact));
     expect(facts).not.toContain('status.completeness.directives');

@@ -10,6 +10,11 @@ const screens: RouteObject[] = [
   { index: true, lazy: async () => screen((await import('../features/ready-board/screen.js')).ReadyBoardScreen) },
   { path: 'aircraft/:id', lazy: async () => screen((await import('../features/aircraft/screen.js')).AircraftScreen) },
   { path: 'aircraft/:id/job', lazy: async () => screen((await import('../features/job/screen.js')).JobScreen) },
+  {
+    path: 'aircraft/:id/taking-on',
+    lazy: async () => screen((await import('../features/taking-on/aircraft-screen.js')).TakingOnAircraftScreen),
+  },
+  { path: 'taking-on', lazy: async () => screen((await import('../features/taking-on/screen.js')).TakingOnScreen) },
   { path: 'findings', lazy: async () => screen((await import('../features/findings/screen.js')).FindingsScreen) },
   { path: 'due', lazy: async () => screen((await import('../features/due/screen.js')).DueScreen) },
   { path: 'meters', lazy: async () => screen((await import('../features/meters/screen.js')).MetersScreen) },

@@ -7,6 +7,7 @@ import { AddStep } from './components/add-step.js';
 import { EffectPanel } from './components/effect-panel.js';
 import { JoinsOffer } from './components/joins-offer.js';
 import { MoveOffer } from './components/move-offer.js';
+import { RecordOffer } from './components/record-offer.js';
 import { StepCard } from './components/step-card.js';
 import { effectOf, judgeAll, stillOwed, type PlanEffect, type Profile } from '../../trade/effect.js';
 import { subjectName } from './options.js';
@@ -80,6 +81,7 @@ export function Desk(props: DeskProps) {
             />
           ))}
         </ol>
+        <RecordOffer start={start} onAdd={(step) => onSteps([...steps, step])} />
         <MoveOffer
           dossier={plan.after}
           catalogue={catalogue}

@@ -47,6 +47,28 @@ export function entryFor(what: string, subject: string, given: Start): Step {
   return stepWith(step, 'record.kind', what, given.dossier, given.catalogue);
 }
 
+/** A step about one thing, as rules name it that ask for it; null for a kind that does not exist. */
+export function stepAbout(kind: string, about: string, given: Start): Step | null {
+  if (changeSchema(kind) === undefined) return null;
+  const { dossier, catalogue } = given;
+  const step = newStep(kind, given);
+  const [what = '', of = 'aircraft'] = about.split(':');
+  switch (kind) {
+    case 'record.add':
+      return what === '' ? step : entryFor(what, of, given);
+    case 'record.correct':
+      return stepWith(step, 'record.id', about, dossier, catalogue);
+    case 'unit.amend':
+      return stepWith(step, 'unit.id', about, dossier, catalogue);
+    case 'database.load':
+      return unitOf(dossier, what) ? stepWith(step, 'load.unitId', what, dossier, catalogue) : step;
+    case 'identity.set':
+      return unitOf(dossier, about) ? stepWith(step, 'identity.id', about, dossier, catalogue) : step;
+    default:
+      return step;
+  }
+}
+
 /** Objects are merged name by name; everything else is replaced. */
 function merged(base: unknown, over: unknown): unknown {
   if (!isPlain(base) || !isPlain(over)) return over;
