@@ -37,7 +37,8 @@ export function findOut(
   conditions?: Partial<FlightConditions>,
 ): readonly FactToFind[] {
   const { instant, hoursAhead } = widenMoment(asked);
-  const asking = { instant, hoursAhead, flight: widenConditions(conditions) };
+  const flight = widenConditions(conditions);
+  const asking = { instant, hoursAhead, flight, operations: fixedOperations(flight) };
   const system = systemOf(dossier, catalogue);
   const now = answersOf(system, asking);
   const askers = askersOf(system, now);
@@ -53,6 +54,8 @@ export interface Asking {
   readonly instant: string;
   readonly hoursAhead: number;
   readonly flight: FlightConditions;
+  /** Of which it is asked whether they become a yes. */
+  readonly operations: Readonly<Record<string, FlightConditions>>;
 }
 
 /** How a system answers as it stands. */
@@ -104,11 +107,8 @@ function weight(each: FactToFind): number {
   return each.opens.length * opensWeighs + each.settles.length;
 }
 
-function readiness(system: System, { instant, hoursAhead, flight }: Asking): Readonly<Record<string, string>> {
+function readiness(system: System, { instant, hoursAhead, operations }: Asking): Readonly<Record<string, string>> {
   return Object.fromEntries(
-    Object.entries(fixedOperations(flight)).map(([name, each]) => [
-      name,
-      snapshotOf(system, instant, hoursAhead, each).ready(each),
-    ]),
+    Object.entries(operations).map(([name, each]) => [name, snapshotOf(system, instant, hoursAhead, each).ready(each)]),
   );
 }

@@ -63,8 +63,7 @@ describe('of an aircraft about which nobody recorded anything', () => {
 
 describe('of an aircraft that was in order', () => {
   const whole = gapsOf(trainer(), trainerCatalogue, asked, [local]);
-  const without = (path: readonly string[]) =>
-    gapsOf(forget(trainer(), path), trainerCatalogue, asked, [local]);
+  const without = (path: readonly string[]) => gapsOf(forget(trainer(), path), trainerCatalogue, asked, [local]);
 
   it('names the list that nobody stated to be complete, and that saying so would open the flight', () => {
     const { completeness } = trainer().status;

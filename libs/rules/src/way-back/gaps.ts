@@ -59,7 +59,7 @@ export function gapsOf(
   const { instant, hoursAhead } = widenMoment(asked);
   const system = systemOf(dossier, catalogue);
   const views = flights.map(({ id, conditions }): View => {
-    const asking = { instant, hoursAhead, flight: conditions };
+    const asking = { instant, hoursAhead, flight: conditions, operations: { flight: conditions } };
     const now = answersOf(system, asking);
     return { id, asking, now, askers: askersOf(system, now) };
   });

@@ -64,9 +64,22 @@ export function stepAbout(kind: string, about: string, given: Start): Step | nul
       return unitOf(dossier, what) ? stepWith(step, 'load.unitId', what, dossier, catalogue) : step;
     case 'identity.set':
       return unitOf(dossier, about) ? stepWith(step, 'identity.id', about, dossier, catalogue) : step;
+    case 'equipment.state':
+      return { ...step, value: withValueAt(step.value, 'items', itemsToLookAt(about, given)) };
     default:
       return step;
   }
+}
+
+/** A row for each item that is asked for; what it shows is for whoever looks. */
+function itemsToLookAt(about: string, { today, by }: Start): readonly unknown[] {
+  const item = specAt(specFor('equipment.state'), ['items']);
+  const codes = item?.kind === 'list' ? specAt(item.of, ['item']) : undefined;
+  const known = codes?.kind === 'choice' ? codes.values : [];
+  return about
+    .split(',')
+    .filter((each) => known.includes(each))
+    .map((each) => ({ item: each, state: '', unitId: null, seen: { asOf: today, by } }));
 }
 
 /** Objects are merged name by name; everything else is replaced. */

@@ -26,7 +26,7 @@ export function Accept({ acceptable, found }: { acceptable: readonly string[]; f
   );
   if (acceptable.length === 0) return null;
   return (
-    <section className="tw-sheet tw-stack" aria-labelledby="accept">
+    <section className="tw-sheet tw-stack tw-taking-on-wide" aria-labelledby="accept">
       <h2 id="accept">Accept as found</h2>
       <p>
         No approved data are recorded for these. Look for the papers first; where there are none to be found, a person

@@ -6,8 +6,9 @@ import { useSession } from '../../../app/session.js';
 import { alike, effectOf, judgeAll, type Profile } from '../../../trade/effect.js';
 import { Button } from '../../../ui/button.js';
 import { StatusMark } from '../../../ui/status-mark.js';
-import { countWords, listWords } from '../../../ui/words.js';
+import { listWords } from '../../../ui/words.js';
 import { tried } from '../found.js';
+import { settledBy, settledWords } from '../settled.js';
 import { RecordFound } from '../query.js';
 
 /** The aircraft as it stands, and what a form of this screen needs to try and to record something on it. */
@@ -99,17 +100,15 @@ export function RecordHere({ found, change, lacking, onDone }: RecordHereProps) 
 function Changed({ found, after }: { found: Found; after: Dossier }) {
   const { dossier, catalogue, profiles, now } = found;
   const standing = useMemo(() => judgeAll(dossier, catalogue, profiles, now), [dossier, catalogue, profiles, now]);
-  const effect = useMemo(
-    () => effectOf(standing, judgeAll(after, catalogue, profiles, now), profiles),
-    [standing, after, catalogue, profiles, now],
-  );
+  const { effect, settled } = useMemo(() => {
+    const then = judgeAll(after, catalogue, profiles, now);
+    return { effect: effectOf(standing, then, profiles), settled: settledBy(standing, then) };
+  }, [standing, after, catalogue, profiles, now]);
   const changed = effect.profiles.filter((each) => each.before !== each.after);
   return (
     <div className="tw-stack">
       <p>
-        This would settle {countWords(effect.closed.length, 'answer')}
-        {effect.opened.length > 0 && ` and open ${countWords(effect.opened.length, 'other')}`};{' '}
-        {changed.length === 0 ? 'no flight changes by it.' : 'flights that change:'}
+        {settledWords(settled)} {changed.length === 0 ? 'No flight changes by it.' : 'Flights that change:'}
       </p>
       {changed.length > 0 && (
         <ul>

@@ -1,9 +1,8 @@
-import type { Dossier, Gaps, MissingFact } from '@tallywing/rules';
+import type { Dossier, Gaps } from '@tallywing/rules';
 import { Link } from 'react-router';
-import { remedyWords } from '../../../trade/remedies.js';
 import { countWords } from '../../../ui/words.js';
 import type { VisitName } from '../query.js';
-import { jobLink, missingWords, visitWords } from '../words.js';
+import { grouped, missingWords, visitWords, type FactGroup } from '../words.js';
 import { gainWords } from './fleet-visits.js';
 import type { Found } from './record-here.js';
 
@@ -22,9 +21,9 @@ export function Visits({ gaps, found }: { gaps: Gaps; found: Found }) {
             All of it together, if it turns out well: {gainWords(settles.length, opens.map(flight))}
           </p>
           <ol className="tw-taking-on-facts">
-            {facts.map((each) => (
-              <li key={each.fact}>
-                <Missing fact={each} dossier={dossier} aircraftId={aircraft.id} flight={flight} />
+            {grouped(facts, aircraft.id, dossier).map((group) => (
+              <li key={group.facts[0]?.fact}>
+                <Missing group={group} dossier={dossier} flight={flight} />
               </li>
             ))}
           </ol>
@@ -35,34 +34,47 @@ export function Visits({ gaps, found }: { gaps: Gaps; found: Found }) {
 }
 
 interface MissingProps {
-  readonly fact: MissingFact;
+  readonly group: FactGroup;
   readonly dossier: Dossier;
-  readonly aircraftId: string;
   readonly flight: (id: string) => string;
 }
 
-function Missing({ fact, dossier, aircraftId, flight }: MissingProps) {
-  const ways = fact.by.flatMap(({ change, subject }) => {
-    const to = jobLink(aircraftId, change, subject);
-    return to === null ? [] : [{ to, words: remedyWords({ kind: 'do', change, subject, facts: [] }) }];
-  });
+function Missing({ group: { facts, ways }, dossier, flight }: MissingProps) {
+  const [first] = facts;
+  if (!first) return null;
+  const alone = first.opens.length + first.settles.length > 0;
   return (
     <>
-      <span>{missingWords(fact, dossier)}</span>{' '}
+      {facts.length === 1 ? (
+        <span>{missingWords(first, dossier)}</span>
+      ) : (
+        <details>
+          <summary>{countWords(facts.length, 'fact')} that are recorded together</summary>
+          <ul>
+            {facts.map((each) => (
+              <li key={each.fact}>{missingWords(each, dossier)}</li>
+            ))}
+          </ul>
+        </details>
+      )}{' '}
       <span className="tw-soft tw-small">
-        {fact.opens.length + fact.settles.length === 0
-          ? `asked for by ${countWords(fact.by.length, 'rule')} together with others`
-          : gainWords(fact.settles.length, fact.opens.map(flight))}
+        {alone
+          ? gainWords(first.settles.length, first.opens.map(flight))
+          : 'Settles something only together with others.'}
       </span>
-      {ways.length > 0 && (
-        <span className="tw-row tw-small tw-no-print">
-          {ways.map(({ to, words }) => (
+      <span className="tw-row tw-small tw-no-print">
+        {ways.map(({ to, words }) =>
+          to.startsWith('#') ? (
+            <a key={to} href={to}>
+              {words}
+            </a>
+          ) : (
             <Link key={to} to={to}>
               {words}
             </Link>
-          ))}
-        </span>
-      )}
+          ),
+        )}
+      </span>
     </>
   );
 }
