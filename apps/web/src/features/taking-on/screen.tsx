@@ -85,9 +85,12 @@ function Row({ row }: { row: FleetRow }) {
     <>
       <div className="tw-taking-on-head">
         <h2>
-          <Link to={`/aircraft/${aircraft.id}/taking-on`}>
-            <span className="tw-mono">{aircraft.registration}</span>
-            <span className="tw-hidden">, what is missing</span>
+          <Link
+            to={`/aircraft/${aircraft.id}/taking-on`}
+            className="tw-mono"
+            aria-label={`${aircraft.registration}, what is missing`}
+          >
+            {aircraft.registration}
           </Link>{' '}
           <span className="tw-soft">
             {aircraft.make} {aircraft.model}

@@ -72,11 +72,20 @@ export function waysOf({ fact, by }: Pick<MissingFact, 'fact' | 'by'>, aircraftI
   const found = ways.map(({ change, subject }): Way => {
     if (change === 'completeness.state') return { to: '#state-lists', words: 'State it below' };
     if (change === 'adopt') return { to: '#accept', words: 'Accept as found, below' };
-    const name = (each: string) => (each === 'papers' ? '' : subjectWords(each, dossier));
-    const words = remedyWords({ kind: 'do', change, subject, facts: [] }, name);
+    if (change === 'record.add' && (subject === '' || subject === 'aircraft'))
+      return jobWay(aircraftId, change, '', 'Record an entry');
+    if (change === 'equipment.state')
+      return jobWay(aircraftId, change, partsOf(fact, dossier).id, 'Record the required equipment');
+    const words = remedyWords({ kind: 'do', change, subject, facts: [] }, (each) => remedySubject(each, dossier));
     return jobWay(aircraftId, change, subject, words);
   });
   return [...new Map(found.map((way) => [way.words, way])).values()];
+}
+
+function remedySubject(subject: string, dossier: Dossier): string {
+  if (subject === 'papers') return '';
+  const words = subjectWords(subject, dossier);
+  return words === subject ? codeWords(subject) : words;
 }
 
 function jobWay(aircraftId: string, change: string, about: string, words: string): Way {

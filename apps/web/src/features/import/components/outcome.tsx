@@ -17,6 +17,8 @@ export interface OutcomeProps {
   readonly onLoad: (differences: string) => void;
 }
 
+const kept = new Set(['__typename', 'viewer', 'import', 'importFormat']);
+
 /** How far an import is, and what came of it. */
 export function Outcome({ id, mayLoad, sending, onLoad }: OutcomeProps) {
   const client = useApolloClient();
@@ -32,7 +34,11 @@ export function Outcome({ id, mayLoad, sending, onLoad }: OutcomeProps) {
     if (!state || state === 'RUNNING') return;
     stopPolling();
     // The fleet is another one now: nothing that was read before may be shown as today's.
-    if (loading) void client.resetStore();
+    // Who is signed in and this screen's own answers stay: without them the screen would begin anew.
+    if (loading)
+      client.cache.modify({
+        fields: (value: unknown, { fieldName, DELETE }) => (kept.has(fieldName) ? value : DELETE),
+      });
   }, [state, loading, stopPolling, client]);
   if (error) {
     const problem = problemOf(error);
