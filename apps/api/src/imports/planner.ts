@@ -1,7 +1,7 @@
 import { admit, apply, blankDossier, parseChange, refusalTexts } from '@tallywing/rules';
 import type { Catalogue, Change, Dossier, EquipmentType, Refusal } from '@tallywing/rules';
 import type { CarriedAircraft } from './aircraft-records.js';
-import type { Draft, FileKind, PlanContext, ReadRow } from './file-kind.js';
+import type { FileKind, PlanContext, ReadRow } from './file-kind.js';
 import type { Lists } from './lists.js';
 import type { Overwritten } from './overwritten.js';
 import { overwrittenBy } from './overwritten.js';

@@ -38,7 +38,7 @@ export interface RecordHereProps {
 /** Which answers it would change, by the same rules that judge on the server; then it is recorded. */
 export function RecordHere({ found, change, lacking, onDone }: RecordHereProps) {
   const { viewer } = useSession();
-  const { dossier, catalogue, profiles, now, aircraft } = found;
+  const { dossier, catalogue, now, aircraft } = found;
   const client = useApolloClient();
   const [commit] = useMutation(RecordFound);
   const act = useAct();
