@@ -1,3 +1,4 @@
+import { setImmediate } from 'node:timers/promises';
 import { gapsOf } from '@tallywing/rules';
 import { AircraftData, dossierOf, typeIdsOf } from '../aircraft/aircraft.data.js';
 import { instantOf } from '../common/clock.js';
@@ -56,6 +57,8 @@ export class TakingOnService {
     });
     if (!found) return [];
     const { dossier, catalogue, profiles } = found;
+    // Other requests get their turn between two aircraft of a page.
+    await setImmediate();
     const { visits } = gapsOf(dossier, catalogue, { instant: instantOf(this.clock.now()) }, profiles);
     return visits.map(({ visit, facts, opens, settles }) => ({
       visit,

@@ -1,6 +1,7 @@
 import type { AskedMoment } from '../assess/assess.js';
 import { widenMoment } from '../assess/assess.js';
 import { fixedOperations } from '../assess/operations.js';
+import type { Snapshot } from '../assess/snapshot.js';
 import { snapshotOf } from '../assess/snapshot.js';
 import type { System } from '../assess/system.js';
 import { systemOf } from '../assess/system.js';
@@ -45,7 +46,7 @@ export function findOut(
   const found = [...askers].map(([fact, indexes]): FactToFind => ({
     fact,
     subjects: [...new Set(indexes.flatMap((index) => system.statements[index]?.subject ?? []))],
-    ...gainOf(system, now, new Set([fact]), asking),
+    ...gainOf(supposing(system, new Set([fact])), now, asking),
   }));
   return found.sort((a, b) => weight(b) - weight(a) || (a.fact < b.fact ? -1 : 1));
 }
@@ -69,7 +70,7 @@ export function answersOf(system: System, asking: Asking): Answers {
   const now = snapshotOf(system, asking.instant, asking.hoursAhead, asking.flight);
   return {
     open: system.statements.flatMap((_, index) => (now.outcome(index) === 'cannot-tell' ? [index] : [])),
-    ready: readiness(system, asking),
+    ready: readiness(system, asking, now),
   };
 }
 
@@ -85,21 +86,15 @@ export function askersOf(system: System, { open }: Answers): ReadonlyMap<string,
   return askers;
 }
 
-/** What these facts would change, all of them together, if they turned out well. */
-export function gainOf(
-  system: System,
-  now: Answers,
-  facts: ReadonlySet<string>,
-  asking: Asking,
-): Pick<FactToFind, 'opens' | 'settles'> {
-  const better = supposing(system, facts);
+/** What is different once some facts turned out well: `better` is the system that supposes it. */
+export function gainOf(better: System, now: Answers, asking: Asking): Pick<FactToFind, 'opens' | 'settles'> {
   const then = snapshotOf(better, asking.instant, asking.hoursAhead, asking.flight);
-  const ready = readiness(better, asking);
+  const ready = readiness(better, asking, then);
   return {
     opens: Object.keys(ready).filter((name) => ready[name] === 'yes' && now.ready[name] !== 'yes'),
     settles: now.open
       .filter((index) => then.outcome(index) !== 'cannot-tell')
-      .flatMap((index) => system.statements[index]?.key ?? []),
+      .flatMap((index) => better.statements[index]?.key ?? []),
   };
 }
 
@@ -107,8 +102,16 @@ function weight(each: FactToFind): number {
   return each.opens.length * opensWeighs + each.settles.length;
 }
 
-function readiness(system: System, { instant, hoursAhead, operations }: Asking): Readonly<Record<string, string>> {
+/** The flight itself is judged already; the other operations are judged here. */
+function readiness(
+  system: System,
+  { instant, hoursAhead, flight, operations }: Asking,
+  judged: Snapshot,
+): Readonly<Record<string, string>> {
   return Object.fromEntries(
-    Object.entries(operations).map(([name, each]) => [name, snapshotOf(system, instant, hoursAhead, each).ready(each)]),
+    Object.entries(operations).map(([name, each]) => [
+      name,
+      (each === flight ? judged : snapshotOf(system, instant, hoursAhead, each)).ready(each),
+    ]),
   );
 }

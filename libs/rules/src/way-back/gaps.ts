@@ -7,6 +7,7 @@ import type { Dossier } from '../dossier/dossier.js';
 import type { FlightConditions } from '../verdict/conditions.js';
 import type { Answers, Asking } from './find-out.js';
 import { answersOf, askersOf, gainOf } from './find-out.js';
+import { supposing } from './supposing.js';
 
 /** Where one has to go for a fact: to the aircraft, to its books and papers, or to a person who states or decides something. */
 export const visits = ['aircraft', 'papers', 'person'] as const;
@@ -107,10 +108,11 @@ export function visitFor(fact: string): Visit {
 function gainOver(system: System, views: readonly View[], facts: ReadonlySet<string>) {
   const opens: string[] = [];
   const settles = new Set<string>();
+  const better = supposing(system, facts);
   for (const { id, asking, now, askers } of views) {
     // A flight that asks for none of them gains nothing.
     if (![...facts].some((fact) => askers.has(fact))) continue;
-    const gain = gainOf(system, now, facts, asking);
+    const gain = gainOf(better, now, asking);
     if (gain.opens.includes('flight')) opens.push(id);
     for (const key of gain.settles) settles.add(key);
   }
