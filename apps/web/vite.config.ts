@@ -17,7 +17,10 @@ export default defineConfig({
   },
   server: {
     proxy: Object.fromEntries(
-      ['/graphql', '/imports', '/documents', '/calendar', '/health'].map((path) => [path, { target: api, ws: true }]),
+      ['/graphql', '/imports', '/exports', '/documents', '/calendar', '/health'].map((path) => [
+        path,
+        { target: api, ws: true },
+      ]),
     ),
   },
 });

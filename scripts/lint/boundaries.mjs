@@ -12,6 +12,7 @@ const core = {
   catalogue: seen('facts', 'time'),
   dossier: seen('facts', 'time', 'catalogue'),
   changes: seen('facts', 'time', 'catalogue', 'dossier'),
+  interchange: seen('facts', 'time', 'catalogue', 'dossier', 'changes'),
   calculations: seen('facts', 'time', 'dossier'),
   verdict: seen('facts', 'time', 'dossier'),
   graph: seen('facts', 'time', 'catalogue', 'dossier', 'changes', 'calculations', 'verdict'),

@@ -25,7 +25,7 @@ export interface Answer {
 export class Client {
   cookie = '';
 
-  constructor(private readonly url: string) {}
+  constructor(readonly url: string) {}
 
   async signIn(email: string, password: string): Promise<Answer> {
     return await this.ask(

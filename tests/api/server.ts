@@ -80,6 +80,49 @@ export class Server {
   ): Promise<{ readonly code: number; readonly output: string }> {
     return await runCommand(command, this.dataDir, input, args);
   }
+
+  /** Starts one of the built commands against the same data and goes on: what it says can be waited for, and it can be killed. */
+  begin(command: string, ...args: string[]): Running {
+    return new Running(spawnCommand(command, this.dataDir, args));
+  }
+}
+
+export class Running {
+  private output = '';
+
+  constructor(private readonly child: ChildProcess) {
+    child.stdin?.end();
+    for (const stream of [child.stdout, child.stderr])
+      stream?.on('data', (chunk: Buffer) => (this.output += chunk.toString('utf8')));
+  }
+
+  /** Waits until the command says so. */
+  async says(text: string): Promise<void> {
+    while (!this.output.includes(text)) {
+      if (this.child.exitCode !== null) throw new Error(`It ended without saying "${text}":\n${this.output}`);
+      await new Promise((done) => setTimeout(done, 20));
+    }
+  }
+
+  /** As a power cut would: no handler runs. */
+  async kill(): Promise<void> {
+    this.child.kill('SIGKILL');
+    await ended(this.child);
+  }
+
+  /** As Ctrl+C does; waits for the end. */
+  async interrupt(): Promise<{ readonly code: number; readonly output: string }> {
+    this.child.kill('SIGINT');
+    await ended(this.child);
+    return { code: this.child.exitCode ?? -1, output: this.output };
+  }
+}
+
+function spawnCommand(command: string, dataDir: string, args: readonly string[]): ChildProcess {
+  return spawn(process.execPath, [built(command), ...args], {
+    env: { ...process.env, DATA_DIR: dataDir, DATABASE_URL: '', DEMO: 'off' },
+    stdio: ['pipe', 'pipe', 'pipe'],
+  });
 }
 
 async function launch(
@@ -116,14 +159,11 @@ async function launch(
 }
 
 async function runCommand(command: string, dataDir: string, input: string, args: readonly string[]) {
-  const child = spawn(process.execPath, [built(command), ...args], {
-    env: { ...process.env, DATA_DIR: dataDir, DATABASE_URL: '', DEMO: 'off' },
-    stdio: ['pipe', 'pipe', 'pipe'],
-  });
+  const child = spawnCommand(command, dataDir, args);
   let output = '';
-  child.stdout.on('data', (chunk: Buffer) => (output += chunk.toString('utf8')));
-  child.stderr.on('data', (chunk: Buffer) => (output += chunk.toString('utf8')));
-  child.stdin.end(input);
+  child.stdout?.on('data', (chunk: Buffer) => (output += chunk.toString('utf8')));
+  child.stderr?.on('data', (chunk: Buffer) => (output += chunk.toString('utf8')));
+  child.stdin?.end(input);
   await ended(child);
   return { code: child.exitCode ?? -1, output };
 }

@@ -1,6 +1,6 @@
 // Makes the two sample fleets: clean/ loads without a bad row, messy/ has the mess that real lists have, and
 // messy/expected.json names each bad row that was put in. Everything is invented. Same date and seed, same files.
-//   node apps/api/samples/make.mjs [--date 2026-11-25] [--into <folder>]
+//   node apps/api/samples/make.mjs [--date 2026-11-25] [--into <folder>] [--count 44]
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -35,7 +35,7 @@ function write(folder, name, text) {
   writeFileSync(join(into, folder, name), text);
 }
 
-const clean = fleetOf({ today, seed: 20, from: 100, count: 44 });
+const clean = fleetOf({ today, seed: 20, from: 100, count: Number(option('--count', '44')) });
 for (const [kind, rows] of Object.entries(clean)) write('clean', `${kind}.csv`, csv(rows));
 
 const { files, expected } = withMess(fleetOf({ today, seed: 77, from: 300, count: 42 }), { today, seed: 5 });

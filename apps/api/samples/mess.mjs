@@ -82,12 +82,6 @@ export function withMess(fleet, { today, seed }) {
     'fitted_on',
     'a date that can be read both ways',
   );
-  put(
-    'units',
-    { ...fresh, registration: other, unit: 'extra3', type: 'Zephyrine 9000' },
-    'type',
-    'an unknown type that does nothing we know of',
-  );
   put('units', { ...fresh, registration: 'TW-999Z' }, 'registration', 'an unknown registration');
   put(
     'units',
@@ -222,7 +216,7 @@ export function withMess(fleet, { today, seed }) {
     'not applicable without a reason',
   );
 
-  // Good, though at first sight it is not: a repeated row, and a type that nobody catalogued but somebody described.
+  // Good, though at first sight it is not: a repeated row, and types that nobody catalogued, of which somebody described one.
   const units = of('units').rows;
   units.push({ ...units.find((each) => !of('units').marks.has(each)) });
   units.push({
@@ -235,6 +229,15 @@ export function withMess(fleet, { today, seed }) {
     manufactured: '',
     place: 'remote',
     offset_in: '',
+  });
+
+  units.push({
+    ...fresh,
+    registration: other,
+    unit: 'extra3',
+    type: 'Zephyrine 9000',
+    fitted_on: dayBefore(today, 900),
+    manufactured: '',
   });
 
   const expected = files.flatMap(({ kind, rows, marks }) =>

@@ -4,7 +4,7 @@ import { APP_FILTER, APP_GUARD } from '@nestjs/core';
 import { GraphQLModule } from '@nestjs/graphql';
 import { ApolloDriver } from '@nestjs/apollo';
 import type { ApolloDriverConfig } from '@nestjs/apollo';
-import { airspaces, approaches, errands, purposes, topics } from '@tallywing/rules';
+import { airspaces, approaches, errands, purposes, topics, visits } from '@tallywing/rules';
 import { AircraftModule } from './aircraft/aircraft.module.js';
 import { changeEnums } from './aircraft/changes.generated.js';
 import { auditTopics } from './audit/audit.data.js';
@@ -37,6 +37,8 @@ import { JobsModule } from './jobs/jobs.module.js';
 import { LabourModule } from './labour/labour.module.js';
 import { LiveModule } from './live/live.module.js';
 import { RulesModule } from './rules/rules.module.js';
+import { TakingOnModule } from './taking-on/taking-on.module.js';
+import { TransferModule } from './transfer/transfer.module.js';
 import { PeopleModule } from './people/people.module.js';
 import { sdlPattern } from './settings.js';
 import { WorkshopModule } from './workshop/workshop.module.js';
@@ -105,6 +107,8 @@ export class AppModule {
         JobsModule,
         LabourModule,
         ImportsModule,
+        TransferModule,
+        TakingOnModule,
         LiveModule,
         RulesModule,
       ],
@@ -142,5 +146,6 @@ const enums = Object.fromEntries(
     FlightErrand: errands,
     Airspace: airspaces,
     Approach: approaches,
+    Visit: visits,
   }).map(([name, values]) => [name, enumValues(values)]),
 );

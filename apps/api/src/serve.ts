@@ -28,9 +28,9 @@ import type { Settings } from './settings.js';
 
 const webDirectory = resolve(repositoryRoot, 'apps/web/dist');
 /** Paths that are never a page of the web application. Looks ahead only: a router passes over a match that takes the slash. */
-const ownPaths = /^\/(graphql|health|metrics|imports|documents|calendar)(?=\/|$)/;
+const ownPaths = /^\/(graphql|health|metrics|imports|exports|documents|calendar)(?=\/|$)/;
 /** Those whose requests are counted: not what watches over the application itself. */
-const countedPaths = /^\/(graphql|imports|documents|calendar)(?=\/|$)/;
+const countedPaths = /^\/(graphql|imports|exports|documents|calendar)(?=\/|$)/;
 
 /** Builds the HTTP application; the caller listens and closes. */
 export async function buildApplication(foundation: Foundation, settings: Settings): Promise<NestExpressApplication> {

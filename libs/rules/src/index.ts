@@ -16,6 +16,8 @@ export type { DueItem } from './horizon/due.js';
 export { horizon } from './horizon/horizon.js';
 export { findOut } from './way-back/find-out.js';
 export type { FactToFind } from './way-back/find-out.js';
+export { gapsOf, visits } from './way-back/gaps.js';
+export type { AskedFlight, Gaps, MissingFact, Visit, VisitToMake } from './way-back/gaps.js';
 export { wayBack } from './way-back/way-back.js';
 export type { Span, Way, WayBack, WayStep } from './way-back/way-back.js';
 export { defaultLabour, houseLabour, labourOf } from './way-back/labour.js';
@@ -36,6 +38,13 @@ export {
 export type { Correctable, Day, KnownNow, Written } from './changes/looking-back.js';
 export { differencesOf } from './changes/differences.js';
 export type { Difference as DossierDifference } from './changes/differences.js';
+export {
+  aircraftFileFormat,
+  aircraftFileSchema,
+  aircraftFileVersion,
+  readAircraftFile,
+} from './interchange/aircraft-file.js';
+export type { AircraftFile, AircraftHistory } from './interchange/aircraft-file.js';
 export { refusalTexts } from './changes/refusal.js';
 export type { Refusal, RefusalCode } from './changes/refusal.js';
 export { touchedBy, touchedByJoint } from './changes/checks.js';

@@ -36,6 +36,8 @@ const access = {
   'sessions.own': ['manager', 'technician', 'dispatcher', 'auditor'],
   'import.check': ['manager', 'technician'],
   'import.load': ['manager'],
+  'export.aircraft': ['manager', 'technician', 'auditor'],
+  'export.house': ['manager', 'auditor'],
 } as const satisfies Readonly<Record<string, readonly Role[]>>;
 
 export type Action = keyof typeof access;

@@ -43,6 +43,7 @@ export const operations: Readonly<Record<string, Needed>> = {
   'Query.import': 'import.check',
   'Query.recentImports': 'import.check',
   'Query.importFormat': 'import.check',
+  'Query.takingOn': 'aircraft.dossier',
 
   'Mutation.signIn': 'anybody',
   'Mutation.signOut': 'anybody',
@@ -75,6 +76,7 @@ export const operations: Readonly<Record<string, Needed>> = {
   'Mutation.strikeCalibration': 'workshop.write',
   'Mutation.addAgency': 'workshop.write',
   'Mutation.amendAgency': 'workshop.write',
+  'Mutation.stopImport': 'import.load',
 
   'Subscription.houseChanged': 'fleet.read',
 
@@ -83,4 +85,7 @@ export const operations: Readonly<Record<string, Needed>> = {
   'GET /metrics': 'anybody',
   'POST /imports': 'import.check',
   'GET /imports/:id': 'import.check',
+  'GET /exports/schema': 'rules.read',
+  'GET /exports/house': 'export.house',
+  'GET /exports/aircraft/:id': 'export.aircraft',
 };

@@ -18,13 +18,17 @@ import { ImportsData } from './imports.data.js';
 import { ImportsService } from './imports.service.js';
 import type { ImportProgress } from './report.js';
 import { reportText } from './report.js';
+import { readDecision, tooLargeTogether } from './upload.js';
 
-const usage = `npm run import -- [--load] [--as address] file.csv ...
+const usage = `npm run import -- [--load] [--differences take|keep] [--as address] file.csv ...
 
-Without --load nothing is changed: the report says what the files would do. --as says on whose behalf; it may be left
-out where only one manager is there. The columns of each kind of file stand in docs/import-format.md.`;
+Without --load nothing is changed: the report says what the files would do. --differences says whether the word of the
+files or what is recorded counts where the two disagree. --as says on whose behalf; it may be left out where only one
+manager is there. Ctrl+C stops a load after the aircraft it is at; the same command goes on. The columns of each kind of file stand in docs/import-format.md.`;
 
 const log = new AppLog();
+/** On paper a line each so many aircraft. */
+const SAID_EVERY = 100;
 
 async function main(): Promise<number> {
   const { values, positionals } = parseArgs({
@@ -32,6 +36,7 @@ async function main(): Promise<number> {
     options: {
       load: { type: 'boolean', default: false },
       as: { type: 'string' },
+      differences: { type: 'string', default: '' },
       help: { type: 'boolean', short: 'h' },
     },
   });
@@ -40,6 +45,9 @@ async function main(): Promise<number> {
     return values.help ? 0 : 1;
   }
   const files = positionals.map(readUploaded);
+  const tooLarge = tooLargeTogether(files);
+  if (tooLarge !== null) throw tooLarge;
+  const decision = readDecision(values.differences);
   const settings = readSettings(process.env);
   const opened = await openDatabase(settings, (line) => {
     log.say(line);
@@ -56,11 +64,16 @@ async function main(): Promise<number> {
     log.say(`${values.load ? 'loading' : 'dry run'} for ${actor.name} at ${actor.organisationId}`);
     const data = new ImportsData(database);
     const imports = new ImportsService(data, new RecordService(database, clock, metrics), clock, log);
-    const { id, finished } = await imports.start(actor, values.load ? 'load' : 'dry-run', files, progressLine());
+    const mode = values.load ? 'load' : 'dry-run';
+    const { id, finished } = await imports.start(actor, { mode, files, decision }, progressLine());
+    process.once('SIGINT', () => {
+      log.say('Stopping after the aircraft it is at ...');
+      void imports.stop(actor, id).catch((error: unknown) => log.failure(id, error));
+    });
     await finished;
-    const { state, report } = await imports.find(actor, id);
+    const { state, report, progress } = await imports.find(actor, id);
     if (report === null) throw new Error(`The import ended as ${state} without a report.`);
-    process.stdout.write(`\n${reportText(state, report)}\n`);
+    process.stdout.write(`\n${reportText(state, report, progress)}\n`);
     return state === 'loaded' || (state === 'checked' && report.badCount === 0) ? 0 : 1;
   } finally {
     await opened.close();
@@ -93,10 +106,14 @@ async function actorFor(database: Database, address: string | undefined): Promis
 /** A line a step on paper, one line that counts up on a terminal. */
 function progressLine(): (progress: ImportProgress) => void {
   let last = '';
+  let said = 0;
   return ({ step, done, total }) => {
     if (process.stdout.isTTY) {
       process.stdout.write(`\r\u001b[K${step}${total > 0 ? ` ${done} of ${total}` : ''}${done === total ? '\n' : ''}`);
-    } else if (step !== last) log.say(step);
+    } else if (step !== last || done >= said + SAID_EVERY) {
+      log.say(total > 0 ? `${step} ${done} of ${total}` : step);
+      said = done;
+    }
     last = step;
   };
 }

@@ -1,6 +1,7 @@
 import type { Catalogue, Change, Dossier, EquipmentType } from '@tallywing/rules';
 import type { Table } from './csv.js';
 import type { Form } from './forms.js';
+import type { Overwritten } from './overwritten.js';
 import type { BadRow } from './problems.js';
 import { CellProblem, shortened } from './problems.js';
 
@@ -38,8 +39,18 @@ export interface PlanContext {
   readonly typeNamed: (name: string) => EquipmentType | null;
   readonly operatorNamed: (name: string) => string;
   readonly baseNamed: (name: string, zone: string | null) => { id: string; name: string; zone: string };
-  /** Whether this natural key was ever recorded on the aircraft, even when the record has since been superseded. */
-  readonly everRecorded: (key: string) => boolean;
+  /**
+   * What was recorded last on the aircraft under this natural key, even when the record has since been superseded: as `keys.ts`
+   * tells content apart. Null: never.
+   */
+  readonly recordedAs: (key: string) => string | null;
+  /** Units that the files name by themselves: each of them is another one. */
+  readonly named: ReadonlySet<string>;
+  /** From here on, this name in the files means that unit of the aircraft. */
+  readonly alias: (name: string, unitId: string) => void;
+  /** Asks the person about something that both may be; true: as the file has it. */
+  readonly ask: (difference: Overwritten) => boolean;
+  readonly uncatalogued: (type: string) => void;
   readonly remark: (text: string) => void;
 }
 
@@ -67,7 +78,8 @@ export interface ReadRow {
   readonly line: number;
   readonly kind: FileKind;
   readonly row: Readonly<Record<string, unknown>>;
-  readonly texts: Readonly<Record<string, string>>;
+  /** The cell of a column as it was written. */
+  readonly text: (column: string) => string;
 }
 
 /** The kind whose necessary columns are all in the header; of several, the one that knows most of the columns. */
@@ -112,12 +124,11 @@ export function readRows(
   const bad: BadRow[] = [];
   const rows: ReadRow[] = [];
   for (const { line, cells } of table.rows) {
-    const texts: Record<string, string> = {};
-    table.header.forEach((name, at) => (texts[name] = cells[at] ?? ''));
+    const text = (column: string) => cells[table.header.indexOf(column)] ?? '';
     const row: Record<string, unknown> = {};
     const before = bad.length;
     for (const [name, column] of Object.entries(kind.columns)) {
-      const cell = texts[name] ?? '';
+      const cell = text(name);
       try {
         if (cell === '' && column.required) throw new CellProblem('This cell is empty.', needed(column));
         row[name] = cell === '' ? null : column.form.read(cell);
@@ -133,7 +144,7 @@ export function readRows(
         });
       }
     }
-    if (bad.length === before) rows.push({ file: table.file, line, kind, row, texts });
+    if (bad.length === before) rows.push({ file: table.file, line, kind, row, text });
   }
   return { rows, bad };
 }

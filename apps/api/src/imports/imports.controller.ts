@@ -17,8 +17,7 @@ export class ImportsController {
     const actor = request.signedIn?.actor ?? null;
     // Before a byte of the files is read: who may not import sends none.
     authorise(actor, 'import.check');
-    const { mode, files } = await readUpload(request);
-    const { id } = await this.imports.start(actor, mode, files);
+    const { id } = await this.imports.start(actor, await readUpload(request));
     response.setHeader('location', `/imports/${id}`);
     return { id };
   }

@@ -5,8 +5,11 @@ import type { Profile } from '../aircraft/stamp.js';
 import { addTypes } from '../catalogue/catalogue.data.js';
 import type { Connection, Database } from '../database/database.js';
 import type { Actor } from '../identity/access.js';
-import { defectKey, readingKey, recordKey } from './keys.js';
-import type { Known, KnownAircraft } from './plan.js';
+import { keepTypes } from '../transfer/transfer.data.js';
+import type { Carried } from './aircraft-records.js';
+import { defectKey, readingContent, readingKey, recordContent, recordKey } from './keys.js';
+import type { KnownHouse } from './plan.js';
+import type { KnownAircraft } from './planner.js';
 import type { ImportMode, ImportProgress, ImportReport, ImportState } from './report.js';
 
 export interface ImportRow {
@@ -37,45 +40,59 @@ const SILENT_MS = 120_000;
 export class ImportsData {
   constructor(private readonly database: Database) {}
 
-  /** Everything stored that the files may touch, read in one go. */
-  async known(
+  /** The house apart from its aircraft, and its flight profiles. */
+  async house(
     actor: Actor,
-    registrations: readonly string[],
     now: string,
-  ): Promise<{ readonly known: Known; readonly profiles: readonly Profile[] }> {
+  ): Promise<{ readonly house: KnownHouse; readonly profiles: readonly Profile[] }> {
     return await this.database.withOrganisation(actor, async (connection) => {
-      const { organisationId } = actor;
-      const own = [organisationId];
-      const rows = await connection.query<AircraftRow & { [column: string]: unknown }>(
-        'select * from aircraft where organisation_id = $1 and registration = any($2)',
-        [organisationId, registrations],
-      );
+      const own = [actor.organisationId];
       const ids = await connection.query<{ id: string }>('select id from aircraft where organisation_id = $1', own);
       const types = await connection.query<{ body: EquipmentType; superseded_by: string | null }>(
         'select body, superseded_by from equipment_types where organisation_id = $1 order by superseded_by nulls first, id',
         own,
       );
-      const recorded = await recordedKeys(
-        connection,
-        organisationId,
-        rows.map(({ id }) => id),
-      );
-      const aircraft = new Map(
-        rows.map((row): [string, KnownAircraft] => [
-          row.registration,
-          { dossier: dossierOf(row), recorded: recorded.get(row.id) ?? new Set() },
-        ]),
-      );
-      const known: Known = {
+      const house: KnownHouse = {
         now,
-        aircraft,
         aircraftIds: new Set(ids.map(({ id }) => id)),
         operators: await connection.query('select id, name from operators where organisation_id = $1', own),
         bases: await connection.query('select id, name, zone from bases where organisation_id = $1', own),
         types: types.map(({ body }) => body),
         supersededTypes: new Set(types.flatMap(({ body, superseded_by }) => (superseded_by === null ? [] : [body.id]))),
       };
-      return { known, profiles: await new AircraftData(connection, organisationId).profiles() };
+      return { house, profiles: await new AircraftData(connection, actor.organisationId).profiles() };
+    });
+  }
+
+  /** What is stored of these aircraft, by registration. */
+  async aircraft(
+    actor: Actor,
+    registrations: readonly string[],
+    { histories }: Carried,
+  ): Promise<ReadonlyMap<string, KnownAircraft>> {
+    return await this.database.withOrganisation(actor, async (connection) => {
+      const { organisationId } = actor;
+      const rows = await connection.query<AircraftRow & { [column: string]: unknown }>(
+        'select * from aircraft where organisation_id = $1 and registration = any($2)',
+        [organisationId, registrations],
+      );
+      const ids = rows.map(({ id }) => id);
+      const recorded = await recordedKeys(connection, organisationId, ids);
+      const asked = rows.flatMap(({ id, registration }) => {
+        const entries = histories.get(registration)?.changes.length;
+        return entries === undefined ? [] : [{ id, entries }];
+      });
+      const hashes = await hashesAt(connection, organisationId, asked);
+      return new Map(
+        rows.map((row) => [
+          row.registration,
+          {
+            dossier: dossierOf(row),
+            recorded: recorded.get(row.id) ?? new Map<string, string>(),
+            hashAt: hashes.get(row.id) ?? null,
+          },
+        ]),
+      );
     });
   }
 
@@ -95,13 +112,31 @@ export class ImportsData {
     );
   }
 
+  /** Tells how far it is. */
   async progress(actor: Actor, id: string, progress: ImportProgress, at: Date): Promise<void> {
-    await this.database.withOrganisation(actor, (connection) =>
+    await this.database.withOrganisation(actor, (connection) => progressOn(connection, actor, id, progress, at));
+  }
+
+  /** Asks a run to stop; it does so between two parts of the fleet. False where it runs no more. */
+  async askToStop(actor: Actor, id: string): Promise<boolean> {
+    const rows = await this.database.withOrganisation(actor, (connection) =>
       connection.query(
-        `update imports set progress = progress || $3::jsonb where organisation_id = $1 and id = $2 and state = 'running'`,
-        [actor.organisationId, id, JSON.stringify({ ...progress, heard: at.toISOString() })],
+        `update imports set progress = progress || '{"stop":true}' where organisation_id = $1 and id = $2 and state = 'running'
+         returning 1`,
+        [actor.organisationId, id],
       ),
     );
+    return rows.length > 0;
+  }
+
+  async stopAsked(actor: Actor, id: string): Promise<boolean> {
+    const rows = await this.database.withOrganisation(actor, (connection) =>
+      connection.query(
+        `select 1 from imports where organisation_id = $1 and id = $2 and progress ->> 'stop' = 'true'`,
+        [actor.organisationId, id],
+      ),
+    );
+    return rows.length > 0;
   }
 
   async end(actor: Actor, id: string, state: ImportState, report: ImportReport | null): Promise<void> {
@@ -136,6 +171,7 @@ export async function writeLists(
   lists: {
     readonly newOperators: readonly { readonly id: string; readonly name: string }[];
     readonly newTypes: readonly EquipmentType[];
+    readonly keptTypes: Carried['types'];
   },
   at: Date,
 ): Promise<void> {
@@ -145,10 +181,25 @@ export async function writeLists(
       [actor.organisationId, id, name],
     );
   }
+  await keepTypes(connection, actor, lists.keptTypes, at);
   await addTypes(connection, actor, lists.newTypes, at);
 }
 
-export async function endOn(
+/** How far it is, on the connection of the work itself: what it says is in is in. */
+export async function progressOn(
+  connection: Connection,
+  actor: Actor,
+  id: string,
+  progress: ImportProgress,
+  at: Date,
+): Promise<void> {
+  await connection.query(
+    `update imports set progress = progress || $3::jsonb where organisation_id = $1 and id = $2 and state = 'running'`,
+    [actor.organisationId, id, JSON.stringify({ ...progress, heard: at.toISOString() })],
+  );
+}
+
+async function endOn(
   connection: Connection,
   actor: Actor,
   id: string,
@@ -161,49 +212,80 @@ export async function endOn(
   );
 }
 
-/** Natural keys from the history, where nothing is ever superseded. */
+/** Hash of the record after so many entries. */
+async function hashesAt(
+  connection: Connection,
+  organisationId: string,
+  asked: readonly { readonly id: string; readonly entries: number }[],
+): Promise<ReadonlyMap<string, string>> {
+  if (asked.length === 0) return new Map();
+  const rows = await connection.query<{ aircraft_id: string; hash: string }>(
+    `select c.aircraft_id, c.dossier_hash_after as hash from changes c
+     join jsonb_to_recordset($2::jsonb) as a (id text, entries int) on c.aircraft_id = a.id and c.seq = a.entries
+     where c.organisation_id = $1`,
+    [organisationId, JSON.stringify(asked)],
+  );
+  return new Map(rows.map(({ aircraft_id, hash }) => [aircraft_id, hash]));
+}
+
+/** Natural keys from the history, where nothing is ever superseded, with what was said last under each. */
 async function recordedKeys(
   connection: Connection,
   organisationId: string,
   aircraftIds: readonly string[],
-): Promise<Map<string, ReadonlySet<string>>> {
+): Promise<Map<string, ReadonlyMap<string, string>>> {
   const rows = await connection.query<{
     aircraft_id: string;
     kind: string;
-    what: string;
-    subjects: readonly string[] | null;
-    day: string;
+    body: {
+      readonly record: Parameters<typeof recordContent>[0] & {
+        readonly kind: string;
+        readonly subjects: readonly string[];
+        readonly done: { readonly date: string };
+      };
+      readonly meter: string;
+      readonly asOf: string;
+      readonly dial?: number;
+      readonly defect: { readonly subject: string; readonly raised: { readonly date: string } };
+    };
   }>(
-    `select aircraft_id, kind, body #>> '{record,kind}' as what, body #> '{record,subjects}' as subjects,
-            body #>> '{record,done,date}' as day
-     from changes where organisation_id = $1 and aircraft_id = any($2) and kind in ('record.add', 'record.correct')
-     union all
-     select aircraft_id, kind, body ->> 'meter', null, body ->> 'asOf'
-     from changes where organisation_id = $1 and aircraft_id = any($2) and kind in ('meter.read', 'meter.correct')
-     union all
-     select aircraft_id, kind, body #>> '{defect,subject}', null, body #>> '{defect,raised,date}'
-     from changes where organisation_id = $1 and aircraft_id = any($2) and kind = 'defect.raise'`,
+    `select aircraft_id, kind, body from changes
+     where organisation_id = $1 and aircraft_id = any($2)
+       and kind in ('record.add', 'record.correct', 'meter.read', 'meter.correct', 'defect.raise')
+     order by aircraft_id, seq`,
     [organisationId, aircraftIds],
   );
-  const keys = new Map<string, Set<string>>();
-  for (const { aircraft_id, kind, what, subjects, day } of rows) {
-    const own = keys.get(aircraft_id) ?? new Set<string>();
+  const keys = new Map<string, Map<string, string>>();
+  for (const { aircraft_id, kind, body } of rows) {
+    const own = keys.get(aircraft_id) ?? new Map<string, string>();
     keys.set(aircraft_id, own);
-    if (kind.startsWith('record')) own.add(recordKey(what, subjects ?? [], day));
-    else own.add(kind === 'defect.raise' ? defectKey(what, day) : readingKey(what, day));
+    if (kind === 'defect.raise') own.set(defectKey(body.defect.subject, body.defect.raised.date), '');
+    else if (kind.startsWith('meter'))
+      own.set(readingKey(body.meter, body.asOf), body.dial === undefined ? '' : readingContent(body.dial));
+    else {
+      const { record } = body;
+      own.set(recordKey(record.kind, record.subjects, record.done.date), recordContent(record));
+    }
   }
   return keys;
 }
 
+const silent: Pick<ImportReport, 'differenceCount' | 'differences' | 'uncatalogued'> = {
+  differenceCount: 0,
+  differences: [],
+  uncatalogued: [],
+};
+
 function rowOf(row: StoredRow, now: Date): ImportRow {
   const { mode, heard, ...progress } = row.progress;
-  const silent = row.state === 'running' && now.getTime() - Date.parse(heard) > SILENT_MS;
+  const cutOff = row.state === 'running' && now.getTime() - Date.parse(heard) > SILENT_MS;
   return {
     id: row.id,
     mode,
-    state: silent ? 'interrupted' : (row.state as ImportState),
+    state: cutOff ? 'interrupted' : (row.state as ImportState),
     progress: { step: progress.step, done: progress.done, total: progress.total },
-    report: 'none' in row.report ? null : row.report,
+    // A report of an earlier version of the program says nothing of what it did not know.
+    report: 'none' in row.report ? null : { ...silent, ...row.report },
     memberId: row.member_id,
     by: row.member_name ?? row.member_id,
     at: row.at,

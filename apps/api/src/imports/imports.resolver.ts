@@ -1,5 +1,5 @@
 import { Inject } from '@nestjs/common';
-import { Args, Context, Parent, Query, ResolveField, Resolver } from '@nestjs/graphql';
+import { Args, Context, Mutation, Parent, Query, ResolveField, Resolver } from '@nestjs/graphql';
 import { instantOf } from '../common/clock.js';
 import type { RequestContext } from '../identity/request.js';
 import type { ImportRow } from './imports.data.js';
@@ -33,6 +33,11 @@ export class ImportsResolver {
         written: form.written,
       })),
     }));
+  }
+
+  @Mutation()
+  stopImport(@Args('id') id: string, @Context() context: RequestContext): Promise<ImportRow> {
+    return this.imports.stop(context.actor, id);
   }
 
   @ResolveField()

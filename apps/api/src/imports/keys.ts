@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto';
+import { contentHash } from '../common/canonical.js';
 
 /** What makes an entry the same entry again: kind, subjects in any order, day. Serves as its id, too. */
 export function recordKey(kind: string, subjects: readonly string[], date: string): string {
@@ -13,4 +14,13 @@ export function readingKey(meter: string, asOf: string): string {
 
 export function defectKey(subject: string, raisedOn: string): string {
   return `defect:${subject}:${raisedOn}`;
+}
+
+/** Tells the content of two entries of one key apart, whatever each is called. */
+export function recordContent(record: object): string {
+  return contentHash({ ...record, id: '' });
+}
+
+export function readingContent(dial: number): string {
+  return String(dial);
 }

@@ -1,4 +1,4 @@
-import type { Known } from './plan.js';
+import type { KnownHouse } from './plan.js';
 import { CellProblem } from './problems.js';
 
 type Remark = (text: string) => void;
@@ -8,7 +8,7 @@ export class Lists {
   readonly newOperators: { id: string; name: string }[] = [];
   private readonly newBases: { id: string; name: string; zone: string }[] = [];
 
-  constructor(private readonly known: Pick<Known, 'operators' | 'bases'>) {}
+  constructor(private readonly known: Pick<KnownHouse, 'operators' | 'bases'>) {}
 
   operatorNamed(name: string, remark: Remark): string {
     const all = [...this.known.operators, ...this.newOperators];

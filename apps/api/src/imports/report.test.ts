@@ -1,10 +1,10 @@
 import { expect, it } from 'vitest';
-import { planImport } from './plan.js';
-import { reportOf, reportText } from './report.js';
+import { planAll } from './testing.js';
+import { reportOf, reportText, Tally } from './report.js';
 
 it('says in aligned text which rows are bad, what to do, and what the board would say', () => {
   const text = 'registration,make,model,kind,base\nTW-1A,Corvane,Four,airplane,Field\nTW-2A,,Four,airplane,Field\n';
-  const plan = planImport([{ name: 'fleet.csv', bytes: new TextEncoder().encode(text) }], {
+  const plan = planAll([{ name: 'fleet.csv', bytes: new TextEncoder().encode(text) }], {
     now: '2026-11-25T14:00Z',
     aircraft: new Map(),
     aircraftIds: new Set(),
@@ -13,8 +13,11 @@ it('says in aligned text which rows are bad, what to do, and what the board woul
     types: [],
     supersededTypes: new Set(),
   });
-  const report = reportOf(plan, [{ profileId: 'p', profile: 'Local', yes: 0, no: 11, cannotTell: 1 }]);
-  expect(reportText('checked', report)).toBe(`file       kind      rows  good  bad  nothing new
+  const tally = new Tally();
+  tally.add(plan.aircraft);
+  const report = reportOf(plan, tally, [{ profileId: 'p', profile: 'Local', yes: 0, no: 11, cannotTell: 1 }]);
+  expect(reportText('checked', report, { step: 'checking', done: 1, total: 1 }))
+    .toBe(`file       kind      rows  good  bad  nothing new
 fleet.csv  aircraft     2     1    1            0
 
 Aircraft: 1 new, 0 changed, 0 with nothing new; 1 entries in all.

@@ -1,5 +1,6 @@
 import type { BoardCount } from './board.js';
-import type { FileSummary, Plan } from './plan.js';
+import type { FileSummary, PlanFindings } from './plan.js';
+import type { Difference, PlannedAircraft } from './planner.js';
 import type { BadRow, Remark } from './problems.js';
 
 export const importModes = ['dry-run', 'load'] as const;
@@ -16,9 +17,14 @@ export interface ImportReport {
   readonly changes: number;
   readonly badCount: number;
   readonly bad: readonly BadRow[];
+  /** Rows that say otherwise than what is recorded. */
+  readonly differenceCount: number;
+  readonly differences: readonly Difference[];
   readonly remarks: readonly Remark[];
   readonly newOperators: readonly string[];
   readonly newTypes: readonly string[];
+  /** Types that the catalogue does not have, with the units that are taken as uncatalogued ones. */
+  readonly uncatalogued: readonly { readonly type: string; readonly units: number }[];
   readonly board: readonly BoardCount[];
   /** Why nothing was loaded although no row is bad; null otherwise. */
   readonly problem: { readonly reason: string; readonly wayOut: string } | null;
@@ -30,27 +36,48 @@ export interface ImportProgress {
   readonly total: number;
 }
 
-export function reportOf(plan: Plan, board: readonly BoardCount[]): ImportReport {
+/** Counts of what the planned aircraft would see; the aircraft themselves are not kept. */
+export class Tally {
+  added = 0;
+  changed = 0;
+  unchanged = 0;
+  changes = 0;
+
+  add(planned: readonly PlannedAircraft[]): void {
+    for (const { revision, changes } of planned) {
+      this.changes += changes.length;
+      if (revision === 0) this.added += 1;
+      else if (changes.length > 0) this.changed += 1;
+      else this.unchanged += 1;
+    }
+  }
+}
+
+export function reportOf(findings: PlanFindings, tally: Tally, board: readonly BoardCount[]): ImportReport {
+  const { files, bad, remarks, differences, newOperators, newTypes, keptTypes, uncatalogued } = findings;
+  const { added, changed, unchanged, changes } = tally;
   return {
-    files: plan.files,
-    aircraft: {
-      added: plan.aircraft.filter(({ revision }) => revision === 0).length,
-      changed: plan.aircraft.filter(({ revision, changes }) => revision > 0 && changes.length > 0).length,
-      unchanged: plan.aircraft.filter(({ revision, changes }) => revision > 0 && changes.length === 0).length,
-    },
-    changes: plan.aircraft.reduce((sum, { changes }) => sum + changes.length, 0),
-    badCount: plan.bad.length,
-    bad: plan.bad.slice(0, MOST_LISTED),
-    remarks: plan.remarks.slice(0, MOST_LISTED),
-    newOperators: plan.newOperators.map(({ name }) => name),
-    newTypes: plan.newTypes.map(({ maker, name }) => `${maker} ${name}`),
+    files,
+    aircraft: { added, changed, unchanged },
+    changes,
+    badCount: bad.length,
+    bad: bad.slice(0, MOST_LISTED),
+    differenceCount: differences.length,
+    differences: differences.slice(0, MOST_LISTED),
+    remarks: remarks.slice(0, MOST_LISTED),
+    newOperators: newOperators.map(({ name }) => name),
+    newTypes: [
+      ...newTypes,
+      ...keptTypes.filter(({ supersededBy }) => supersededBy === null).map(({ type }) => type),
+    ].map(({ maker, name }) => `${maker} ${name}`),
+    uncatalogued,
     board,
     problem: null,
   };
 }
 
 /** The report as aligned text, for a terminal. */
-export function reportText(state: ImportState, report: ImportReport): string {
+export function reportText(state: ImportState, report: ImportReport, progress: ImportProgress): string {
   const { added, changed, unchanged } = report.aircraft;
   const parts = [
     aligned([
@@ -67,9 +94,16 @@ export function reportText(state: ImportState, report: ImportReport): string {
     `Aircraft: ${added} new, ${changed} changed, ${unchanged} with nothing new; ${report.changes} entries in all.`,
     ...listed('New operators', report.newOperators),
     ...listed('New equipment types', report.newTypes),
+    ...listed(
+      'Not in the catalogue, taken as uncatalogued units',
+      report.uncatalogued.map(({ type, units }) => `${type} (${units})`),
+    ),
     ...(report.remarks.length === 0
       ? []
       : [`Remarks:\n${report.remarks.map(({ file, line, text }) => `  ${place(file, line)}  ${text}`).join('\n')}`]),
+    ...(report.differences.length === 0
+      ? []
+      : [`Rows that say otherwise than what is recorded:\n${differenceRows(report.differences)}`]),
     ...(report.bad.length === 0 ? [] : [`Bad rows:\n${badRows(report.bad)}`]),
     ...(report.board.length === 0
       ? []
@@ -84,16 +118,32 @@ export function reportText(state: ImportState, report: ImportReport): string {
             ]),
           ])}`,
         ]),
-    `${outcome(state, report)}`,
+    outcome(state, report, progress),
   ];
   return parts.join('\n\n');
 }
 
-function outcome(state: ImportState, { badCount, problem }: ImportReport): string {
-  if (problem !== null) return `Nothing was loaded. ${problem.reason} ${problem.wayOut}`;
+function outcome(state: ImportState, { badCount, differenceCount, problem }: ImportReport, progress: ImportProgress) {
+  const { step, done, total } = progress;
+  const partly = step === 'loading' && done > 0 && done < total;
+  const loaded = partly
+    ? `${done} of ${total} aircraft are in, each whole; run it again with the same files to go on.`
+    : 'Nothing was loaded.';
+  if (problem !== null) return `${loaded} ${problem.reason} ${problem.wayOut}`;
+  if (state === 'interrupted') return `Stopped. ${loaded}`;
   if (state === 'loaded') return 'Loaded.';
   if (badCount > 0) return `${badCount} ${badCount === 1 ? 'row is' : 'rows are'} bad. Nothing was loaded.`;
-  return 'Dry run: every row is good, nothing was loaded. To load, give --load.';
+  const differing = differenceCount > 0 ? ' Say with --differences take or keep what is to count.' : '';
+  return `Dry run: every row is good, nothing was loaded. To load, give --load.${differing}`;
+}
+
+function differenceRows(rows: readonly Difference[]): string {
+  return rows
+    .map(({ file, line, registration, field, was, is, taken }) => {
+      const word = taken === null ? 'not decided' : taken ? 'taken from the file' : 'left as recorded';
+      return `  ${place(file, line)}  ${registration} ${field}: recorded "${was}", file "${is}" (${word})`;
+    })
+    .join('\n');
 }
 
 function listed(what: string, names: readonly string[]): string[] {

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, expect, it } from 'vitest';
-import { planImport } from './plan.js';
+import { planAll } from './testing.js';
 
 const samples = fileURLToPath(new URL('../../samples', import.meta.url));
 const made = mkdtempSync(join(tmpdir(), 'tallywing-samples-'));
@@ -34,7 +34,7 @@ it('the samples are what their maker makes', () => {
 it.each(['2027-03-31', '2028-02-29'])('made for %s, the clean one is as clean and the messy one as messy', (today) => {
   const folder = make(today, '--date', today);
   const plan = (part: string) =>
-    planImport(
+    planAll(
       readdirSync(join(folder, part))
         .filter((name) => name.endsWith('.csv'))
         .map((name) => ({ name, bytes: readFileSync(join(folder, part, name)) })),

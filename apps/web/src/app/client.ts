@@ -17,6 +17,7 @@ const typePolicies: TypePolicies = {
       dueAhead: relayStylePagination(['from', 'to', 'filter']),
       databaseCurrency: relayStylePagination(['at', 'filter']),
       meterSheet: relayStylePagination(['filter']),
+      takingOn: relayStylePagination(['filter']),
       catalogue: relayStylePagination(['filter']),
       houseEntries: relayStylePagination(),
       audit: relayStylePagination(['filter']),

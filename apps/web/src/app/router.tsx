@@ -18,6 +18,11 @@ const screens: RouteObject[] = [
     path: 'aircraft/:id/history/then',
     lazy: async () => screen((await import('../features/history/look-back-screen.js')).LookBackScreen),
   },
+  {
+    path: 'aircraft/:id/taking-on',
+    lazy: async () => screen((await import('../features/taking-on/aircraft-screen.js')).TakingOnAircraftScreen),
+  },
+  { path: 'taking-on', lazy: async () => screen((await import('../features/taking-on/screen.js')).TakingOnScreen) },
   { path: 'findings', lazy: async () => screen((await import('../features/findings/screen.js')).FindingsScreen) },
   { path: 'due', lazy: async () => screen((await import('../features/due/screen.js')).DueScreen) },
   { path: 'meters', lazy: async () => screen((await import('../features/meters/screen.js')).MetersScreen) },

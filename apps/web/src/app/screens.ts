@@ -16,6 +16,7 @@ const screens: readonly Screen[] = [
   { path: '/rules', title: 'Rules', needs: 'rules.read' },
   { path: '/hours', title: 'Hours and prices', needs: 'labour.read' },
   { path: '/import', title: 'Import', needs: 'import.check' },
+  { path: '/taking-on', title: 'Taking on', needs: 'aircraft.dossier' },
   { path: '/workshop', title: 'Test sets', needs: 'workshop.read' },
   { path: '/people', title: 'People', needs: 'people.read' },
   { path: '/house', title: 'House', needs: 'organisation.read' },

@@ -1,6 +1,7 @@
 import type { AskedMoment } from '../assess/assess.js';
 import { widenMoment } from '../assess/assess.js';
 import { fixedOperations } from '../assess/operations.js';
+import type { Snapshot } from '../assess/snapshot.js';
 import { snapshotOf } from '../assess/snapshot.js';
 import type { System } from '../assess/system.js';
 import { systemOf } from '../assess/system.js';
@@ -38,9 +39,43 @@ export function findOut(
 ): readonly FactToFind[] {
   const { instant, hoursAhead } = widenMoment(asked);
   const flight = widenConditions(conditions);
+  const asking = { instant, hoursAhead, flight, operations: fixedOperations(flight) };
   const system = systemOf(dossier, catalogue);
-  const now = snapshotOf(system, instant, hoursAhead, flight);
-  const open = system.statements.flatMap((_, index) => (now.outcome(index) === 'cannot-tell' ? [index] : []));
+  const now = answersOf(system, asking);
+  const askers = askersOf(system, now);
+  const found = [...askers].map(([fact, indexes]): FactToFind => ({
+    fact,
+    subjects: [...new Set(indexes.flatMap((index) => system.statements[index]?.subject ?? []))],
+    ...gainOf(supposing(system, new Set([fact])), now, asking),
+  }));
+  return found.sort((a, b) => weight(b) - weight(a) || (a.fact < b.fact ? -1 : 1));
+}
+
+export interface Asking {
+  readonly instant: string;
+  readonly hoursAhead: number;
+  readonly flight: FlightConditions;
+  /** Of which it is asked whether they become a yes. */
+  readonly operations: Readonly<Record<string, FlightConditions>>;
+}
+
+/** How a system answers as it stands. */
+export interface Answers {
+  /** Statements that nobody can tell. */
+  readonly open: readonly number[];
+  readonly ready: Readonly<Record<string, string>>;
+}
+
+export function answersOf(system: System, asking: Asking): Answers {
+  const now = snapshotOf(system, asking.instant, asking.hoursAhead, asking.flight);
+  return {
+    open: system.statements.flatMap((_, index) => (now.outcome(index) === 'cannot-tell' ? [index] : [])),
+    ready: readiness(system, asking, now),
+  };
+}
+
+/** Facts that are missing, with the statements that ask for them. */
+export function askersOf(system: System, { open }: Answers): ReadonlyMap<string, readonly number[]> {
   const askers = new Map<string, number[]>();
   for (const index of open) {
     const statement = system.statements[index];
@@ -48,37 +83,35 @@ export function findOut(
     for (const leaf of leaves(statement.clause))
       for (const fact of leaf.missing ?? []) askers.set(fact, [...(askers.get(fact) ?? []), index]);
   }
-  const readyNow = readiness(system, instant, hoursAhead, flight);
-  const found = [...askers].map(([fact, indexes]): FactToFind => {
-    const better = supposing(system, new Set([fact]));
-    const then = snapshotOf(better, instant, hoursAhead, flight);
-    const readyThen = readiness(better, instant, hoursAhead, flight);
-    return {
-      fact,
-      subjects: [...new Set(indexes.flatMap((index) => system.statements[index]?.subject ?? []))],
-      opens: Object.keys(readyThen).filter((name) => readyThen[name] === 'yes' && readyNow[name] !== 'yes'),
-      settles: open
-        .filter((index) => then.outcome(index) !== 'cannot-tell')
-        .flatMap((index) => system.statements[index]?.key ?? []),
-    };
-  });
-  return found.sort((a, b) => weight(b) - weight(a) || (a.fact < b.fact ? -1 : 1));
+  return askers;
+}
+
+/** What is different once some facts turned out well: `better` is the system that supposes it. */
+export function gainOf(better: System, now: Answers, asking: Asking): Pick<FactToFind, 'opens' | 'settles'> {
+  const then = snapshotOf(better, asking.instant, asking.hoursAhead, asking.flight);
+  const ready = readiness(better, asking, then);
+  return {
+    opens: Object.keys(ready).filter((name) => ready[name] === 'yes' && now.ready[name] !== 'yes'),
+    settles: now.open
+      .filter((index) => then.outcome(index) !== 'cannot-tell')
+      .flatMap((index) => better.statements[index]?.key ?? []),
+  };
 }
 
 function weight(each: FactToFind): number {
   return each.opens.length * opensWeighs + each.settles.length;
 }
 
+/** The flight itself is judged already; the other operations are judged here. */
 function readiness(
   system: System,
-  instant: string,
-  hoursAhead: number,
-  flight: FlightConditions,
+  { instant, hoursAhead, flight, operations }: Asking,
+  judged: Snapshot,
 ): Readonly<Record<string, string>> {
   return Object.fromEntries(
-    Object.entries(fixedOperations(flight)).map(([name, each]) => [
+    Object.entries(operations).map(([name, each]) => [
       name,
-      snapshotOf(system, instant, hoursAhead, each).ready(each),
+      (each === flight ? judged : snapshotOf(system, instant, hoursAhead, each)).ready(each),
     ]),
   );
 }

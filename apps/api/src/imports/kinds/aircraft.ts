@@ -205,6 +205,7 @@ function complete(row: Row, { dossier }: PlanContext): Draft[] {
   const by = need(row.complete_by, 'complete_by', 'Somebody must have stated it.', 'Name the person.');
   const lists = row.complete_lists
     .map((list) => ({ list, stated: { asOf, by } }))
-    .filter((each) => !dossier.status.completeness.some((stored) => same(stored, each)));
+    // A statement for a later day stands; one for the same day by another person takes nothing away.
+    .filter(({ list }) => !dossier.status.completeness.some((each) => each.list === list && each.stated.asOf >= asOf));
   return lists.length === 0 ? [] : [{ kind: 'completeness.state', lists }];
 }

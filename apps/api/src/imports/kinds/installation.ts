@@ -4,7 +4,7 @@ import type { PlanContext } from '../file-kind.js';
 import { fileKind, optional, required } from '../file-kind.js';
 import * as form from '../forms.js';
 import { vocabulary } from '../vocabulary.js';
-import { documentNamed, same, together } from './shared.js';
+import { documentNamed, laidOver, same, together } from './shared.js';
 
 type Link = ChangeOf<'link.connect'>['link'];
 type Antenna = ChangeOf<'antenna.fit'>['antenna'];
@@ -42,16 +42,22 @@ export const linksFile = fileKind({
   },
   key: (row) => `${row.registration} ${linkId(row)}`,
   plan: (row, context) => {
-    const { dossier } = context;
+    const { dossier, remark } = context;
     together(row.accepted_by, row.accepted_on, 'accepted_on', 'Who accepted it and when');
-    const known = dossier.configuration.links.some(
+    const known = dossier.configuration.links.find(
       (each) =>
         each.fromUnit === row.from_unit &&
         each.toUnit === row.to_unit &&
         each.fromPort === row.from_port &&
         each.toPort === row.to_port,
     );
-    if (known) return [];
+    if (known) {
+      if (row.cover !== null && row.cover !== known.cover?.by)
+        remark(
+          `${row.registration}: this joint is recorded with another cover. Part and join it on the aircraft's screen.`,
+        );
+      return [];
+    }
     const acceptedBy =
       row.accepted_by === null || row.accepted_on === null ? null : { asOf: row.accepted_on, by: row.accepted_by };
     const link: Link = {
@@ -164,16 +170,16 @@ export const placardsFile = fileKind({
   },
   key: (row) => `${row.registration} ${row.placard}`,
   plan: (row, { dossier }) => {
-    const placard: Placard = {
+    const stated: Placard = {
       id: row.placard,
       kind: row.placard_kind,
       unitId: row.unit,
       inView: row.in_view,
       text: row.placard_text,
     };
-    return dossier.configuration.placards.some((stored) => same(stored, placard))
-      ? []
-      : [{ kind: 'placard.fit', placard }];
+    const stored = dossier.configuration.placards.find(({ id }) => id === stated.id);
+    const placard = laidOver(stored ?? stated, stated);
+    return stored && same(stored, placard) ? [] : [{ kind: 'placard.fit', placard }];
   },
   fields: { 'placard.unitId': 'unit' },
 });
@@ -197,7 +203,7 @@ export const supplementsFile = fileKind({
   },
   key: (row) => `${row.registration} ${row.supplement}`,
   plan: (row, { dossier }) => {
-    const supplement: Supplement = {
+    const stated: Supplement = {
       id: row.supplement,
       units: row.units,
       document: { ...documentNamed(row.supplement_title), revision: row.revision },
@@ -205,9 +211,9 @@ export const supplementsFile = fileKind({
       currentDataRequired: row.current_data_required,
       grants: row.grants,
     };
-    return dossier.configuration.supplements.some((stored) => same(stored, supplement))
-      ? []
-      : [{ kind: 'supplement.set', supplement }];
+    const stored = dossier.configuration.supplements.find(({ id }) => id === stated.id);
+    const supplement = laidOver(stored ?? stated, stated);
+    return stored && same(stored, supplement) ? [] : [{ kind: 'supplement.set', supplement }];
   },
   fields: { 'supplement.units.0': 'units', 'supplement.units.1': 'units', 'supplement.units.2': 'units' },
 });

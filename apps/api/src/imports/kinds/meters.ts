@@ -2,8 +2,7 @@ import type { ChangeOf } from '@tallywing/rules';
 import type { Draft, PlanContext, RowOf } from '../file-kind.js';
 import { fileKind, optional, required } from '../file-kind.js';
 import * as form from '../forms.js';
-import { readingKey } from '../keys.js';
-import { CellProblem } from '../problems.js';
+import { readingContent, readingKey } from '../keys.js';
 import { vocabulary } from '../vocabulary.js';
 import { need } from './shared.js';
 
@@ -56,15 +55,22 @@ function defined(row: Row, { dossier }: PlanContext): Draft[] {
   return [{ kind: 'meter.define', definition, standsForTimeInService: row.time_in_service ?? false }];
 }
 
-function read(row: Row, { dossier, everRecorded }: PlanContext): Draft[] {
+function read(row: Row, { dossier, file, recordedAs, remark }: PlanContext): Draft[] {
   const last = dossier.meters.readings[row.meter];
   const offset = dossier.meters.definitions.find(({ id }) => id === row.meter)?.offset ?? 0;
-  if (last?.asOf === row.read_at && last.value !== row.dial + offset)
-    throw new CellProblem(
-      'This meter was read at the same time with another value.',
-      'Check which of the two is right; correct a stored one on the screen of the aircraft.',
-      'dial',
-    );
-  if (last?.asOf === row.read_at || everRecorded(readingKey(row.meter, row.read_at))) return [];
+  if (last?.asOf === row.read_at) {
+    const value = row.dial + offset;
+    const reason = `Import of ${file}`;
+    if (last.value === value) return [];
+    return [{ kind: 'meter.correct', meter: row.meter, value, asOf: row.read_at, by: row.read_by, reason }];
+  }
+  const earlier = recordedAs(readingKey(row.meter, row.read_at));
+  if (earlier !== null) {
+    if (earlier !== readingContent(row.dial) && earlier !== '')
+      remark(
+        `${row.registration} ${row.meter} was recorded otherwise at this time. Later readings stand on it: it stays as it is.`,
+      );
+    return [];
+  }
   return [{ kind: 'meter.read', meter: row.meter, dial: row.dial, asOf: row.read_at, by: row.read_by }];
 }

@@ -2,10 +2,10 @@ import type { ChangeOf, Dossier } from '@tallywing/rules';
 import type { Draft, PlanContext, RowOf } from '../file-kind.js';
 import { fileKind, optional, required } from '../file-kind.js';
 import * as form from '../forms.js';
-import { recordKey } from '../keys.js';
+import { recordContent, recordKey } from '../keys.js';
 import { CellProblem } from '../problems.js';
 import { vocabulary } from '../vocabulary.js';
-import { agencyOf, documentNamed, same, together } from './shared.js';
+import { agencyOf, documentNamed, laidOver, same, together } from './shared.js';
 
 type Head = ChangeOf<'record.add'>['record'];
 type Agency = NonNullable<Head['agency']>;
@@ -78,18 +78,22 @@ function keyOf(row: Row): string {
 
 function planRecord(row: Row, context: PlanContext): Draft[] {
   const key = keyOf(row);
-  const record = headOf(row, key, context.dossier);
   const stored = context.dossier.status.records.find(
     (each) => recordKey(each.kind, each.subjects, each.done.date) === key,
   );
-  if (stored && !same({ ...stored, id: record.id }, record))
-    throw new CellProblem(
-      'This entry is already recorded with other content.',
-      'Correct it on the screen of the aircraft, with the reason, or take the row out.',
-      'record',
-    );
+  const stated = headOf(row, stored?.id ?? key, context.dossier);
+  if (stored) {
+    const record = laidOver(stored, row.evidence === null ? { ...stated, evidence: stored.evidence } : stated);
+    return same(stored, record) ? [] : [{ kind: 'record.correct', record, reason: `Import of ${context.file}` }];
+  }
+  const earlier = context.recordedAs(key);
+  if (earlier === null) return [{ kind: 'record.add', record: stated }];
   // A superseded entry has left the heads and stays in the history: it is not taken twice.
-  return stored || context.everRecorded(key) ? [] : [{ kind: 'record.add', record }];
+  if (earlier !== recordContent(stated))
+    context.remark(
+      `${row.registration}: this entry was recorded otherwise. Later ones took its place: it stays as it is.`,
+    );
+  return [];
 }
 
 function headOf(row: Row, id: string, dossier: Dossier): Head {

@@ -29,6 +29,18 @@ export function over<T extends object>(stored: T, stated: { readonly [K in keyof
   return { ...stored, ...Object.fromEntries(given) };
 }
 
+/** As `over`, within what is stored too: whatever the file leaves empty stays as it is. */
+export function laidOver<T>(stored: T, stated: T): T {
+  if (stated === null || stated === undefined || (Array.isArray(stated) && stated.length === 0)) return stored;
+  if (!isObject(stored) || !isObject(stated)) return stated;
+  const names = [...new Set([...Object.keys(stored), ...Object.keys(stated)])];
+  return Object.fromEntries(names.map((name) => [name, laidOver(stored[name], stated[name])])) as T;
+}
+
+function isObject(value: unknown): value is Readonly<Record<string, unknown>> {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
+}
+
 /** Two cells that only make sense together. */
 export function together(a: unknown, b: unknown, column: string, what: string): void {
   if ((a === null) !== (b === null))

@@ -4,7 +4,7 @@ import { fileKind, optional, required } from '../file-kind.js';
 import * as form from '../forms.js';
 import { defectKey, recordKey } from '../keys.js';
 import { vocabulary } from '../vocabulary.js';
-import { agencyOf, blankHead, over, same, together } from './shared.js';
+import { agencyOf, blankHead, laidOver, same, together } from './shared.js';
 
 type Item = ChangeOf<'equipment.state'>['items'][number];
 type Load = ChangeOf<'database.load'>['load'];
@@ -31,10 +31,10 @@ export const equipmentFile = fileKind({
   plan: (row, { dossier }) => {
     together(row.seen_on, row.seen_by, 'seen_by', 'Who looked and when');
     const seen = row.seen_on === null || row.seen_by === null ? null : { asOf: row.seen_on, by: row.seen_by };
-    const item: Item = { item: row.item, state: row.state, unitId: row.unit, seen };
-    return dossier.configuration.equipment.some((stored) => same(stored, item))
-      ? []
-      : [{ kind: 'equipment.state', items: [item] }];
+    const stated: Item = { item: row.item, state: row.state, unitId: row.unit, seen };
+    const stored = dossier.configuration.equipment.find((each) => each.item === stated.item);
+    const item = laidOver(stored ?? stated, stated);
+    return stored && same(stored, item) ? [] : [{ kind: 'equipment.state', items: [item] }];
   },
   fields: { 'items.0.unitId': 'unit' },
 });
@@ -64,7 +64,7 @@ export const loadsFile = fileKind({
   key: (row) => `${row.registration} ${row.unit} ${row.database} ${row.slot ?? 'this'}`,
   order: (row) => row.loaded_on,
   plan: (row, { dossier }) => {
-    const load: Load = {
+    const stated: Load = {
       unitId: row.unit,
       database: row.database,
       slot: row.slot ?? 'this',
@@ -77,16 +77,16 @@ export const loadsFile = fileKind({
       notices: [],
     };
     const stored = dossier.status.loads.find(
-      (each) => each.unitId === load.unitId && each.database === load.database && each.slot === load.slot,
+      (each) => each.unitId === stated.unitId && each.database === stated.database && each.slot === stated.slot,
     );
     // What was loaded later stays; an older row says nothing new.
     if (stored && stored.loaded.date > row.loaded_on) return [];
-    const sameData =
+    const sameLoad =
       stored !== undefined &&
-      same([stored.cycle, stored.effective, stored.expires], [load.cycle, load.effective, load.expires]);
-    if (!sameData) return [{ kind: 'database.load', load }];
-    const said = over(stored, { fromFlightDeck: load.fromFlightDeck, coverage: load.coverage });
-    return same(stored, said) ? [] : [{ kind: 'database.load', load: said }];
+      (stored.loaded.date === row.loaded_on ||
+        same([stored.cycle, stored.effective, stored.expires], [stated.cycle, stated.effective, stated.expires]));
+    const load = sameLoad ? laidOver(stored, { ...stated, loaded: stored.loaded }) : stated;
+    return stored && same(stored, load) ? [] : [{ kind: 'database.load', load }];
   },
   fields: {
     'load.unitId': 'unit',
@@ -118,12 +118,14 @@ export const defectsFile = fileKind({
     ),
   },
   key: (row) => `${row.registration} ${defectKey(row.subject, row.raised_on)}`,
-  plan: (row, { dossier, everRecorded }) => {
+  plan: (row, { dossier, recordedAs, remark }) => {
     const id = defectKey(row.subject, row.raised_on);
-    const known = dossier.status.defects.some(
+    const known = dossier.status.defects.find(
       (each) => each.subject === row.subject && each.raised.date === row.raised_on,
     );
-    if (known || everRecorded(id)) return [];
+    if (known && known.text !== row.description)
+      remark(`${row.registration}: a defect of ${row.subject} of this day is recorded with other words, which stay.`);
+    if (known || recordedAs(id) !== null) return [];
     const defect: Defect = {
       id,
       kind: row.defect,
@@ -190,13 +192,13 @@ export const directivesFile = fileKind({
     next_hours: optional(form.hours, 'Next due hours of a recurring one.'),
   },
   key: (row) => `${row.registration} ${directiveId(row)}`,
-  plan: (row, { dossier, everRecorded }) => {
+  plan: (row, { dossier, recordedAs }) => {
     together(row.next_meter, row.next_hours, 'next_hours', 'The meter and its hours');
     together(row.every_meter, row.every_hours, 'every_hours', 'The meter and its hours');
-    const stated = row.next_date !== null || row.next_hours !== null;
+    const pointStated = row.next_date !== null || row.next_hours !== null;
     const interval = intervalOf(row);
     const by = row.next_hours === null ? 'date' : row.next_date === null ? 'meter' : 'first';
-    const directive: Directive = {
+    const stated: Directive = {
       id: directiveId(row),
       number: row.directive,
       subject: row.subject ?? 'aircraft',
@@ -205,14 +207,15 @@ export const directivesFile = fileKind({
       state: row.directive_state,
       reason: row.reason,
       method: row.method,
-      recurs: row.recurs ?? (interval !== null || (stated && row.directive_state === 'complied') ? true : null),
+      recurs: row.recurs ?? (interval !== null || (pointStated && row.directive_state === 'complied') ? true : null),
       interval,
-      nextDue: stated ? { by, date: row.next_date, meter: row.next_meter, at: row.next_hours } : null,
+      nextDue: pointStated ? { by, date: row.next_date, meter: row.next_meter, at: row.next_hours } : null,
       recordId: row.complied_on === null ? null : complianceId(row, row.complied_on),
     };
-    const stored = dossier.status.directives.find(({ id }) => id === directive.id);
+    const stored = dossier.status.directives.find(({ id }) => id === stated.id);
+    const directive = laidOver(stored ?? stated, stated);
     const set: Draft[] = stored && same(stored, directive) ? [] : [{ kind: 'directive.set', directive }];
-    if (row.complied_on === null || everRecorded(complianceId(row, row.complied_on))) return set;
+    if (row.complied_on === null || recordedAs(complianceId(row, row.complied_on)) !== null) return set;
     const known = dossier.status.records.some(({ id }) => id === directive.recordId);
     return known ? set : [...set, { kind: 'record.add', record: complianceOf(row, directive.id, row.complied_on) }];
   },

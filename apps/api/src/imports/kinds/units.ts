@@ -1,9 +1,8 @@
-import type { ChangeOf } from '@tallywing/rules';
+import type { ChangeOf, EquipmentType } from '@tallywing/rules';
 import { touchedBy } from '@tallywing/rules';
 import type { Draft, PlanContext, RowOf } from '../file-kind.js';
 import { fileKind, optional, required } from '../file-kind.js';
 import * as form from '../forms.js';
-import { CellProblem } from '../problems.js';
 import { vocabulary } from '../vocabulary.js';
 import { documentNamed, need, over, same, together } from './shared.js';
 
@@ -13,12 +12,15 @@ const listed = <W extends string>(field: string) => vocabulary<W>('unit.install'
 
 const columns = {
   registration: required(form.registration, 'The aircraft.'),
-  unit: required(form.id, 'Short name of the unit on this aircraft; it is the same unit again by it.'),
+  unit: required(
+    form.id,
+    'Short name of the unit on this aircraft; it is the same unit again by it, or by its serial number.',
+  ),
   name: optional(form.text, 'What it is called; by default the name of its equipment type.'),
   type: optional(form.text, 'Equipment type of the catalogue: name, part number or family.'),
   functions: optional(
     form.words(listed<Unit['functions'][number]>('unit.functions')),
-    'What it does; needed where the type is not in the catalogue, which then makes it an uncatalogued unit.',
+    'What it does, where the type is not in the catalogue: that makes it an uncatalogued unit. Empty: nobody knows yet.',
   ),
   fitted_on: required(form.date, 'Day on which it was fitted.'),
   serial: optional(form.text, 'Serial number.'),
@@ -68,24 +70,21 @@ export const unitsFile = fileKind({
 });
 
 function planUnit(row: Row, context: PlanContext): Draft[] {
-  const stored = context.dossier.configuration.units.find((each) => each.id === row.unit) ?? null;
   const type = row.type === null ? null : context.typeNamed(row.type);
-  if (row.type !== null && type === null) {
-    if (row.functions === null || row.functions.length === 0)
-      throw new CellProblem(
-        `The catalogue has no equipment type ${row.type}.`,
-        'Correct the name, add the type to the catalogue, or state under functions what the unit does.',
-        'type',
-      );
+  const stored = storedUnit(row, type, context);
+  if (row.type !== null && type === null && stored === null) {
+    context.uncatalogued(row.type);
     context.remark(
-      `${row.registration} ${row.unit}: ${row.type} is not in the catalogue; taken as an uncatalogued unit.`,
+      `${row.registration} ${row.unit}: ${row.type} is not in the catalogue; taken as an uncatalogued unit${
+        row.functions === null ? ', and nobody has stated what it does' : ''
+      }. What hangs on it cannot be told until it is tied to a type.`,
     );
   }
   const stated = {
     name: row.name ?? type?.name ?? row.type,
     typeId: type?.id ?? null,
-    functions: type === null ? row.functions : null,
-    serial: row.serial,
+    functions: type !== null ? [] : stored !== null && stored.typeId !== null ? null : row.functions,
+    serial: stored !== null && alike(stored.serial, row.serial ?? '') ? stored.serial : row.serial,
     place: row.place,
     software: row.software,
     offsetIn: row.offset_in,
@@ -101,7 +100,7 @@ function planUnit(row: Row, context: PlanContext): Draft[] {
     return [{ kind: 'unit.amend', unit, sameUnit: null, reason: `Import of ${context.file}` }];
   }
   const name = need(stated.name, 'name', 'The unit has neither a name nor a type.', 'Give one of the two.');
-  const unit = { ...blankUnit(row.unit), ...stated, name, functions: stated.functions ?? [] };
+  const unit = { ...blankUnit(row.unit), ...stated, name, functions: stated.functions ?? unknownFunctions };
   return [
     {
       kind: 'unit.install',
@@ -111,6 +110,38 @@ function planUnit(row: Row, context: PlanContext): Draft[] {
       mass: null,
     },
   ];
+}
+
+/** It does something, and nobody has said what: no capability hangs on it. */
+const unknownFunctions: Unit['functions'] = ['other'];
+
+/** The same unit by its short name, else by its serial number, else, if a person says so, by type and place. */
+function storedUnit(row: Row, type: EquipmentType | null, context: PlanContext): Unit | null {
+  const { units } = context.dossier.configuration;
+  const own = units.find((each) => each.id === row.unit);
+  if (own) return own;
+  const name = (row.name ?? type?.name ?? row.type ?? '').toLowerCase();
+  const others = units.filter(
+    (each) =>
+      !context.named.has(each.id) &&
+      (type !== null && each.typeId !== null ? each.typeId === type.id : each.name.toLowerCase() === name),
+  );
+  const byNumber = others.filter((each) => row.serial !== null && alike(each.serial, row.serial));
+  const byPlace = others.filter(
+    (each) => row.place !== null && each.place === row.place && (row.serial === null || each.serial === null),
+  );
+  const [found, another] = byNumber.length > 0 ? byNumber : byPlace;
+  if (!found || another) return null;
+  // Two of one kind side by side are common: only a person can tell whether the file means the one that is there.
+  if (byNumber.length === 0 && context.ask({ field: 'unit', was: found.id, is: `${row.unit}, another unit` }))
+    return null;
+  context.remark(`${row.registration} ${row.unit} is taken for the unit that is recorded as ${found.id}.`);
+  context.alias(row.unit, found.id);
+  return found;
+}
+
+function alike(a: string | null, b: string): boolean {
+  return a !== null && a.trim().toLowerCase() === b.trim().toLowerCase();
 }
 
 function approvalOf(row: Row, stored: Approval | null): Approval | null {

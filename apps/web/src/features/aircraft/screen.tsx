@@ -145,6 +145,12 @@ function Head({
         )}
       </div>
       <div className="tw-row tw-no-print">
+        {viewer.may.includes('aircraft.dossier') && <Link to="taking-on">What is missing</Link>}
+        {viewer.may.includes('export.aircraft') && (
+          <a href={`/exports/aircraft/${aircraft.id}`} download>
+            Write out
+          </a>
+        )}
         {viewer.may.includes('aircraft.record') && (
           <Link to="job" className="tw-button-link" data-look="main">
             Plan or record work

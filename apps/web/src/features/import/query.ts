@@ -36,6 +36,16 @@ const importFields = graphql(`
         reason
         wayOut
       }
+      differenceCount
+      differences {
+        file
+        line
+        registration
+        field
+        was
+        is
+        taken
+      }
       remarks {
         file
         line
@@ -43,6 +53,10 @@ const importFields = graphql(`
       }
       newOperators
       newTypes
+      uncatalogued {
+        type
+        units
+      }
       board {
         profileId
         profile
@@ -69,6 +83,14 @@ export const ImportQuery = graphql(
   [importFields],
 );
 
+export const StopImport = graphql(`
+  mutation StopImport($id: ID!) {
+    stopImport(id: $id) {
+      id
+    }
+  }
+`);
+
 export const ImportFormatQuery = graphql(`
   query ImportFormat {
     importFormat {
@@ -87,4 +109,5 @@ export const ImportFormatQuery = graphql(`
 
 export type ImportAnswer = ResultOf<typeof ImportQuery>['import'];
 export type Report = NonNullable<ImportAnswer['report']>;
+export type Difference = Report['differences'][number];
 export type FileKind = ResultOf<typeof ImportFormatQuery>['importFormat'][number];

@@ -4,9 +4,11 @@ import { problemOf, problemOfPlainAnswer, type Problem } from '../../app/problem
 export async function sendFiles(
   files: readonly File[],
   mode: 'dry-run' | 'load',
+  differences: string,
 ): Promise<{ id: string } | { problem: Problem }> {
   const body = new FormData();
   body.set('mode', mode);
+  if (differences !== '') body.set('differences', differences);
   for (const file of files) body.append('files', file, file.name);
   try {
     const response = await fetch('/imports', { method: 'POST', body, credentials: 'same-origin' });

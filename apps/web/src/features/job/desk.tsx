@@ -7,8 +7,9 @@ import { AddStep } from './components/add-step.js';
 import { EffectPanel } from './components/effect-panel.js';
 import { JoinsOffer } from './components/joins-offer.js';
 import { MoveOffer } from './components/move-offer.js';
+import { RecordOffer } from './components/record-offer.js';
 import { StepCard } from './components/step-card.js';
-import { effectOf, judgeAll, stillOwed, type PlanEffect, type Profile } from './effect.js';
+import { effectOf, judgeAll, stillOwed, type PlanEffect, type Profile } from '../../trade/effect.js';
 import { subjectName } from './options.js';
 import { valueAt } from '../../form/tree.js';
 import { entryFor, newStep } from './follow.js';
@@ -79,6 +80,7 @@ export function Desk(props: DeskProps) {
             />
           ))}
         </ol>
+        <RecordOffer start={start} onAdd={(step) => onSteps([...steps, step])} />
         <MoveOffer
           dossier={plan.after}
           catalogue={catalogue}

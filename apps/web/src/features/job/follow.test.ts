@@ -1,7 +1,7 @@
 import { blankDossier, equipmentType, replay, type Catalogue, type Change, type EquipmentType } from '@tallywing/rules';
 import { expect, test } from 'vitest';
-import { stillOwed } from './effect.js';
-import { cycleNamed, entryFor, newStep, stepWith } from './follow.js';
+import { stillOwed } from '../../trade/effect.js';
+import { cycleNamed, entryFor, newStep, stepAbout, stepWith } from './follow.js';
 import { valueAt, withValueAt } from '../../form/tree.js';
 import { openJoins } from '@tallywing/rules';
 import { judgeStep, limitWords, pointWords } from './judging.js';
@@ -210,4 +210,22 @@ test('an interference check lists each transmitter on each frequency, and is jud
   expect(judgeStep(step.value)?.outcome).toBe('cannot-tell');
   const lost = withValueAt(step.value, 'record.readings.interference.points.0.navigationLost', true);
   expect(judgeStep(lost)?.outcome).toBe('not-met');
+});
+
+test('a step that another screen asks for begins with what it is about', () => {
+  const fitted = { ...start, dossier: replay([install('nav1', 'nav')]) };
+  const value = (kind: string, about: string) => stepAbout(kind, about, fitted)?.value;
+  expect(value('record.add', 'transponder-test:nav1')).toMatchObject({
+    record: { kind: 'transponder-test', subjects: ['nav1'] },
+  });
+  expect(value('record.add', 'annual-inspection')).toMatchObject({ record: { subjects: ['aircraft'] } });
+  expect(value('unit.amend', 'nav1')).toMatchObject({ unit: { id: 'nav1', typeId: 'nav' } });
+  expect(value('database.load', 'nav1')).toMatchObject({ load: { unitId: 'nav1' } });
+  expect(value('equipment.state', 'clock,altimeter,no-such-item')).toMatchObject({
+    items: [
+      { item: 'clock', state: '', seen: { asOf: '2026-11-25', by: 'A. Person' } },
+      { item: 'altimeter', state: '' },
+    ],
+  });
+  expect(stepAbout('no.such', 'nav1', fitted)).toBeNull();
 });

@@ -51,6 +51,41 @@ export function entryFor({ id, what, subject }: Owed, given: Start): Step {
   return stepWith(step, 'record.kind', what, given.dossier, given.catalogue);
 }
 
+/** A step about one thing, as rules name it that ask for it; null for a kind that does not exist. */
+export function stepAbout(kind: string, about: string, given: Start): Step | null {
+  if (changeSchema(kind) === undefined) return null;
+  const { dossier, catalogue } = given;
+  const step = newStep(kind, given);
+  const [what = '', of = 'aircraft'] = about.split(':');
+  switch (kind) {
+    case 'record.add':
+      return what === '' ? step : entryFor(what, of, given);
+    case 'record.correct':
+      return stepWith(step, 'record.id', about, dossier, catalogue);
+    case 'unit.amend':
+      return stepWith(step, 'unit.id', about, dossier, catalogue);
+    case 'database.load':
+      return unitOf(dossier, what) ? stepWith(step, 'load.unitId', what, dossier, catalogue) : step;
+    case 'identity.set':
+      return unitOf(dossier, about) ? stepWith(step, 'identity.id', about, dossier, catalogue) : step;
+    case 'equipment.state':
+      return { ...step, value: withValueAt(step.value, 'items', itemsToLookAt(about, given)) };
+    default:
+      return step;
+  }
+}
+
+/** A row for each item that is asked for; what it shows is for whoever looks. */
+function itemsToLookAt(about: string, { today, by }: Start): readonly unknown[] {
+  const item = specAt(specFor('equipment.state'), ['items']);
+  const codes = item?.kind === 'list' ? specAt(item.of, ['item']) : undefined;
+  const known = codes?.kind === 'choice' ? codes.values : [];
+  return about
+    .split(',')
+    .filter((each) => known.includes(each))
+    .map((each) => ({ item: each, state: '', unitId: null, seen: { asOf: today, by } }));
+}
+
 /** Objects are merged name by name; everything else is replaced. */
 function merged(base: unknown, over: unknown): unknown {
   if (!isPlain(base) || !isPlain(over)) return over;

@@ -5,7 +5,8 @@ import { expect, test } from 'vitest';
 import { blank, specOf, type Spec } from '../../form/spec.js';
 import { formOf } from './kinds.js';
 import { problemAt } from '../../form/problems.js';
-import { inputOf, planOf, type Step } from './plan.js';
+import { inputOf } from '../../form/change-input.js';
+import { planOf, type Step } from './plan.js';
 
 const catalogue: Catalogue = { version: 'none', types: {} };
 const now = '2026-11-25T12:00Z';
@@ -65,7 +66,7 @@ function agree(type: GraphQLInputType, spec: Spec, path: string): void {
   if (isEnumType(type)) {
     expect(spec.kind, path).toBe('choice');
     const values = spec.kind === 'choice' ? spec.values : [];
-    const sent = values.map((value) => inputOf({ key: '', kind: 'k', value }, spec)['k']);
+    const sent = values.map((value) => inputOf({ kind: 'k', value }, spec)['k']);
     expect(sent, path).toEqual(type.getValues().map((value) => value.name));
   } else if (isInputObjectType(type)) {
     expect(spec.kind, path).toBe('object');
@@ -82,7 +83,7 @@ test.each(changeDefinitions.map((each) => each.kind))('%s: what the form sends i
   const schema = changeSchema(kind);
   if (!schema || !isInputObjectType(changeInput)) throw new Error('schema or SDL missing');
   const spec = specOf(schema);
-  const name = Object.keys(inputOf({ key: '', kind, value: blank(spec) }, spec))[0] ?? '';
+  const name = Object.keys(inputOf({ kind, value: blank(spec) }, spec))[0] ?? '';
   const field = changeInput.getFields()[name];
   expect(field, name).toBeDefined();
   if (field) agree(field.type, spec, name);

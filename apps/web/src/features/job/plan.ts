@@ -1,7 +1,5 @@
 import { admit, apply, parseChange, refusalTexts, type Catalogue, type Change, type Dossier } from '@tallywing/rules';
-import type { Spec } from '../../form/spec.js';
 import { problemWords, type FieldProblem } from '../../form/problems.js';
-import { valueAt } from '../../form/tree.js';
 
 /** One thing done or planned, as the form holds it. It may be unfinished. */
 export interface Step {
@@ -52,36 +50,4 @@ export function planOf(dossier: Dossier, catalogue: Catalogue, steps: readonly S
     return { step, before, change: parsed.change, problems: [] };
   });
   return { steps: judged, after, ready: judged.length > 0 && judged.every((each) => each.change !== null) };
-}
-
-/**
- * A step as the API takes it: codes in capitals with underscores, under the name of its kind ('unit.install' is
- * `unitInstall`). Mechanical, from the same spec that made the form.
- */
-export function inputOf(step: Step, spec: Spec): Record<string, unknown> {
-  const name = step.kind.replace(/[.-](\w)/g, (_, letter: string) => letter.toUpperCase());
-  return { [name]: encoded(step.value, spec) };
-}
-
-function encoded(value: unknown, spec: Spec): unknown {
-  if (value === null || value === undefined) return null;
-  switch (spec.kind) {
-    case 'object':
-      return Object.fromEntries(
-        spec.fields.map(({ name, spec: inner }) => [name, encoded(valueAt(value, name), inner)]),
-      );
-    case 'list':
-      return (value as unknown[]).map((each) => encoded(each, spec.of));
-    case 'many':
-      return (value as string[]).map(enumName);
-    case 'choice':
-      return enumName(String(value));
-    default:
-      return value;
-  }
-}
-
-function enumName(code: string): string {
-  const name = code.toUpperCase().replace(/[^A-Z0-9]/g, '_');
-  return /^[0-9]/.test(name) ? `_${name}` : name;
 }

@@ -24,25 +24,6 @@ export const JobQuery = graphql(`
   }
 `);
 
-/** Equipment types to choose from, page by page. */
-export const TypesQuery = graphql(`
-  query TypesToFit($after: String) {
-    catalogue(first: 100, after: $after) {
-      edges {
-        cursor
-        node {
-          id
-          body
-        }
-      }
-      pageInfo {
-        hasNextPage
-        endCursor
-      }
-    }
-  }
-`);
-
 /** Newest entries, to show what somebody else recorded meanwhile. */
 export const NewEntriesQuery = graphql(`
   query NewEntries($id: ID!, $first: Int!) {

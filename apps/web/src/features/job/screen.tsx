@@ -1,12 +1,12 @@
 import { useQuery } from '@apollo/client/react';
-import type { Catalogue, Dossier, EquipmentType } from '@tallywing/rules';
-import { useEffect } from 'react';
+import type { Catalogue, Dossier } from '@tallywing/rules';
 import { Link, useParams } from 'react-router';
+import { useEquipmentTypes } from '../../app/equipment-types.js';
 import { problemOf } from '../../app/problem.js';
 import { Empty, Loading, Trouble } from '../../ui/states.js';
-import type { Profile } from './effect.js';
+import type { Profile } from '../../trade/effect.js';
 import { Bench } from './components/bench.js';
-import { JobQuery, TypesQuery } from './query.js';
+import { JobQuery } from './query.js';
 
 /** Plans and records work on one aircraft, with its effect beside it before anything is recorded. */
 export function JobScreen() {
@@ -16,7 +16,7 @@ export function JobScreen() {
     fetchPolicy: 'network-only',
     nextFetchPolicy: 'cache-first',
   });
-  const types = useTypes();
+  const types = useEquipmentTypes();
   if (error && !data) {
     const problem = problemOf(error);
     return <Trouble title={problem.title} wayOut={problem.wayOut} onRetry={() => void refetch()} />;
@@ -42,18 +42,4 @@ export function JobScreen() {
       onReload={async () => (await refetch()).data?.aircraft?.revision ?? null}
     />
   );
-}
-
-/** All equipment types, by id. Comes in pages; the form waits for the last. */
-function useTypes(): { all: Readonly<Record<string, EquipmentType>> | null; error: boolean } {
-  const { data, error, fetchMore } = useQuery(TypesQuery, { variables: { after: null } });
-  const next = data?.catalogue.pageInfo;
-  useEffect(() => {
-    if (next?.hasNextPage) void fetchMore({ variables: { after: next.endCursor } });
-  }, [next?.hasNextPage, next?.endCursor, fetchMore]);
-  if (!data || next?.hasNextPage) return { all: null, error: error !== undefined };
-  return {
-    all: Object.fromEntries(data.catalogue.edges.map(({ node }) => [node.id, node.body as EquipmentType])),
-    error: false,
-  };
 }

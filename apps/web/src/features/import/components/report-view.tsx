@@ -8,7 +8,7 @@ type BoardCount = Report['board'][number];
 
 /** What the files hold, every bad row, and what the board would say. */
 export function ReportView({ report }: { report: Report }) {
-  const { aircraft, changes, badCount, bad, problem, newOperators, newTypes, remarks } = report;
+  const { aircraft, changes, badCount, bad, problem, newOperators, newTypes, uncatalogued, remarks } = report;
   return (
     <div className="tw-stack">
       <p>
@@ -23,6 +23,13 @@ export function ReportView({ report }: { report: Report }) {
       )}
       {newOperators.length > 0 && <p>New operators: {listWords(newOperators)}.</p>}
       {newTypes.length > 0 && <p>New equipment types: {listWords(newTypes)}.</p>}
+      {uncatalogued.length > 0 && (
+        <p>
+          Not in the catalogue, taken as uncatalogued units:{' '}
+          {listWords(uncatalogued.map(({ type, units }) => `${type} (${countWords(units, 'unit')})`))}. What hangs on
+          them cannot be told until they are tied to a type; once the catalogue has it, the same file does that.
+        </p>
+      )}
       {badCount > 0 && (
         <DataTable
           caption={badCount > bad.length ? `Bad rows, the first ${bad.length} of ${badCount}` : 'Bad rows'}

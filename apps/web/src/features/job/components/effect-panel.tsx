@@ -4,7 +4,7 @@ import { Button } from '../../../ui/button.js';
 import { Caution } from '../../../ui/caution.js';
 import { StatusMark } from '../../../ui/status-mark.js';
 import { countWords } from '../../../ui/words.js';
-import { alike, type PlanEffect } from '../effect.js';
+import { alike, type PlanEffect } from '../../../trade/effect.js';
 
 export interface EffectPanelProps {
   readonly effect: PlanEffect;

@@ -6,8 +6,8 @@ import {
   type FlightConditions,
   type Result,
 } from '@tallywing/rules';
-import { statusOf } from '../../trade/verdict.js';
-import type { Status } from '../../ui/status-words.js';
+import { statusOf } from './verdict.js';
+import type { Status } from '../ui/status-words.js';
 
 export interface Profile {
   readonly id: string;

@@ -1,0 +1,103 @@
+import { blankDossier, type Dossier } from '@tallywing/rules';
+import { describe, expect, it } from 'vitest';
+import { gainWords } from './components/fleet-visits.js';
+import { factWords, grouped, missingWords, waysOf } from './words.js';
+
+const blank = blankDossier('a');
+const dossier = {
+  ...blank,
+  configuration: {
+    ...blank.configuration,
+    units: [
+      { id: 'nav1', name: 'SR 12', serial: 'S-9' },
+      { id: 'cdi1', name: 'SI 3', serial: null },
+    ],
+    links: [
+      { id: 'nav1.LAT-OUT>cdi1.LAT-IN', fromUnit: 'nav1', fromPort: 'LAT OUT', toUnit: 'cdi1', toPort: 'LAT IN' },
+    ],
+  },
+} as unknown as Dossier;
+
+describe('a missing fact in words', () => {
+  it.each([
+    ['configuration.units.nav1.approval', 'Unit SR 12, serial S-9: approval'],
+    ['configuration.units.nav1.asBuilt.bears', 'Unit SR 12, serial S-9: as built, bears'],
+    ['configuration.links.nav1.LAT-OUT>cdi1.LAT-IN.cover', 'Joint SR 12, serial S-9 LAT OUT to SI 3 LAT IN: cover'],
+    ['configuration.equipment.magnetic-compass', 'Required item magnetic compass'],
+    ['status.completeness.life-limits', 'Whether the list of life limits is complete'],
+    ['configuration.papers', 'Papers aboard and on file'],
+    ['configuration.authority', 'Authority'],
+    ['configuration.aircraft.basis', 'Basis of the aircraft'],
+    ['status.loads.nav1.chart.this', 'Database of SR 12, serial S-9: chart, cycle in use'],
+  ])('%s: %s', (fact, words) => {
+    expect(factWords(fact, dossier)).toBe(words);
+  });
+
+  it('goes by short names where the record is not at hand', () => {
+    expect(factWords('configuration.units.nav1.approval')).toBe('Unit nav1: approval');
+    expect(factWords('configuration.links.nav1.LAT-OUT>cdi1.LAT-IN.cover')).toBe(
+      'Joint nav1.LAT-OUT>cdi1.LAT-IN: cover',
+    );
+  });
+
+  it('names the entries that may exist', () => {
+    const by = [
+      { change: 'record.add', subject: 'altimeter-test:alt1' },
+      { change: 'record.add', subject: 'annual-inspection' },
+    ];
+    const words = missingWords({ fact: 'status.records', by, opens: [], settles: [] }, dossier);
+    expect(words).toMatch(/^Entries that may exist and that nobody recorded: altimeter .* and annual inspection$/);
+  });
+});
+
+describe('where it is recorded', () => {
+  const ways = (fact: string, ...by: { change: string; subject: string }[]) => waysOf({ fact, by }, 'tw-1', dossier);
+
+  it('is the job screen with the change and its subject', () => {
+    expect(ways('status.records', { change: 'record.add', subject: 'altimeter-test:nav1' })).toEqual([
+      {
+        to: '/aircraft/tw-1/job?record=record.add&about=altimeter-test%3Anav1',
+        words: expect.stringMatching(/^Do and record .* of SR 12, serial S-9$/i),
+      },
+    ]);
+  });
+
+  it('is this screen for an acceptance and for a statement', () => {
+    expect(ways('x', { change: 'adopt', subject: 'nav1' })).toMatchObject([{ to: '#accept' }]);
+    expect(ways('status.completeness.directives')).toMatchObject([{ to: '#state-lists' }]);
+  });
+
+  it.each([
+    ['configuration.aircraft.basis', 'record=aircraft.amend&about='],
+    ['configuration.equipment.clock', 'record=equipment.state&about=clock'],
+    ['configuration.units.nav1.serial', 'record=unit.amend&about=nav1'],
+    ['meters.utilisation.perMonth', 'record=utilisation.set&about=perMonth'],
+  ])('%s goes by its kind where no rule says how', (fact, asked) => {
+    expect(ways(fact)).toMatchObject([{ to: `/aircraft/tw-1/job?${asked}` }]);
+  });
+});
+
+it('puts together what one form takes and what settles nothing alone', () => {
+  const fact = (path: string, settles: readonly string[] = []) => ({ fact: path, by: [], opens: [], settles });
+  const groups = grouped(
+    [
+      fact('configuration.equipment.landing-light', ['x|aircraft']),
+      fact('configuration.equipment.clock'),
+      fact('configuration.equipment.altimeter'),
+      fact('configuration.authority'),
+    ],
+    'tw-1',
+    dossier,
+  );
+  expect(groups.map(({ facts }) => facts.length)).toEqual([1, 2, 1]);
+  expect(groups[1]?.ways).toMatchObject([{ to: '/aircraft/tw-1/job?record=equipment.state&about=clock%2Caltimeter' }]);
+});
+
+it.each([
+  [4, ['IFR rental'], 'Settles 4 answers and opens IFR rental.'],
+  [1, [], 'Settles 1 answer.'],
+  [0, ['a', 'b', 'c', 'd'], 'Opens 4 flights.'],
+  [0, [], 'Settles nothing by itself.'],
+])('%i answers and %j: %s', (settles, opens, words) => {
+  expect(gainWords(settles, opens)).toBe(words);
+});

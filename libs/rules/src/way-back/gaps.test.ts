@@ -1,0 +1,94 @@
+import { describe, expect, it } from 'vitest';
+import { assess } from '../assess/assess.js';
+import { catalogueOf } from '../../testing/changes.js';
+import { dossierOf } from '../../testing/dossiers.js';
+import { forget } from '../../testing/forgetting.js';
+import { goodDay, trainer, trainerCatalogue } from '../../testing/trainer.js';
+import { defaultConditions } from '../verdict/conditions.js';
+import { gapsOf, visitFor } from './gaps.js';
+
+const asked = { instant: goodDay };
+const local = { id: 'local', conditions: defaultConditions };
+const ifr = { id: 'ifr', conditions: { ...defaultConditions, rules: 'ifr' as const } };
+
+describe('where a fact is found', () => {
+  it.each([
+    ['configuration.equipment.altimeter', 'aircraft'],
+    ['configuration.units.nav1.serial', 'aircraft'],
+    ['configuration.units.nav1.approval', 'papers'],
+    ['configuration.units.nav1.approval.permission', 'papers'],
+    ['configuration.links.a>b.cover', 'papers'],
+    ['configuration.authority', 'papers'],
+    ['configuration.mass', 'papers'],
+    ['meters.readings.tach', 'aircraft'],
+    ['meters.utilisation.readingGoodForDays', 'papers'],
+    ['status.loads.gps1.navigation.this', 'aircraft'],
+    ['status.records', 'papers'],
+    ['status.directives.ad1.state', 'papers'],
+    ['status.completeness.directives', 'person'],
+    ['status.decisions', 'person'],
+  ])('%s: %s', (fact, visit) => {
+    expect(visitFor(fact)).toBe(visit);
+  });
+});
+
+describe('of an aircraft about which nobody recorded anything', () => {
+  const gaps = gapsOf(dossierOf({}), catalogueOf(), asked, [local, ifr]);
+
+  it('says which answers and flights cannot be told', () => {
+    const { results, operations } = assess(dossierOf({}), catalogueOf(), asked, local.conditions);
+    expect(operations['flight']?.ready).toBe('cannot-tell');
+    expect(gaps.flights).toContain('local');
+    for (const { key, outcome } of results) if (outcome === 'cannot-tell') expect(gaps.open).toContain(key);
+  });
+
+  it('puts each fact into one visit, the most useful first', () => {
+    const facts = gaps.visits.flatMap((each) => each.facts.map(({ fact }) => fact));
+    expect(new Set(facts).size).toBe(facts.length);
+    const rank = (each: { opens: readonly string[]; settles: readonly string[] }) =>
+      each.opens.length * 1000 + each.settles.length;
+    for (const { facts: own } of gaps.visits) {
+      const ranks = own.map(rank);
+      expect(ranks).toEqual([...ranks].sort((a, b) => b - a));
+    }
+    const ranks = gaps.visits.map(rank);
+    expect(ranks).toEqual([...ranks].sort((a, b) => b - a));
+  });
+
+  it('settles by a visit at least what each of its facts settles by itself', () => {
+    for (const { facts, settles } of gaps.visits)
+      for (const each of facts) expect(settles).toEqual(expect.arrayContaining([...each.settles]));
+  });
+});
+
+describe('of an aircraft that was in order', () => {
+  const whole = gapsOf(trainer(), trainerCatalogue, asked, [local]);
+  const without = (path: readonly string[]) => gapsOf(forget(trainer(), path), trainerCatalogue, asked, [local]);
+
+  it('names the list that nobody stated to be complete, and that saying so would open the flight', () => {
+    const { completeness } = trainer().status;
+    const dossier = {
+      ...trainer(),
+      status: { ...trainer().status, completeness: completeness.filter(({ list }) => list !== 'directives') },
+    };
+    const gaps = gapsOf(dossier, trainerCatalogue, asked, [local]);
+    expect(whole.flights).toEqual([]);
+    expect(gaps.flights).toEqual(['local']);
+    const person = gaps.visits.find(({ visit }) => visit === 'person');
+    expect(person).toMatchObject({
+      opens: ['local'],
+      facts: [{ fact: 'status.completeness.directives', opens: ['local'] }],
+    });
+  });
+
+  it('says which units a named person may accept as found, and by which change a fact is recorded', () => {
+    const at = trainer().configuration.units.findIndex(({ id }) => id === 'nav1');
+    const gaps = without(['configuration', 'units', String(at), 'approval']);
+    expect(whole.acceptable).not.toContain('nav1');
+    expect(gaps.acceptable).toContain('nav1');
+    const fact = gaps.visits
+      .flatMap(({ facts }) => facts)
+      .find((each) => each.fact === 'configuration.units.nav1.approval');
+    expect(fact?.by).toContainEqual({ change: 'unit.amend', subject: 'nav1' });
+  });
+});

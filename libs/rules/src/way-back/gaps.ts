@@ -1,0 +1,150 @@
+import type { AskedMoment } from '../assess/assess.js';
+import { widenMoment } from '../assess/assess.js';
+import type { System } from '../assess/system.js';
+import { systemOf } from '../assess/system.js';
+import type { Catalogue } from '../catalogue/type.js';
+import type { Dossier } from '../dossier/dossier.js';
+import type { FlightConditions } from '../verdict/conditions.js';
+import type { Answers, Asking } from './find-out.js';
+import { answersOf, askersOf, gainOf } from './find-out.js';
+import { supposing } from './supposing.js';
+
+/** Where one has to go for a fact: to the aircraft, to its books and papers, or to a person who states or decides something. */
+export const visits = ['aircraft', 'papers', 'person'] as const;
+export type Visit = (typeof visits)[number];
+
+/** A flight that the house asks about. */
+export interface AskedFlight {
+  readonly id: string;
+  readonly conditions: FlightConditions;
+}
+
+export interface MissingFact {
+  /** Path of the fact in the dossier. */
+  readonly fact: string;
+  /** Changes that record it, with what each is about, as the rules that ask name them. */
+  readonly by: readonly { readonly change: string; readonly subject: string }[];
+  /** Flights that it would make a yes by itself, if it turned out well. */
+  readonly opens: readonly string[];
+  /** Keys of answers that it would settle by itself. */
+  readonly settles: readonly string[];
+}
+
+/** What one visit settles: facts found in one place, most useful first, and what all of them together would change. */
+export interface VisitToMake {
+  readonly visit: Visit;
+  readonly facts: readonly MissingFact[];
+  readonly opens: readonly string[];
+  readonly settles: readonly string[];
+}
+
+/** What cannot be told of an aircraft, over all flights that the house asks about. */
+export interface Gaps {
+  /** Keys of answers that cannot be told for one of the flights or more. */
+  readonly open: readonly string[];
+  /** Flights to which the answer is cannot-tell. */
+  readonly flights: readonly string[];
+  /** The visit that opens and settles most comes first. */
+  readonly visits: readonly VisitToMake[];
+  /** Units and joints that a named person may accept as found. */
+  readonly acceptable: readonly string[];
+}
+
+/** Promises nothing: what it says a fact opens or settles supposes that the fact turns out well. */
+export function gapsOf(
+  dossier: Dossier,
+  catalogue: Catalogue,
+  asked: AskedMoment,
+  flights: readonly AskedFlight[],
+): Gaps {
+  const { instant, hoursAhead } = widenMoment(asked);
+  const system = systemOf(dossier, catalogue);
+  const views = flights.map(({ id, conditions }): View => {
+    const asking = { instant, hoursAhead, flight: conditions, operations: { flight: conditions } };
+    const now = answersOf(system, asking);
+    return { id, asking, now, askers: askersOf(system, now) };
+  });
+  const facts = new Map<string, Set<number>>();
+  for (const { askers } of views)
+    for (const [fact, indexes] of askers) facts.set(fact, new Set([...(facts.get(fact) ?? []), ...indexes]));
+  const missing = [...facts].map(([fact, indexes]): MissingFact => ({
+    fact,
+    by: waysTo(system, fact, indexes),
+    ...gainOver(system, views, new Set([fact])),
+  }));
+  const open = new Set(views.flatMap(({ now }) => now.open));
+  return {
+    open: keysOf(system, open),
+    flights: views.filter(({ now }) => now.ready['flight'] === 'cannot-tell').map(({ id }) => id),
+    visits: visits
+      .map((visit): VisitToMake => {
+        const own = missing.filter(({ fact }) => visitFor(fact) === visit).sort(mostUseful);
+        return { visit, facts: own, ...gainOver(system, views, new Set(own.map(({ fact }) => fact))) };
+      })
+      .filter((each) => each.facts.length > 0)
+      .sort((a, b) => usefulness(b) - usefulness(a)),
+    acceptable: acceptableIn(system, open),
+  };
+}
+
+interface View {
+  readonly id: string;
+  readonly asking: Asking;
+  readonly now: Answers;
+  readonly askers: ReadonlyMap<string, readonly number[]>;
+}
+
+/** Whoever looks at the aircraft itself sees these; everything else of the configuration stands on paper. */
+const seenOnAircraft =
+  /^(meters\.(?!utilisation)|status\.(loads|defects)\b|configuration\.(equipment|units|openings|antennas|placards|links|electrical|identities|staticSystems|packs)\b)/;
+const stated = /^status\.(completeness|decisions|holds)\b/;
+const onPaper = /\.(approval|cover)(\.|$)/;
+
+export function visitFor(fact: string): Visit {
+  if (stated.test(fact)) return 'person';
+  return seenOnAircraft.test(fact) && !onPaper.test(fact) ? 'aircraft' : 'papers';
+}
+
+function gainOver(system: System, views: readonly View[], facts: ReadonlySet<string>) {
+  const opens: string[] = [];
+  const settles = new Set<string>();
+  const better = supposing(system, facts);
+  for (const { id, asking, now, askers } of views) {
+    // A flight that asks for none of them gains nothing.
+    if (![...facts].some((fact) => askers.has(fact))) continue;
+    const gain = gainOf(better, now, asking);
+    if (gain.opens.includes('flight')) opens.push(id);
+    for (const key of gain.settles) settles.add(key);
+  }
+  return { opens, settles: [...settles].sort() };
+}
+
+function waysTo(system: System, fact: string, indexes: ReadonlySet<number>): MissingFact['by'] {
+  const ways = new Map<string, MissingFact['by'][number]>();
+  for (const index of indexes)
+    for (const { change, subject, facts } of system.statements[index]?.remedies ?? [])
+      if (facts.includes(fact)) ways.set(`${change}|${subject}`, { change, subject });
+  return [...ways.values()];
+}
+
+function acceptableIn(system: System, open: ReadonlySet<number>): string[] {
+  const found = [...open].flatMap((index) =>
+    (system.statements[index]?.remedies ?? []).flatMap(({ kind, change, subject }) =>
+      kind === 'do' && change === 'adopt' ? [subject] : [],
+    ),
+  );
+  return [...new Set(found)].sort();
+}
+
+function keysOf(system: System, indexes: ReadonlySet<number>): string[] {
+  return [...new Set([...indexes].flatMap((index) => system.statements[index]?.key ?? []))].sort();
+}
+
+/** A flight opened outweighs any number of answers settled. */
+function usefulness({ opens, settles }: Pick<MissingFact, 'opens' | 'settles'>): number {
+  return opens.length * 1000 + settles.length;
+}
+
+function mostUseful(a: MissingFact, b: MissingFact): number {
+  return usefulness(b) - usefulness(a) || (a.fact < b.fact ? -1 : 1);
+}
