@@ -13,7 +13,7 @@ const core = {
   dossier: seen('facts', 'time', 'catalogue'),
   changes: seen('facts', 'time', 'catalogue', 'dossier'),
   calculations: seen('facts', 'time', 'dossier'),
-  verdict: seen('facts', 'time', 'dossier'),
+  verdict: seen('facts', 'time', 'catalogue', 'dossier'),
   graph: seen('facts', 'time', 'catalogue', 'dossier', 'changes', 'calculations', 'verdict'),
   rules: seen('facts', 'time', 'catalogue', 'dossier', 'changes', 'calculations', 'verdict', 'graph'),
 };

@@ -11,6 +11,7 @@ import { testsAfterChange } from './after-work/tests-after-change.js';
 import { held } from './authority/held.js';
 import { hirePermitted } from './authority/hire-permitted.js';
 import { kindOfOperation } from './authority/kind-of-operation.js';
+import { sourceSaySo } from './authority/source-say-so.js';
 import { navigationDataCurrent } from './databases/navigation-data-current.js';
 import { nextCycleLoaded } from './databases/next-cycle-loaded.js';
 import { otherDataCurrent } from './databases/other-data-current.js';
@@ -59,6 +60,7 @@ import { lifeLimits } from './inspections/life-limits.js';
 import { ownRecurringItems } from './inspections/own-recurring-items.js';
 import { programInspection } from './inspections/program-inspection.js';
 import { progressiveInspection } from './inspections/progressive-inspection.js';
+import { readingAge } from './inspections/reading-age.js';
 import { staticAltimeterTest } from './inspections/static-altimeter-test.js';
 import { transponderTest } from './inspections/transponder-test.js';
 import { vorCheck } from './inspections/vor-check.js';
@@ -91,8 +93,12 @@ import { staticLeakReading } from './readings/static-leak-reading.js';
 import { transponderReadings } from './readings/transponder-readings.js';
 import type { Rule } from './rule.js';
 
-/** Every rule in force, by topic. */
+/**
+ * Every rule in force, by topic; but a hold leads, since its reason comes first wherever a verdict shows, and what speaks of the
+ * sources of all others comes last.
+ */
 export const rules: readonly Rule[] = [
+  held,
   authorisedPerson,
   controlsFreeAndSecured,
   datesInOrder,
@@ -103,7 +109,6 @@ export const rules: readonly Rule[] = [
   testEquipmentCalibrated,
   testedAltitudeMarked,
   testsAfterChange,
-  held,
   hirePermitted,
   kindOfOperation,
   navigationDataCurrent,
@@ -154,6 +159,7 @@ export const rules: readonly Rule[] = [
   ownRecurringItems,
   programInspection,
   progressiveInspection,
+  readingAge,
   staticAltimeterTest,
   transponderTest,
   vorCheck,
@@ -184,4 +190,5 @@ export const rules: readonly Rule[] = [
   ifrAltitudeLimit,
   staticLeakReading,
   transponderReadings,
+  sourceSaySo,
 ];
