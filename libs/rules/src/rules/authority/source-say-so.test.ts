@@ -2,7 +2,7 @@ import { dossierOf } from '../../../testing/dossiers.js';
 import { testRule } from '../../../testing/rule-tester.js';
 import type { Policy } from '../../catalogue/policy.js';
 import type { SourceStatus } from '../../facts/source.js';
-import { anyOf, met, within } from '../../verdict/build.js';
+import { allOf, anyOf, met, unknown, within } from '../../verdict/build.js';
 import type { Clause } from '../../verdict/clause.js';
 import { defineRule } from '../rule.js';
 import { sourceSaySo } from './source-say-so.js';
@@ -106,6 +106,13 @@ testRule(sourceSaySo, [
     ...asked,
     name: 'what is lost anyway wants no say-so',
     at: '2026-04-01T00:00Z',
+    expect: 'not-applicable',
+  },
+  {
+    ...asked,
+    name: 'what nobody recorded wants that, and no say-so',
+    at: '2026-03-11T12:04Z',
+    beside: [states(allOf('both', [met('remembered', memory), unknown('recorded', ['x'], memory)], 'cannot-tell'))],
     expect: 'not-applicable',
   },
   {

@@ -3,7 +3,7 @@ import { housePolicy, stretchesOf } from '../../catalogue/policy.js';
 import type { SaySo } from '../../dossier/status.js';
 import type { SourceStatus } from '../../facts/source.js';
 import { allOf, anyOf, implies, unknown, within } from '../../verdict/build.js';
-import type { Clause, Leaf } from '../../verdict/clause.js';
+import type { Clause, Leaf, Outcome } from '../../verdict/clause.js';
 import { leaves, weakestOf } from '../../verdict/regions.js';
 import type { Draft, Statement } from '../../verdict/result.js';
 import { duringPolicy } from '../house-policy.js';
@@ -52,7 +52,7 @@ function speaksOf(said: Statement, all: readonly Stretch[], given: readonly SayS
     clause: allOf(
       'say-so-where-wanted',
       stretches.map((stretch) =>
-        duringPolicy(stretch, implies(said.clause, notLeaningOrSaid(said.clause, stretch, given))),
+        duringPolicy(stretch, implies(surely(said.clause), notLeaningOrSaid(said.clause, stretch, given))),
       ),
       'not-applicable',
     ),
@@ -94,21 +94,31 @@ function doubted(clause: Clause, statuses: readonly SourceStatus[]): readonly Le
 
 /** The same clause, with nothing met by a source of these kinds. */
 function doubting(clause: Clause, statuses: readonly SourceStatus[]): Clause {
+  return eachLeaf(clause, (leaf) =>
+    leaf.source !== undefined && statuses.includes(leaf.source.status) ? turned(leaf, 'met', 'cannot-tell') : leaf,
+  );
+}
+
+/** The same clause where it is met; what nobody recorded asks for that, not for a say-so. */
+function surely(clause: Clause): Clause {
+  return eachLeaf(clause, (leaf) => turned(leaf, 'cannot-tell', 'not-met'));
+}
+
+/** What a clause asks only if something holds stays asked in the same cases. */
+function eachLeaf(clause: Clause, change: (leaf: Leaf) => Leaf): Clause {
   switch (clause.is) {
-    case 'leaf': {
-      if (clause.source === undefined || !statuses.includes(clause.source.status)) return clause;
-      const { inside, outside } = clause;
-      return {
-        ...clause,
-        inside: inside === 'met' ? 'cannot-tell' : inside,
-        outside: outside === 'met' ? 'cannot-tell' : outside,
-      };
-    }
+    case 'leaf':
+      return change(clause);
     case 'ref':
       return clause;
     case 'implies':
-      return implies(clause.if, doubting(clause.then, statuses));
+      return implies(clause.if, eachLeaf(clause.then, change));
     default:
-      return { ...clause, of: clause.of.map((each) => doubting(each, statuses)) };
+      return { ...clause, of: clause.of.map((each) => eachLeaf(each, change)) };
   }
+}
+
+function turned(leaf: Leaf, from: Outcome, to: Outcome): Leaf {
+  const turn = (outcome: Outcome) => (outcome === from ? to : outcome);
+  return { ...leaf, inside: turn(leaf.inside), outside: turn(leaf.outside) };
 }
