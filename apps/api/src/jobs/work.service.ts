@@ -1,6 +1,6 @@
 import { apply, civilDateAt, holdOfJob, jobOfHold, openAtRelease } from '@tallywing/rules';
 import type { ChangeOf, Dossier, OpenAtRelease } from '@tallywing/rules';
-import { dossierOf, typeIdsOf } from '../aircraft/aircraft.data.js';
+import { AircraftData, dossierOf, typeIdsOf } from '../aircraft/aircraft.data.js';
 import { readChangeInput } from '../aircraft/change-inputs.js';
 import { checkedReason } from '../aircraft/holds.service.js';
 import type { RecordService } from '../aircraft/record.service.js';
@@ -103,6 +103,25 @@ export class WorkService {
       },
     });
     return nodeOf(await this.find(actor, jobId));
+  }
+
+  async open(actor: Actor | null, jobId: string) {
+    authorise(actor, 'jobs.use');
+    const job = await this.find(actor, jobId);
+    return await this.database.withOrganisation(actor, async (connection) => {
+      const data = new AircraftData(connection, actor.organisationId);
+      const row = await data.find(actor, job.aircraft_id);
+      if (row === null) throw new AppError({ code: 'NOT_FOUND', what: 'aircraft' });
+      const dossier = dossierOf(row);
+      const catalogue = await data.catalogueFor(typeIdsOf(dossier));
+      const before = new Set(job.open_at_start);
+      return openAtRelease(dossier, catalogue, instantOf(this.clock.now())).map((each) => ({
+        key: each.key,
+        text: wordsOf(each.ruleId, each.messageId, each.data),
+        outcome: each.outcome,
+        stops: each.stops && !before.has(each.key),
+      }));
+    });
   }
 
   private async find(actor: Actor, id: string): Promise<JobRow> {
