@@ -1,11 +1,18 @@
 import { jobOfHold } from '../../dossier/hold.js';
 import type { Hold } from '../../dossier/status.js';
+import type { SourceRef } from '../../facts/source.js';
 import { met, within } from '../../verdict/build.js';
 import type { Draft } from '../../verdict/result.js';
-import { cfr, practice } from '../cite.js';
+import { cfr } from '../cite.js';
 import { defineRule } from '../rule.js';
 
-const house = practice('the shop or operator holds the aircraft');
+/** A hold is the word of the house itself. */
+const house: SourceRef = {
+  document: 'house policy',
+  paragraph: 'the shop or operator holds the aircraft',
+  edition: '',
+  status: 'house-policy',
+};
 /** Nobody may operate an aircraft that was maintained or altered until an authorised person has approved it for return to service. */
 const untilReleased = cfr('91.407(a)(1)');
 
