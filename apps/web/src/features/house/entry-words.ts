@@ -23,6 +23,7 @@ const deeds: Readonly<Record<string, string>> = {
   'test-set.strike': 'Struck out a check of',
   'agency.add': 'Added the agency',
   'agency.amend': 'Changed the agency',
+  'policy.set': 'Set the policy',
 };
 
 /** 'Changed the person Jory Pellam'. */
@@ -39,6 +40,13 @@ const labels: Readonly<Record<string, string>> = {
   wanted: 'On the board',
   overWaterBeyondGlide: 'Over water beyond gliding distance',
   asFound: 'As found',
+  from: 'Counts from',
+  days: 'Days for which a reading counts',
+  noticeDays: 'Remarked on after days',
+  count: 'Count of days',
+  statuses: 'Sources that want a say-so',
+  by: 'Whose say-so counts',
+  reason: 'Why',
 };
 
 export interface ChangedValue {
@@ -59,7 +67,20 @@ export function changedValues({ before, after }: Pick<HouseEntry, 'before' | 'af
 }
 
 /** Fields whose texts are codes of the rules or of the house; all others stand as people wrote them. */
-const coded = new Set(['role', 'kind', 'ratings', 'rules', 'light', 'purpose', 'airspace', 'approaches', 'asFound']);
+const coded = new Set([
+  'role',
+  'kind',
+  'ratings',
+  'rules',
+  'light',
+  'purpose',
+  'airspace',
+  'approaches',
+  'asFound',
+  'count',
+  'statuses',
+  'by',
+]);
 
 function valueWords(field: string, value: unknown): string {
   if (value === null || value === undefined || value === '') return 'none';

@@ -12,6 +12,7 @@ import { specFor } from '../follow.js';
 import { inputOf, type Plan } from '../plan.js';
 import { CommitMutation, type JobAnswer, type Recorded } from '../query.js';
 import { useDraft } from '../use-draft.js';
+import { InWork, useJobInWork } from './in-work.js';
 import { KeptPlans } from './kept-plans.js';
 import { Meanwhile } from './meanwhile.js';
 import { RecordedNote } from './recorded-note.js';
@@ -35,6 +36,8 @@ export function Bench({ aircraft, dossier, catalogue, profiles, onReload }: Benc
   const [recorded, setRecorded] = useState<Recorded | null>(null);
   const drafts = useDraft(aircraft.id, aircraft.revision);
   const { draft } = drafts;
+  const [chosen, setChosen] = useState<string | null>(null);
+  const jobInWork = useJobInWork(aircraft.id, chosen);
   const { zone } = aircraft.base;
   const now = useMinute();
 
@@ -50,6 +53,7 @@ export function Bench({ aircraft, dossier, catalogue, profiles, onReload }: Benc
             expectedRevision: draft.revision,
             key: draft.commitKey,
             changes: changes as never,
+            jobId: jobInWork,
           },
         },
       });
@@ -119,6 +123,15 @@ export function Bench({ aircraft, dossier, catalogue, profiles, onReload }: Benc
           wayOut="Its storage is full or switched off: record the work before you leave this page."
         />
       )}
+      <InWork
+        aircraftId={aircraft.id}
+        dossier={dossier}
+        catalogue={catalogue}
+        now={now}
+        recordsFor={jobInWork}
+        onRecordFor={setChosen}
+        onChanged={onReload}
+      />
       <KeptPlans
         aircraftId={aircraft.id}
         draft={draft}

@@ -7,6 +7,7 @@ import { Field } from '../../../ui/field.js';
 import { useToast } from '../../../ui/toast.js';
 import type { Draft } from '../draft.js';
 import type { Step } from '../plan.js';
+import { StartWork } from './start-work.js';
 import { CreatePlanMutation, DiscardPlanMutation, PlansQuery, SavePlanMutation, type KeptPlan } from '../query.js';
 
 export interface KeptPlansProps {
@@ -24,7 +25,7 @@ export function KeptPlans({ aircraftId, draft, onTakeUp, when }: KeptPlansProps)
     nextFetchPolicy: 'cache-first',
   });
   const [naming, setNaming] = useState(false);
-  const plans = data?.jobs ?? [];
+  const plans = (data?.jobs ?? []).filter(({ state }) => state === 'OPEN');
   if (plans.length === 0 && draft.steps.length === 0) return null;
   return (
     <details className="tw-sheet tw-no-print" open={naming || undefined}>
@@ -65,6 +66,7 @@ function PlanRow({
         ) : (
           <span className="tw-soft">made with another form of this screen</span>
         )}
+        <StartWork job={plan} steps={steps} onTakeUp={onTakeUp} />
         <Button look="quiet" busy={loading} onClick={() => void discard({ variables: { id: plan.id } })}>
           Discard
         </Button>
