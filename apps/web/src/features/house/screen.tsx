@@ -33,7 +33,7 @@ export function HouseScreen() {
     <div className="tw-stack-wide">
       <h1>{viewer.organisation.name}</h1>
       <Profiles {...{ profiles, aircraft, judgingAgain, mayWrite, reload }} />
-      <Policies {...{ mayWrite, reload }} />
+      <Policies {...{ zone, mayWrite, reload }} />
       <Operators {...{ operators, mayWrite, reload }} />
       <Bases {...{ bases, mayWrite, reload }} />
       <Entries zone={zone} />

@@ -70,7 +70,7 @@ export function Verdicts({ aircraft, asked, chosen, until, unitName }: VerdictsP
                 </ul>
               </div>
             )}
-            {(status === 'no' || status === 'cannot-tell' || status === 'not-fitted') && (
+            {(status === 'no' || status === 'cannot-tell' || status === 'held' || status === 'not-fitted') && (
               <WayBack aircraftId={aircraft.id} profile={verdict.profile.id} asked={asked} until={until} />
             )}
           </li>

@@ -10,8 +10,14 @@ import { policyTexts, policyWords, standingOf } from '../policy-words.js';
 import { HousePoliciesQuery, type HousePolicy } from '../query.js';
 import { PolicyForm } from './policy-form.js';
 
+export interface PoliciesProps {
+  readonly zone: string;
+  readonly mayWrite: boolean;
+  readonly reload: () => Promise<unknown>;
+}
+
 /** What the house sets for the judgement of its aircraft: what counts now, what is to come, and what counted before. */
-export function Policies({ mayWrite, reload }: { mayWrite: boolean; reload: () => Promise<unknown> }) {
+export function Policies({ zone, mayWrite, reload }: PoliciesProps) {
   const { data, error, refetch } = useQuery(HousePoliciesQuery, still);
   const [open, setOpen] = useState<string | null>(null);
   if (error && !data) {
@@ -32,7 +38,13 @@ export function Policies({ mayWrite, reload }: { mayWrite: boolean; reload: () =
           <Shown policy={policy} />
           {open === policy.kind ? (
             <Sheet title={`Set: ${policyTexts[policy.kind]?.title ?? policy.kind}`} onClose={() => setOpen(null)}>
-              <PolicyForm key={policy.version} policy={policy} reload={saved} onDone={() => setOpen(null)} />
+              <PolicyForm
+                key={policy.version}
+                policy={policy}
+                zone={zone}
+                reload={saved}
+                onDone={() => setOpen(null)}
+              />
             </Sheet>
           ) : (
             mayWrite && (

@@ -1,4 +1,5 @@
 import { useMutation } from '@apollo/client/react';
+import { localTimeAt } from '@tallywing/rules';
 import { useState } from 'react';
 import { ProblemNote } from '../../../app/problem-note.js';
 import { useAct } from '../../../app/use-act.js';
@@ -11,6 +12,8 @@ import { SetHousePolicyMutation, type HousePolicy } from '../query.js';
 
 export interface PolicyFormProps {
   readonly policy: HousePolicy;
+  /** Whose today the form begins with. */
+  readonly zone: string;
   readonly reload: () => Promise<unknown>;
   readonly onDone: () => void;
 }
@@ -26,9 +29,9 @@ const fields = [
 ];
 
 /** A new version of one policy, with its day and the reason for it. */
-export function PolicyForm({ policy, reload, onDone }: PolicyFormProps) {
+export function PolicyForm({ policy, zone, reload, onDone }: PolicyFormProps) {
   const { kind, version } = policy;
-  const [draft, setDraft] = useState(() => draftOf(policy, clockNow().slice(0, 10)));
+  const [draft, setDraft] = useState(() => draftOf(policy, localTimeAt(clockNow(), zone).slice(0, 10)));
   const [tried, setTried] = useState(false);
   const { run, busy, problem, at } = useAct();
   const [set] = useMutation(SetHousePolicyMutation);

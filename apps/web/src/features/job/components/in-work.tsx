@@ -10,7 +10,7 @@ import { Sheet } from '../../../ui/sheet.js';
 import { StatusMark } from '../../../ui/status-mark.js';
 import { PlansQuery, StopJobMutation, type KeptPlan } from '../query.js';
 import { ReleaseForm } from './release-form.js';
-import { StartWork } from './start-work.js';
+import { StartWork, type OnStart } from './start-work.js';
 
 export interface InWorkProps {
   readonly aircraftId: string;
@@ -20,6 +20,7 @@ export interface InWorkProps {
   /** The job in work that recorded entries belong to; null: none is in work. */
   readonly recordsFor: string | null;
   readonly onRecordFor: (jobId: string) => void;
+  readonly onStart: OnStart;
   readonly onChanged: () => Promise<unknown>;
 }
 
@@ -59,7 +60,7 @@ function useBegun(aircraftId: string): readonly KeptPlan[] {
   return (data?.jobs ?? []).filter(({ state }) => state === 'IN_WORK' || state === 'STOPPED');
 }
 
-function Begun({ job, dossier, catalogue, now, onChanged }: InWorkProps & { job: KeptPlan }) {
+function Begun({ job, dossier, catalogue, now, onStart, onChanged }: InWorkProps & { job: KeptPlan }) {
   const [open, setOpen] = useState<'release' | 'stop' | null>(null);
   const client = useApolloClient();
   const { zone } = dossier.configuration.aircraft.base;
@@ -90,7 +91,7 @@ function Begun({ job, dossier, catalogue, now, onChanged }: InWorkProps & { job:
       )}
       {!working && (
         <div className="tw-row tw-no-print">
-          <StartWork job={job} steps={null} onTakeUp={() => undefined} />
+          <StartWork job={job} steps={null} onStart={onStart} />
         </div>
       )}
       {open === 'release' && (

@@ -24,22 +24,20 @@ export function BoardTable({ rows, profiles, asked }: BoardTableProps) {
       sort: (row) => row.registration,
       cell: (row) => (
         <div className="tw-board-name">
-          <span className="tw-row">
-            <Link to={`/aircraft/${row.id}`}>{row.registration}</Link>
-            {mayHold && (
-              <Link
-                to={`/aircraft/${row.id}?hold=place`}
-                aria-label={`Hold ${row.registration}`}
-                className="tw-small tw-no-print"
-              >
-                Hold
-              </Link>
-            )}
-          </span>
+          <Link to={`/aircraft/${row.id}`}>{row.registration}</Link>
           <span className="tw-small">{row.model}</span>
           <span className="tw-soft tw-small tw-board-where">
             {row.operator}, {row.base}
           </span>
+          {mayHold && (
+            <Link
+              to={`/aircraft/${row.id}?hold=place`}
+              aria-label={`Hold ${row.registration}`}
+              className="tw-board-hold tw-small tw-no-print"
+            >
+              Hold
+            </Link>
+          )}
         </div>
       ),
     },
