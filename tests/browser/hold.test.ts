@@ -71,7 +71,7 @@ test('a hold placed from a row of the board is on the other board at once, with 
   await technician.page.getByText('The hold is lifted.').waitFor();
   await expect.poll(() => answers(watcher.page), SOON).not.toContain('Held');
   await technician.page.getByText('Earlier holds (1)').click();
-  await technician.page.getByText('Spilt at fuelling, dry and aired').waitFor();
+  await technician.page.getByText(/: Spilt at fuelling, dry and aired/).waitFor();
   expect(await watcher.page.evaluate(() => 'stillTheSamePage' in window)).toBe(true);
   for (const each of present) expect(each.complaints).toEqual([]);
 });
@@ -138,6 +138,8 @@ test('a plan is started, worked, and released; the other board says in work from
   const at = new Date(Date.parse(`${later}:00Z`) + 60_000).toISOString().slice(0, 16);
   const { zone } = aircraft.dossier.configuration.aircraft.base;
   await page.getByLabel('Released at').fill(localTimeAt(`${at}Z`, zone));
+  await page.getByText(/it is not known to hold: .*certificate/).waitFor();
+  await page.getByLabel('Certificate number').fill('TW-M-0417');
   await page.getByLabel('I have looked at what stays open').check();
   await page.getByRole('button', { name: 'Record the release' }).click();
   await page.getByText('Looms is released.').waitFor();
