@@ -62,9 +62,7 @@ describe('recording work', () => {
     const { aircraft } = await technician.data(
       `{ aircraft(id: "${id}") { findings { key text effect } verdicts { standing ready } } }`,
     );
-    expect(aircraft.findings).toContainEqual(
-      expect.objectContaining({ key: 'held|h1', effect: 'STOPS_AIRCRAFT' }),
-    );
+    expect(aircraft.findings).toContainEqual(expect.objectContaining({ key: 'held|h1', effect: 'STOPS_AIRCRAFT' }));
     expect(
       aircraft.verdicts.every(
         (each: { standing: string; ready: string }) => each.standing === 'HELD' && each.ready === 'NO',
