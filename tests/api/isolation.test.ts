@@ -72,6 +72,7 @@ const sensible: Readonly<Record<string, unknown>> = {
   rules: 'IFR',
   checkedOn: '2026-01-01',
   goodUntil: '2027-01-01',
+  until: `${daysAgo(-5)}T12:00Z`,
 };
 
 /** Arguments of a field as somebody would fill them in who knows the first organisation's ids. */
@@ -125,6 +126,7 @@ const ownOnly = new Set([
   'addFlightProfile',
   'addTestSet',
   'addAgency',
+  'setHousePolicy',
   'endOtherSessions',
 ]);
 const mutations = Object.values(schema.getMutationType()?.getFields() ?? {}).filter(
