@@ -14,7 +14,7 @@ const core = {
   changes: seen('facts', 'time', 'catalogue', 'dossier'),
   interchange: seen('facts', 'time', 'catalogue', 'dossier', 'changes'),
   calculations: seen('facts', 'time', 'dossier'),
-  verdict: seen('facts', 'time', 'dossier'),
+  verdict: seen('facts', 'time', 'catalogue', 'dossier'),
   graph: seen('facts', 'time', 'catalogue', 'dossier', 'changes', 'calculations', 'verdict'),
   rules: seen('facts', 'time', 'catalogue', 'dossier', 'changes', 'calculations', 'verdict', 'graph'),
 };

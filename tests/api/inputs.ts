@@ -30,6 +30,13 @@ export function changeInput(change: { readonly kind: string }): Record<string, u
   return { [name]: asInput(fields, type) };
 }
 
+/** Any value of the core in the form of the input type of that name. */
+export function inputOf(value: unknown, type: string): Record<string, unknown> {
+  const found = schema.getType(type);
+  if (!isInputObjectType(found)) throw new Error(`there is no input ${type}`);
+  return asInput(value, found) as Record<string, unknown>;
+}
+
 function asInput(value: unknown, type: GraphQLInputType): unknown {
   if (value === null || value === undefined) return null;
   const bare = getNullableType(type);

@@ -6,7 +6,7 @@ import { as } from './people.js';
 const sheet = `query ($filter: AircraftFilter, $first: Int, $after: String) {
   meterSheet(filter: $filter, first: $first, after: $after) {
     totalCount pageInfo { hasNextPage endCursor }
-    edges { node { aircraft { id registration operator { id } } revision hoursPerMonth readingGoodForDays readingAgeOfHouse
+    edges { node { aircraft { id registration operator { id } } revision hoursPerMonth readingGoodForDays ownReadingAge
       meters { id name kind timeInService perFlightHour offset hours asOf goodBefore } } } } }`;
 
 let technician: Client;
@@ -49,7 +49,7 @@ describe('the sheet of meters', () => {
     const [a, b, c, d] = await rowsOf(technician);
     const day = (days: number) => `${daysAgo(days)}T12:00Z`;
     expect([a, b, c, d].map((row) => row.aircraft.id)).toEqual(['meter-a', 'meter-b', 'meter-c', 'meter-d']);
-    expect(a).toMatchObject({ revision: 4, hoursPerMonth: null, readingGoodForDays: 31, readingAgeOfHouse: true });
+    expect(a).toMatchObject({ revision: 4, hoursPerMonth: null, readingGoodForDays: 31, ownReadingAge: null });
     expect(a.meters).toEqual([
       expect.objectContaining({ id: 'hour-meter', timeInService: false, hours: null, asOf: null, goodBefore: null }),
       {
@@ -68,7 +68,7 @@ describe('the sheet of meters', () => {
     expect(b).toMatchObject({
       hoursPerMonth: 30,
       readingGoodForDays: 10,
-      readingAgeOfHouse: false,
+      ownReadingAge: 10,
       meters: [{ goodBefore: day(10) }],
     });
     // A new dial carries the hours on; a meter that was not read with it is good for nothing.

@@ -58,13 +58,11 @@ describe('recording work', () => {
   it('lets the verdict appear together with the entry', async () => {
     const { id, revision } = await newAircraft();
     const answer = await technician.record(id, revision, [hold('h1', `${daysAgo(1)}T00:00Z`, null)]);
-    expect(answer.data.commitChanges.opened).toContain('held|aircraft');
+    expect(answer.data.commitChanges.opened).toContain('held|h1');
     const { aircraft } = await technician.data(
       `{ aircraft(id: "${id}") { findings { key text effect } verdicts { standing ready } } }`,
     );
-    expect(aircraft.findings).toContainEqual(
-      expect.objectContaining({ key: 'held|aircraft', effect: 'STOPS_AIRCRAFT' }),
-    );
+    expect(aircraft.findings).toContainEqual(expect.objectContaining({ key: 'held|h1', effect: 'STOPS_AIRCRAFT' }));
     expect(
       aircraft.verdicts.every(
         (each: { standing: string; ready: string }) => each.standing === 'HELD' && each.ready === 'NO',
@@ -208,7 +206,7 @@ describe('recording work', () => {
       `{ aircraft(id: "${id}") { then: shown(entry: ${revision + 1}) { entry body } now: shown(entry: ${revision + 2}) { entry body } } }`,
     );
     const outcome = (shown: { body: { results: { key: string; outcome: string }[] } }) =>
-      shown.body.results.find((each) => each.key === 'held|aircraft')?.outcome;
+      shown.body.results.find((each) => each.key === 'held|h1')?.outcome;
     expect(aircraft.then.entry).toBe(revision + 1);
     expect(outcome(aircraft.then)).toBe('not-met');
     expect(['met', 'not-applicable']).toContain(outcome(aircraft.now));

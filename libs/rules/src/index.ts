@@ -3,6 +3,8 @@ export { assess, explainResult, widenMoment } from './assess/assess.js';
 export type { AskedMoment } from './assess/assess.js';
 export { differenceOf, inShort } from './assess/in-short.js';
 export type { Difference, OpenResult, Short } from './assess/in-short.js';
+export { openAtRelease } from './assess/release.js';
+export type { OpenAtRelease } from './assess/release.js';
 export { ruleBook } from './assess/rule-book.js';
 export type { Worked } from './assess/worked.js';
 export { rulesVersion } from './assess/version.js';
@@ -86,7 +88,11 @@ export type {
   Verdict,
   Window,
 } from './verdict/result.js';
-export { defaultReadingGoodForDays, metersAt } from './assess/meters.js';
+export { metersAt, readingGoodForDays } from './assess/meters.js';
+export { doubtedStatuses, isPolicyKind, policyAt, policyBodies, policyDay } from './catalogue/policy.js';
+export type { Policy, PolicyKind } from './catalogue/policy.js';
+export { holdOfJob, holdsAt, jobOfHold } from './dossier/hold.js';
+export type { Hold, SaySo } from './dossier/status.js';
 export type { RuleMeta, Topic } from './rules/rule.js';
 export { topics } from './rules/rule.js';
 export { lastGoodDay } from './time/calendar.js';

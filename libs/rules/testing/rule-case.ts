@@ -1,5 +1,7 @@
 import { metersAt } from '../src/assess/meters.js';
 import type { Catalogue, EquipmentType } from '../src/catalogue/type.js';
+import type { Policy } from '../src/catalogue/policy.js';
+import { policyAt } from '../src/catalogue/policy.js';
 import type { Dossier } from '../src/dossier/dossier.js';
 import { factsOf } from '../src/graph/facts.js';
 import type { Rule } from '../src/rules/rule.js';
@@ -14,6 +16,9 @@ export interface RuleCase {
   readonly name: string;
   readonly dossier: Dossier;
   readonly types?: readonly EquipmentType[];
+  readonly policies?: readonly Policy[];
+  /** Rules whose statements the rule under test looks at. */
+  readonly beside?: readonly Rule[];
   /** UTC, `YYYY-MM-DDTHH:MMZ`. */
   readonly at: string;
   /** Flight hours since the latest reading, whole hundredths. */
@@ -37,18 +42,35 @@ export interface RuleCase {
 }
 
 export function statements(rule: Rule, each: RuleCase): readonly Draft[] {
-  return rule.evaluate(factsOf(each.dossier, catalogueOf(each)));
+  return statementsOn(rule, each, each.dossier);
+}
+
+export function statementsOn(rule: Rule, each: RuleCase, dossier: Dossier): readonly Draft[] {
+  const facts = factsOf(dossier, catalogueOf(each));
+  const said = (each.beside ?? []).flatMap(({ meta, evaluate }) =>
+    evaluate(facts).map((draft) => ({ ...draft, ruleId: meta.id, key: `${meta.id}|${draft.subject}` })),
+  );
+  return rule.evaluate(facts, said);
 }
 
 export function pointOf(each: RuleCase, dossier: Dossier): Point {
   return {
     instant: each.at,
-    meters: metersAt(dossier, each.hoursAhead ?? 0),
+    meters: metersAt(
+      dossier,
+      each.hoursAhead ?? 0,
+      false,
+      policyAt(each.policies, 'reading-age', each.at, dossier.configuration.aircraft.base.zone)?.body.days,
+    ),
     conditions: { ...strictest, ...each.flight },
     capability: (capability) => each.capabilities?.[capability] ?? 'cannot-tell',
   };
 }
 
 export function catalogueOf(each: RuleCase): Catalogue {
-  return { version: 'test', types: Object.fromEntries((each.types ?? []).map((type) => [type.id, type])) };
+  return {
+    version: 'test',
+    types: Object.fromEntries((each.types ?? []).map((type) => [type.id, type])),
+    ...(each.policies === undefined ? {} : { policies: each.policies }),
+  };
 }

@@ -1,13 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import type { Dossier } from '../src/dossier/dossier.js';
-import { factsOf } from '../src/graph/facts.js';
 import type { Rule } from '../src/rules/rule.js';
 import type { Outcome } from '../src/verdict/clause.js';
 import { evaluate } from '../src/verdict/evaluate.js';
 import type { Draft } from '../src/verdict/result.js';
 import { forget, recordedFacts } from './forgetting.js';
 import type { RuleCase } from './rule-case.js';
-import { catalogueOf, pointOf, statements } from './rule-case.js';
+import { pointOf, statements, statementsOn } from './rule-case.js';
 import { shownBy, workedFile } from './worked.js';
 
 export type { RuleCase } from './rule-case.js';
@@ -56,8 +55,8 @@ export function testRule(rule: Rule, cases: readonly RuleCase[]): void {
     it('says the same twice, keeps its hands off its input and survives JSON', () => {
       for (const each of cases) {
         const frozen = deepFreeze(structuredClone(each.dossier));
-        const first = rule.evaluate(factsOf(frozen, catalogueOf(each)));
-        const second = rule.evaluate(factsOf(frozen, catalogueOf(each)));
+        const first = statementsOn(rule, each, frozen);
+        const second = statementsOn(rule, each, frozen);
         expect(second).toEqual(first);
         expect(JSON.parse(JSON.stringify(first))).toEqual(first);
       }
@@ -95,9 +94,7 @@ export function testRule(rule: Rule, cases: readonly RuleCase[]): void {
 
 function outcomesOf(rule: Rule, each: RuleCase, dossier: Dossier): Map<string, Outcome> {
   const point = pointOf(each, dossier);
-  return new Map(
-    rule.evaluate(factsOf(dossier, catalogueOf(each))).map((draft) => [draft.subject, evaluate(draft.clause, point)]),
-  );
+  return new Map(statementsOn(rule, each, dossier).map((draft) => [draft.subject, evaluate(draft.clause, point)]));
 }
 
 function checkDraft(rule: Rule, draft: Draft): void {

@@ -1,7 +1,8 @@
 import { dossierSchemaVersion } from '@tallywing/rules';
-import type { Catalogue, Dossier, EquipmentType, FlightConditions } from '@tallywing/rules';
+import type { Catalogue, Dossier, EquipmentType, FlightConditions, Policy } from '@tallywing/rules';
 import { AppError } from '../common/errors.js';
 import type { Connection } from '../database/database.js';
+import { housePolicies } from '../house/policies.data.js';
 import type { Actor } from '../identity/access.js';
 import { catalogueVersion } from './stamp.js';
 import type { Profile } from './stamp.js';
@@ -44,6 +45,8 @@ export interface ChangeRow {
 
 /** Everything about aircraft that goes over one open connection. Whoever has it has been authorised already. */
 export class AircraftData {
+  private known: Promise<readonly Policy[]> | null = null;
+
   constructor(
     private readonly connection: Connection,
     private readonly organisationId: string,
@@ -103,7 +106,7 @@ export class AircraftData {
             'select id, body from equipment_types where organisation_id = $1 and id = any($2)',
             [this.organisationId, wanted],
           );
-    return catalogueOf(wanted, rows);
+    return catalogueOf(wanted, rows, await this.policies());
   }
 
   /** What can be bought today, and the versions named, which may be superseded. */
@@ -115,6 +118,7 @@ export class AircraftData {
     return catalogueOf(
       rows.map((row) => row.id),
       rows,
+      await this.policies(),
     );
   }
 
@@ -123,6 +127,12 @@ export class AircraftData {
       'select id, name, conditions from flight_profiles where organisation_id = $1 and wanted order by sort, id',
       [this.organisationId],
     );
+  }
+
+  /** Read once for each connection: one transaction judges by one set. */
+  policies(): Promise<readonly Policy[]> {
+    this.known ??= housePolicies(this.connection, this.organisationId);
+    return this.known;
   }
 
   async operatorExists(id: string): Promise<boolean> {
@@ -304,9 +314,11 @@ export class AircraftData {
     );
   }
 
+  /** Work of a plan that was never started is recorded at once; a job in work goes on until it is released. */
   async closeJob(jobId: string, aircraftId: string, at: Date): Promise<boolean> {
     const rows = await this.connection.query(
-      `update jobs set state = 'recorded', updated_at = $4 where organisation_id = $1 and id = $2 and aircraft_id = $3 and state = 'open' returning 1`,
+      `update jobs set state = case state when 'open' then 'recorded' else state end, updated_at = $4
+       where organisation_id = $1 and id = $2 and aircraft_id = $3 and state in ('open', 'in-work') returning 1`,
       [this.organisationId, jobId, aircraftId, at],
     );
     return rows.length > 0;
@@ -346,6 +358,11 @@ export function typeIdsOf(dossier: Dossier): string[] {
 function catalogueOf(
   ids: readonly string[],
   rows: readonly { readonly id: string; readonly body: EquipmentType }[],
+  policies: readonly Policy[],
 ): Catalogue {
-  return { version: catalogueVersion(ids), types: Object.fromEntries(rows.map((row) => [row.id, row.body])) };
+  return {
+    version: catalogueVersion(ids),
+    types: Object.fromEntries(rows.map((row) => [row.id, row.body])),
+    ...(policies.length === 0 ? {} : { policies }),
+  };
 }

@@ -40,22 +40,25 @@ export class AircraftService {
     authorise(actor, 'aircraft.read');
     const moment = readMoment(this.clock, at, hoursAhead);
     return await this.database.withOrganisation(actor, async (connection) => {
-      const profiles = await new AircraftData(connection, actor.organisationId).profiles();
+      const data = new AircraftData(connection, actor.organisationId);
+      const profiles = await data.profiles();
       const cells = await cellsFor(
         connection,
         actor.organisationId,
         profiles,
         [{ aircraft_id: row.id, ...row }],
         moment,
-        stampOf(profiles),
+        stampOf(profiles, await data.policies()),
       );
       return cells.get(row.id) ?? [];
     });
   }
 
   async judgingAgain(actor: Actor | null, row: AircraftRow): Promise<boolean> {
-    const profiles = await this.profiles(actor);
-    return isStale(row, stampOf(profiles));
+    authorise(actor, 'aircraft.read');
+    return await this.read(actor, async (_, data) =>
+      isStale(row, stampOf(await data.profiles(), await data.policies())),
+    );
   }
 
   async profiles(actor: Actor | null): Promise<Profile[]> {

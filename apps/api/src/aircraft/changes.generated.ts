@@ -43,6 +43,8 @@ export const changeKinds: Readonly<
   holdLift: { kind: 'hold.lift', version: 1, type: 'HoldLiftChangeInput' },
   completenessState: { kind: 'completeness.state', version: 1, type: 'CompletenessStateChangeInput' },
   adopt: { kind: 'adopt', version: 1, type: 'AdoptChangeInput' },
+  saySoGive: { kind: 'say-so.give', version: 1, type: 'SaySoGiveChangeInput' },
+  saySoEnd: { kind: 'say-so.end', version: 1, type: 'SaySoEndChangeInput' },
   identitySet: { kind: 'identity.set', version: 1, type: 'IdentitySetChangeInput' },
   recurringSet: { kind: 'recurring.set', version: 1, type: 'RecurringSetChangeInput' },
   recurringEnd: { kind: 'recurring.end', version: 1, type: 'RecurringEndChangeInput' },
@@ -487,6 +489,9 @@ export const inputShapes: Readonly<Record<string, Readonly<Record<string, FieldS
     toleranceFor: {},
   },
   RecurringSetChangeInput: { item: { type: 'RecurringItemInput' } },
+  SaySoEndChangeInput: { saysoId: {}, at: {}, reason: {} },
+  SaySoGiveChangeInput: { sayso: { type: 'SaySoInput' } },
+  SaySoInput: { id: {}, rule: {}, subject: {}, by: {}, reason: {}, from: {}, until: {} },
   ScaleReadingInput: { atFt: {}, indicatedFt: {} },
   StatementInput: { asOf: {}, by: {} },
   StaticLeakReadingsInput: {

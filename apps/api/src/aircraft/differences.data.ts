@@ -68,6 +68,7 @@ const tables: Readonly<Record<'windows' | 'findings' | 'dueItems' | 'databases',
       'projected_at',
       'expected_at',
       'combine',
+      'reading_ends_at',
     ],
   },
   databases: {

@@ -52,7 +52,7 @@ export function judge(dossier: Dossier, catalogue: Catalogue, profiles: readonly
     windows: horizon(dossier, catalogue, from, windowsTo, profile.conditions).windows,
   }));
   return {
-    stamp: stampOf(profiles),
+    stamp: stampOf(profiles, catalogue.policies),
     windowsTo,
     windows: byProfile.flatMap(({ profile, windows }) => windows.map((each) => windowRow(profile.id, each, windows))),
     findings: found.map((each) => findingRow(each, subjectName(dossier, each.subject))),
@@ -71,6 +71,7 @@ export function judge(dossier: Dossier, catalogue: Catalogue, profiles: readonly
       projected_at: each.projected,
       expected_at: each.expected,
       combine: each.combine,
+      reading_ends_at: each.readingEnds,
     })),
     databases: dossier.status.loads.map((load) => ({
       unit_id: load.unitId,

@@ -6,8 +6,11 @@ import type { Metrics } from '../common/metrics.js';
 import { checkKey, keepAnswer, knownAnswer } from '../common/request-keys.data.js';
 import type { Connection, Database } from '../database/database.js';
 import { authorise } from '../identity/access.js';
-import type { Actor } from '../identity/access.js';
+import type { Action, Actor } from '../identity/access.js';
 import { AircraftData } from './aircraft.data.js';
+import type { AircraftRow } from './aircraft.data.js';
+import { guardByHand } from './guards.js';
+import { stopJobs } from './holds.data.js';
 import { recordWithin } from './recorder.js';
 import type { Recorded, RecordRequest } from './recorder.js';
 
@@ -17,6 +20,24 @@ const MOST_CHANGES = 200;
 const MOST_LOADED = 5000;
 /** Aircraft that the line of a request names. */
 const MOST_NAMED = 5;
+
+/** What is at hand when an act decides what it records. */
+interface Situation {
+  readonly before: AircraftRow;
+  readonly connection: Connection;
+  readonly data: AircraftData;
+  readonly now: Date;
+}
+
+export interface Act {
+  readonly aircraftId: string;
+  readonly key: string;
+  /** What was asked, so that a repeated key is known again. */
+  readonly content: object;
+  readonly changes: (situation: Situation) => readonly unknown[] | Promise<readonly unknown[]>;
+  readonly jobId?: string;
+  readonly after?: (connection: Connection, now: Date) => Promise<void>;
+}
 
 /** The one way in which anything about an aircraft changes. */
 export class RecordService {
@@ -74,6 +95,33 @@ export class RecordService {
     }
   }
 
+  /**
+   * One person's act on the record as it stands, not as a screen showed it: a hold waits for nobody's draft. What must land or
+   * fail with it comes after it, on the same connection. No changes: nothing is recorded, the rest is done.
+   * @throws AppError FORBIDDEN, REFUSED, KEY_REUSED, NOT_FOUND, BAD_INPUT
+   */
+  async act(actor: Actor | null, action: Action, act: Act): Promise<void> {
+    authorise(actor, action);
+    checkKey(act.key);
+    const { key, aircraftId } = act;
+    await this.database.withOrganisation(actor, async (connection) => {
+      const content = { act: action, aircraftId, ...act.content };
+      if ((await knownAnswer<object>(connection, actor, key, content)) !== null) return;
+      const data = new AircraftData(connection, actor.organisationId);
+      const before = (await data.lock([aircraftId])).get(aircraftId) ?? null;
+      if (before === null || (actor.operatorId !== undefined && before.operator_id !== actor.operatorId))
+        throw new AppError({ code: 'NOT_FOUND', what: 'aircraft', field: 'input.aircraftId' });
+      const now = this.clock.now();
+      const changes = await act.changes({ before, connection, data, now });
+      if (changes.length > 0) {
+        const request = { aircraftId, expectedRevision: before.revision, key, changes, jobId: act.jobId ?? null };
+        await recordWithin(connection, actor, request, before, await data.profiles(), now);
+      }
+      await act.after?.(connection, now);
+      await keepAnswer(connection, actor, { key, content, aircraftId, answer: { done: true }, at: now });
+    });
+  }
+
   private async within(connection: Connection, actor: Actor, requests: readonly RecordRequest[]): Promise<Recorded[]> {
     const data = new AircraftData(connection, actor.organisationId);
     const answers = new Map<RecordRequest, Recorded>();
@@ -90,7 +138,9 @@ export class RecordService {
       if (before !== null && actor.operatorId !== undefined && before.operator_id !== actor.operatorId) {
         throw new AppError({ code: 'NOT_FOUND', what: 'aircraft', field: 'input.aircraftId' });
       }
+      const lifted = guardByHand(actor, request.changes);
       const { recorded } = await recordWithin(connection, actor, request, before, profiles, now);
+      await stopJobs(connection, actor, lifted, now);
       const { key, aircraftId } = request;
       await keepAnswer(connection, actor, { key, content: contentOf(request), aircraftId, answer: recorded, at: now });
       answers.set(request, recorded);

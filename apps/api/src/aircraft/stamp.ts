@@ -1,5 +1,5 @@
 import { assess, blankDossier, rulesVersion } from '@tallywing/rules';
-import type { EquipmentType, FlightConditions } from '@tallywing/rules';
+import type { EquipmentType, FlightConditions, Policy } from '@tallywing/rules';
 import { contentHash } from '../common/canonical.js';
 
 /** A named flight that the house asks about: a column of the board. */
@@ -9,7 +9,7 @@ export interface Profile {
   readonly conditions: FlightConditions;
 }
 
-/** What a stored verdict was made with. A row with another stamp is being judged again, and its yes is not a yes. */
+/** What a stored verdict was made with; the policies of the house are in the third, beside its profiles. A row with another stamp is being judged again, and its yes is not a yes. */
 export interface Stamp {
   readonly rules: string;
   readonly zones: string;
@@ -18,9 +18,13 @@ export interface Stamp {
 
 const zones = assess(blankDossier('none'), { version: 'none', types: {} }, { instant: '2020-01-01T00:00Z' }).of.zones;
 
-export function stampOf(profiles: readonly Profile[]): Stamp {
+export function stampOf(profiles: readonly Profile[], policies: readonly Policy[] = []): Stamp {
   const asked = [...profiles].sort((a, b) => (a.id < b.id ? -1 : 1)).map(({ id, conditions }) => ({ id, conditions }));
-  return { rules: rulesVersion, zones, profiles: contentHash(asked).slice(0, 16) };
+  return {
+    rules: rulesVersion,
+    zones,
+    profiles: contentHash(policies.length === 0 ? asked : [asked, policies]).slice(0, 16),
+  };
 }
 
 /** Entries never change under an id, so the ids used say which slice of the catalogue a verdict rests on. */

@@ -25,6 +25,8 @@ export function splitKey(key: string): { readonly ruleId: string; readonly subje
 /** Things by their names, codes as they are: 'gps1:approach-lpv' to 'QN 52 navigator:approach-lpv', a chain to its source on what shows it. */
 export function subjectName(dossier: Dossier, subject: string): string {
   const { configuration, status } = dossier;
+  // A hold is of the aircraft; its reason says the rest.
+  if (status.holds.some((each) => each.id === subject)) return 'aircraft';
   const named = [...configuration.units, ...configuration.staticSystems, ...status.recurring, ...status.lifeLimits];
   const nameOf = (id: string) =>
     named.find((each) => each.id === id)?.name ?? status.directives.find((each) => each.id === id)?.number ?? id;

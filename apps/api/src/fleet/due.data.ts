@@ -34,6 +34,7 @@ export interface DueRow extends SummaryRow {
   readonly projected_at: Date | null;
   readonly expected_at: Date | null;
   readonly combine: string;
+  readonly reading_ends_at: Date | null;
 }
 
 /** An item that nobody can date stands at the end. */
@@ -69,7 +70,7 @@ export async function dueItems(
       : `and (${order}) > (${add(at)}::timestamptz, ${add(registration)}, ${add(id)}, ${add(Number(n))}::int)`;
   return await connection.query<DueRow>(
     `select d.n, d.rule_id, d.topic, d.subject, d.subject_name, d.what, d.effect, d.due_on, d.due_at, d.meter, d.at_centihours, d.hours_left,
-       d.projected_at, d.expected_at, d.combine, ${summaryColumns}
+       d.projected_at, d.expected_at, d.combine, d.reading_ends_at, ${summaryColumns}
      from due_items d join aircraft a on a.organisation_id = d.organisation_id and a.id = d.aircraft_id ${summaryJoins}
      where ${where} ${after} order by ${order} limit ${add(page.first + 1)}`,
     parameters.values,
@@ -135,6 +136,7 @@ export function dueNode(row: DueRow) {
     projected: row.projected_at === null ? null : instantOf(row.projected_at),
     expected: row.expected_at === null ? null : instantOf(row.expected_at),
     combine: row.combine,
+    readingEnds: row.reading_ends_at === null ? null : instantOf(row.reading_ends_at),
     aircraft: summaryOf(row),
   };
 }

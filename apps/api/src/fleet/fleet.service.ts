@@ -5,6 +5,7 @@ import { instantOf } from '../common/clock.js';
 import { connectionOf, readPage } from '../common/connection.js';
 import { AppError, badInput } from '../common/errors.js';
 import type { Database } from '../database/database.js';
+import { housePolicies } from '../house/policies.data.js';
 import { authorise } from '../identity/access.js';
 import type { Actor } from '../identity/access.js';
 import { readMoment } from './ask.js';
@@ -56,7 +57,7 @@ export class FleetService {
     return await this.database.withOrganisation(actor, async (connection) => {
       const all = await wantedProfiles(connection, actor.organisationId);
       const profiles = ask.profile ? [named(all, ask.profile)] : all;
-      const stamp = stampOf(all);
+      const stamp = stampOf(all, await housePolicies(connection, actor.organisationId));
       const rows = await boardPage(
         connection,
         actor,
@@ -150,15 +151,17 @@ export class FleetService {
   async meterSheet(actor: Actor | null, ask: { filter?: AircraftFilter | null } & Paged) {
     authorise(actor, 'fleet.read');
     const page = readPage(ask.first, ask.after, 2);
-    return await this.database.withOrganisation(actor, async (connection) =>
-      connectionOf(
+    return await this.database.withOrganisation(actor, async (connection) => {
+      const policies = await housePolicies(connection, actor.organisationId);
+      const now = instantOf(this.clock.now());
+      return connectionOf(
         page,
         await meterRows(connection, actor, ask.filter, page),
         await countAircraft(connection, actor, ask.filter),
         meterKey,
-        meterNode,
-      ),
-    );
+        (row) => meterNode(row, policies, now),
+      );
+    });
   }
 
   async openFindings(actor: Actor | null, weeksBack: number, weeksAhead: number) {

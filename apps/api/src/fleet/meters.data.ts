@@ -1,5 +1,5 @@
-import { defaultReadingGoodForDays, metersAt } from '@tallywing/rules';
-import type { Dossier } from '@tallywing/rules';
+import { metersAt, policyAt, readingGoodForDays } from '@tallywing/rules';
+import type { Dossier, Policy } from '@tallywing/rules';
 import { refuseNewer } from '../aircraft/aircraft.data.js';
 import type { PageRequest } from '../common/connection.js';
 import { Parameters } from '../common/sql.js';
@@ -52,16 +52,17 @@ export async function countAircraft(
   return rows[0]?.count ?? 0;
 }
 
-export function meterNode(row: MeterRow) {
+export function meterNode(row: MeterRow, policies: readonly Policy[], instant: string) {
   refuseNewer(row);
+  const house = policyAt(policies, 'reading-age', instant, row.base_zone ?? 'UTC')?.body.days ?? null;
   const { definitions, readings, timeInService, utilisation } = row.meters;
-  const now = metersAt(row, 0);
+  const now = metersAt(row, 0, false, house);
   return {
     aircraft: summaryOf(row),
     revision: row.revision,
     hoursPerMonth: utilisation.perMonth === null ? null : utilisation.perMonth / 100,
-    readingGoodForDays: utilisation.readingGoodForDays ?? defaultReadingGoodForDays,
-    readingAgeOfHouse: utilisation.readingGoodForDays === null,
+    readingGoodForDays: readingGoodForDays(row, house),
+    ownReadingAge: utilisation.readingGoodForDays,
     meters: definitions.map(({ id, name, kind, perFlightHour, offset }) => ({
       id,
       name,

@@ -6,7 +6,7 @@ import type { Connection, Database } from '../database/database.js';
 import type { Actor } from '../identity/access.js';
 
 export interface Subject {
-  readonly kind: 'person' | 'operator' | 'base' | 'flight-profile' | 'test-set' | 'agency' | 'organisation';
+  readonly kind: 'person' | 'operator' | 'base' | 'flight-profile' | 'test-set' | 'agency' | 'policy' | 'organisation';
   readonly id: string;
   readonly name: string;
 }

@@ -11,6 +11,7 @@ import { checkedConditions, checkedName, checkedZone, idFrom } from './checks.js
 import { changeHouse, countHouseEntries, difference, expectRevision, houseEntries } from './house-entry.data.js';
 import type { Done, HouseEntryRow, Subject } from './house-entry.data.js';
 import { HouseData } from './house.data.js';
+import { housePolicies } from './policies.data.js';
 import type { Base, HouseProfile, Operator } from './house.data.js';
 
 interface ProfileInput {
@@ -31,7 +32,12 @@ export class HouseService {
     return await this.database.withOrganisation(actor, async (connection) => {
       const data = new HouseData(connection, actor.organisationId);
       const profiles = await data.profiles();
-      const judging = await data.judging(stampOf(profiles.filter(({ wanted }) => wanted)));
+      const judging = await data.judging(
+        stampOf(
+          profiles.filter(({ wanted }) => wanted),
+          await housePolicies(connection, actor.organisationId),
+        ),
+      );
       return { operators: await data.operators(), bases: await data.bases(), profiles, ...judging };
     });
   }

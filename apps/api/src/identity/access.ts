@@ -20,6 +20,13 @@ const access = {
   'aircraft.dossier': ['manager', 'technician', 'auditor'],
   'aircraft.history': ['manager', 'technician', 'auditor'],
   'aircraft.record': ['manager', 'technician'],
+  // Whoever doubts an aircraft may keep it on the ground; letting it fly again is another matter.
+  'hold.place': ['manager', 'technician', 'dispatcher'],
+  'hold.lift': ['manager', 'technician'],
+  // A hold that a job placed ends with its release; lifting it by hand lets work go out unreleased.
+  'hold.lift-job': ['manager'],
+  // The house's policy narrows this down further.
+  'source.say-so': ['manager', 'technician', 'dispatcher'],
   'jobs.use': ['manager', 'technician'],
   'rules.read': ['manager', 'technician', 'dispatcher', 'auditor'],
   'catalogue.read': ['manager', 'technician', 'dispatcher', 'auditor'],

@@ -91,8 +91,8 @@ async function reread(connection: Connection, actor: Actor, id: string) {
   return nodeOf(row);
 }
 
-function notOpen(field: string): AppError {
-  return badInput(field, 'This job is already recorded or discarded.', 'Start a new job.');
+export function notOpen(field: string): AppError {
+  return badInput(field, 'This job is in work, or over.', 'Look at it again, or begin a new one.');
 }
 
 function isJson(text: string): boolean {
@@ -104,7 +104,7 @@ function isJson(text: string): boolean {
   }
 }
 
-function nodeOf(row: JobRow) {
+export function nodeOf(row: JobRow) {
   return {
     id: row.job_id,
     aircraft: summaryOf(row),
@@ -115,5 +115,10 @@ function nodeOf(row: JobRow) {
     draft: row.draft.text,
     createdBy: row.created_by_name,
     updatedAt: instantOf(row.updated_at),
+    startedAt: row.started_at === null ? null : instantOf(row.started_at),
+    startedBy: row.started_by_name,
+    holdId: row.hold_id,
+    openAtStart: row.open_at_start ?? [],
+    endedBecause: row.ended_because,
   };
 }

@@ -44,7 +44,7 @@ export class Roller {
       const data = new AircraftData(connection, organisationId);
       const now = this.clock.now();
       const soon = new Date(Date.UTC(now.getUTCFullYear(), now.getUTCMonth() + MONTHS_LEFT, now.getUTCDate()));
-      const row = await data.nextToJudge(stampOf(await data.profiles()), soon);
+      const row = await data.nextToJudge(stampOf(await data.profiles(), await data.policies()), soon);
       if (row === null) return false;
       await judgeAgain(connection, organisationId, row, now);
       return true;

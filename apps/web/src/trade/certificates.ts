@@ -12,7 +12,8 @@ export interface CertificateLike {
   readonly ratings: readonly RatingName[] | null;
 }
 
-const nameOf = <Name extends string>(code: string): Name => code.toUpperCase().replace(/-/g, '_') as Name;
+/** As the API spells a code of the rule library. */
+export const nameOf = <Name extends string>(code: string): Name => code.toUpperCase().replace(/-/g, '_') as Name;
 
 /** The rule library's own spelling of a name of the API. */
 export const codeOf = <Code extends string>(name: string): Code => name.toLowerCase().replace(/_/g, '-') as Code;

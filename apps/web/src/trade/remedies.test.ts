@@ -13,6 +13,7 @@ test('a remedy says what to do, in the words of the bench', () => {
     remedyWords({ kind: 'do', change: 'record.add', subject: 'altimeter-test:alt1', facts: [] }, () => 'FH 20'),
   ).toBe('Do and record altimeter test of FH 20');
   expect(remedyWords({ kind: 'do', change: 'hold.lift', subject: 'aircraft', facts: [] })).toBe('Lift the hold');
+  expect(remedyWords({ kind: 'do', change: 'hold.lift', subject: 'job:a1', facts: [] })).toBe('Release the work');
   expect(remedyWords({ kind: 'do', change: 'link.connect', subject: 'n1', facts: [] }, () => 'Navigator 1')).toBe(
     'Join the ports of navigator 1',
   );

@@ -1,3 +1,4 @@
+import { jobOfHold } from '@tallywing/rules';
 import { lowerFirst } from './messages.js';
 import { pathWords } from './reasons.js';
 import { codeWords, recordKindWords } from './words.js';
@@ -20,7 +21,7 @@ const doing: Readonly<Record<string, string>> = {
   'touched.state': 'Say what the work touched:',
   'defect.defer': 'Defer',
   'defect.close': 'Repair and close',
-  'hold.lift': 'Lift the hold',
+  'say-so.give': 'Have a named person say so for',
   'mass.revise': 'Revise the empty weight',
   'directive.set': 'Comply with, or settle, directive',
   'meter.read': 'Read the meter',
@@ -54,6 +55,8 @@ export interface RemedyLike {
 export function remedyWords(remedy: RemedyLike, name: (subject: string) => string = subjectWords): string {
   if (remedy.kind === 'find-out' && remedy.facts.length > 0)
     return `Find out and record: ${remedy.facts.map(pathWords).join('; ')}`;
+  // A hold is named by its reason, which stands beside it; that of a job ends with the release.
+  if (remedy.change === 'hold.lift') return jobOfHold(remedy.subject) === null ? 'Lift the hold' : 'Release the work';
   const verb = doing[remedy.change] ?? codeWords(remedy.change.replace('.', ' '));
   const subject = remedy.change === 'record.add' ? entrySubject(remedy.subject, name) : name(remedy.subject);
   return `${verb} ${subject === 'Aircraft' ? '' : lowerFirst(subject)}`.trim();

@@ -105,3 +105,8 @@ function nameOrCode(text: string): string {
   if (!/^[a-z][a-z0-9-]*$/.test(text)) return text;
   return capabilities[text] ?? recordKindWords(text);
 }
+
+/** Beside hours that are left: the reading they are counted from is too old to be relied on. */
+export function oldReadingWords(item: { readonly readingEnds: string | null }, now: string): string {
+  return item.readingEnds !== null && item.readingEnds <= now ? ', by a reading that is too old' : '';
+}

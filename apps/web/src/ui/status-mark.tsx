@@ -44,6 +44,18 @@ const shapes: Readonly<Record<Status, ReactElement>> = {
       <path d="M8 9v6m4-6v6" className="tw-mark-cut" />
     </>
   ),
+  'in-work': (
+    <>
+      <path d="M5.5 2h9L19 10l-4.5 8h-9L1 10Z" className="tw-mark-fill" />
+      <circle cx="10" cy="10" r="3.4" className="tw-mark-cut" />
+    </>
+  ),
+  'say-so': (
+    <>
+      <path d="M1.5 2.5h17v11h-8l-4.5 5v-5H1.5Z" className="tw-mark-line" />
+      <path d="M6 8h8" className="tw-mark-line" />
+    </>
+  ),
 };
 
 /** The shape alone. Decorative: whoever uses it puts the word beside it. */

@@ -25,7 +25,7 @@ function contrast(one: string, other: string, theme: 'light' | 'dark'): number {
 
 const themes = ['light', 'dark'] as const;
 const grounds = ['paper', 'sheet', 'sunk'];
-const texts = ['ink', 'ink-soft', 'link', 'yes', 'no', 'cannot', 'soon', 'again', 'absent', 'held'];
+const texts = ['ink', 'ink-soft', 'link', 'yes', 'no', 'cannot', 'soon', 'again', 'absent', 'held', 'work', 'say'];
 
 test.each(themes.flatMap((theme) => texts.flatMap((text) => grounds.map((ground) => [theme, text, ground] as const))))(
   '%s: %s is readable on %s (WCAG 1.4.3, 4.5:1)',

@@ -50,6 +50,7 @@ export function assess(
       zones: zoneDataVersion,
       moment,
       conditions: flight,
+      ...(catalogue.policies === undefined ? {} : { policies: catalogue.policies }),
     },
     results: system.statements.map((_, index) => resultOf(system, view, moment, flight, index)),
     operations,

@@ -1,3 +1,5 @@
+import { policyAt } from '../catalogue/policy.js';
+import { jobOfHold } from '../dossier/hold.js';
 import type { SourceStatus } from '../facts/source.js';
 import type { Centihours } from '../time/hours.js';
 import type { Instant } from '../time/instant.js';
@@ -46,7 +48,14 @@ export function snapshotOf(
   const holding = new Map<Capability, Outcome | 'asking'>();
   // "None fitted" is certain only where somebody stated the list of equipment complete.
   const noMeans: Outcome = system.facts.complete('equipment') === null ? 'cannot-tell' : 'not-met';
-  const point: Point = { instant, meters: metersAt(system.dossier, hoursAhead, assumeRead), conditions, capability };
+  const { catalogue, zone } = system.facts;
+  const readingDays = policyAt(catalogue.policies, 'reading-age', instant, zone)?.body.days ?? null;
+  const point: Point = {
+    instant,
+    meters: metersAt(system.dossier, hoursAhead, assumeRead, readingDays),
+    conditions,
+    capability,
+  };
 
   function outcome(index: number): Outcome {
     const known = outcomes[index];
@@ -171,8 +180,14 @@ export function snapshotOf(
 
   function standingOf(word: Ready, wanted: readonly Capability[], stopping: readonly number[]): Standing {
     if (word === 'yes') return 'judged';
-    if (stopping.some((index) => system.statements[index]?.ruleId === 'held' && outcome(index) === 'not-met'))
-      return 'held';
+    const holds = stopping.flatMap((index) => {
+      const { ruleId, subject } = system.statements[index] ?? {};
+      return ruleId === 'held' && subject !== undefined && outcome(index) === 'not-met' ? [subject] : [];
+    });
+    // What a person wants to know first: somebody holds it, then that a job does.
+    if (holds.length > 0) return holds.every((each) => jobOfHold(each) !== null) ? 'in-work' : 'held';
+    if (stopping.length > 0 && stopping.every((index) => system.statements[index]?.ruleId === 'source-say-so'))
+      return 'say-so';
     const lost = wanted.filter((each) => capability(each) !== 'met');
     const without = (each: Capability) => needsMeans(each) && system.byCapability.get(each)?.means.length === 0;
     if (noMeans === 'not-met' && lost.some(without)) return 'not-fitted';

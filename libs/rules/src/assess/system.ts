@@ -48,12 +48,15 @@ export function systemOf(dossier: Dossier, catalogue: Catalogue): System {
 
 function build(dossier: Dossier, catalogue: Catalogue): System {
   const facts = factsOf(dossier, catalogue);
-  const spoken = rules.flatMap((rule) =>
-    rule.evaluate(facts).map((draft): Spoken => ({
+  const said: Statement[] = [];
+  const spoken = rules.flatMap((rule) => {
+    const own = rule.evaluate(facts, said).map((draft): Spoken => ({
       statement: { ...draft, ruleId: rule.meta.id, key: `${rule.meta.id}|${draft.subject}` },
       establishes: rule.meta.establishes,
-    })),
-  );
+    }));
+    said.push(...own.map((each) => each.statement));
+    return own;
+  });
   return systemFrom(dossier, facts, spoken);
 }
 
@@ -68,7 +71,7 @@ export function systemFrom(dossier: Dossier, facts: Facts, spoken: readonly Spok
   const statements = spoken.map((each) => each.statement);
   const edges = noEdges();
   for (const each of statements) collectEdges(each.clause, edges);
-  for (const each of readingLimits(dossier)) edges.instants.add(each);
+  for (const each of readingLimits(dossier, facts.catalogue.policies, facts.zone)) edges.instants.add(each);
 
   const bears = (capability: Capability, through: ReadonlySet<string> | null) =>
     statements.flatMap((statement, index) => (bearsOn(statement, capability, through) ? [index] : []));

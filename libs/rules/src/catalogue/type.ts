@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import type { Policy } from './policy.js';
 import type { Read } from './read.js';
 import { id as idText, place, shortText } from './words.js';
 
@@ -185,4 +186,6 @@ export type EquipmentType = Read<typeof equipmentType>;
 export interface Catalogue {
   readonly version: string;
   readonly types: Readonly<Record<string, EquipmentType>>;
+  /** Every version of what the house has set for its aircraft; left out where it has set nothing. */
+  readonly policies?: readonly Policy[];
 }

@@ -11,6 +11,7 @@ import * as meter from './meter.js';
 import type { Refusal } from './refusal.js';
 import { refuse } from './refusal.js';
 import * as papers from './papers.js';
+import * as saySo from './say-so.js';
 import * as unit from './unit.js';
 import * as upkeep from './upkeep.js';
 
@@ -51,6 +52,8 @@ const definitions = [
   upkeep.holdLift,
   upkeep.completenessState,
   upkeep.adopt,
+  saySo.saySoGive,
+  saySo.saySoEnd,
   papers.identitySet,
   papers.recurringSet,
   papers.recurringEnd,

@@ -4,7 +4,17 @@ import { id } from '../catalogue/words.js';
 import { aircraft, authority, equipmentState } from './aircraft.js';
 import { antenna, electrical, link, mass, opening, placard, supplement, takenOut, unit } from './installation.js';
 import { meterDefinition, meterReading, utilisation } from './meters.js';
-import { completeness, databaseLoad, defect, directive, hold, obligation, recordHead, staticSystem } from './status.js';
+import {
+  completeness,
+  databaseLoad,
+  defect,
+  directive,
+  hold,
+  obligation,
+  recordHead,
+  sayso,
+  staticSystem,
+} from './status.js';
 import { decision, documentPack, identity, lifeLimit, paper, recurringItem } from './upkeep.js';
 
 /**
@@ -43,6 +53,8 @@ export const status = z.object({
   recurring: z.array(recurringItem),
   lifeLimits: z.array(lifeLimit),
   decisions: z.array(decision),
+  /** Left out until the first one is given, so that older records stay as they are. */
+  sayings: z.array(sayso).optional(),
 });
 
 export const meters = z.object({

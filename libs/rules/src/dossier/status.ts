@@ -235,6 +235,21 @@ export const hold = z
   .meta({ id: 'Hold' });
 export type Hold = Read<typeof hold>;
 
+/** A named person lets a result count that rests on a doubted source: the result of this rule on this subject. */
+export const sayso = z
+  .object({
+    id,
+    rule: id,
+    subject: id,
+    by: shortText,
+    reason: note,
+    from: instant,
+    /** Exclusive. Nobody speaks for ever. */
+    until: instant,
+  })
+  .meta({ id: 'SaySo' });
+export type SaySo = Read<typeof sayso>;
+
 export const listName = z
   .enum(['equipment', 'links', 'directives', 'defects', 'recurring', 'life-limits', 'placards'])
   .meta({ id: 'ListName' });

@@ -26,6 +26,7 @@ describe('what falls due', () => {
       projected: null,
       expected: '2026-04-01T05:00Z',
       combine: 'first',
+      readingEnds: null,
     });
   });
 

@@ -1,4 +1,4 @@
-import { hoursUntil, latestReading } from '../assess/meters.js';
+import { hoursUntil, latestReading, readingEnds } from '../assess/meters.js';
 import { effectOf } from './findings.js';
 import type { FindingEffect } from './findings.js';
 import { systemOf } from '../assess/system.js';
@@ -29,12 +29,15 @@ export interface DueItem {
   /** The earlier (or, for `last`, the later) of both: what a calendar shows. */
   readonly expected: Instant | null;
   readonly combine: 'first' | 'last';
+  /** From when the last reading of the meter is too old to carry it; null: not by hours, never read, or not with the others. */
+  readonly readingEnds: Instant | null;
 }
 
 const topicOf = new Map(rules.map((rule) => [rule.meta.id, rule.meta.topic]));
 const minutesPerMonth = 43_830; // 365.25 days / 12
 
 export function dueItemsOf(dossier: Dossier, catalogue: Catalogue): readonly DueItem[] {
+  const { zone } = dossier.configuration.aircraft.base;
   return systemOf(dossier, catalogue).statements.flatMap((statement) =>
     (statement.due ?? []).map((due): DueItem => {
       const hoursLeft = due.meter !== undefined && due.at !== undefined ? hoursUntil(dossier, due.meter, due.at) : null;
@@ -55,6 +58,7 @@ export function dueItemsOf(dossier: Dossier, catalogue: Catalogue): readonly Due
         projected,
         expected: (due.combine === 'first' ? both[0] : both.at(-1)) ?? null,
         combine: due.combine,
+        readingEnds: due.meter === undefined ? null : readingEnds(dossier, due.meter, catalogue.policies, zone),
       };
     }),
   );

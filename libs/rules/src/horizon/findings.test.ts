@@ -19,13 +19,13 @@ describe('a finding', () => {
   it('is open from its first minute to its last, with what can be done', () => {
     expect(ofRule('held', [lesson])).toEqual([
       {
-        key: 'held|aircraft',
+        key: 'held|h',
         ruleId: 'held',
         topic: 'authority',
-        subject: 'aircraft',
+        subject: 'h',
         outcome: 'not-met',
         messageId: 'held',
-        data: { reason: 'Panel open', by: 'J. Orrell' },
+        data: { reason: 'Panel open', by: 'J. Orrell', since: '2026-03-18T00:00Z' },
         opensAt: '2026-03-18T00:00Z',
         closesAt: '2026-03-20T00:00Z',
         above: -1,

@@ -17,7 +17,7 @@ const held = trainer({
   },
 });
 const end = '2026-05-20T00:00Z';
-const hold = 'held|aircraft';
+const hold = 'held|h';
 const hundred = 'hundred-hour-inspection|aircraft';
 
 // The trainer's meter was read on 15 March at 20:00Z, good for 31 days, with 70 hours left to its 100-hour inspection.

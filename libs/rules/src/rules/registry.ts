@@ -11,6 +11,7 @@ import { testsAfterChange } from './after-work/tests-after-change.js';
 import { held } from './authority/held.js';
 import { hirePermitted } from './authority/hire-permitted.js';
 import { kindOfOperation } from './authority/kind-of-operation.js';
+import { sourceSaySo } from './authority/source-say-so.js';
 import { dataFitsFlight } from './databases/data-fits-flight.js';
 import { dataUpdate } from './databases/data-update.js';
 import { navigationDataCurrent } from './databases/navigation-data-current.js';
@@ -62,6 +63,7 @@ import { lifeLimits } from './inspections/life-limits.js';
 import { ownRecurringItems } from './inspections/own-recurring-items.js';
 import { programInspection } from './inspections/program-inspection.js';
 import { progressiveInspection } from './inspections/progressive-inspection.js';
+import { readingAge } from './inspections/reading-age.js';
 import { staticAltimeterTest } from './inspections/static-altimeter-test.js';
 import { transponderTest } from './inspections/transponder-test.js';
 import { vorCheck } from './inspections/vor-check.js';
@@ -94,8 +96,12 @@ import { staticLeakReading } from './readings/static-leak-reading.js';
 import { transponderReadings } from './readings/transponder-readings.js';
 import type { Rule } from './rule.js';
 
-/** Every rule in force, by topic. */
+/**
+ * Every rule in force, by topic; but a hold leads, since its reason comes first wherever a verdict shows, and what speaks of the
+ * sources of all others comes last.
+ */
 export const rules: readonly Rule[] = [
+  held,
   authorisedPerson,
   controlsFreeAndSecured,
   datesInOrder,
@@ -106,7 +112,6 @@ export const rules: readonly Rule[] = [
   testEquipmentCalibrated,
   testedAltitudeMarked,
   testsAfterChange,
-  held,
   hirePermitted,
   kindOfOperation,
   dataFitsFlight,
@@ -160,6 +165,7 @@ export const rules: readonly Rule[] = [
   ownRecurringItems,
   programInspection,
   progressiveInspection,
+  readingAge,
   staticAltimeterTest,
   transponderTest,
   vorCheck,
@@ -190,4 +196,5 @@ export const rules: readonly Rule[] = [
   ifrAltitudeLimit,
   staticLeakReading,
   transponderReadings,
+  sourceSaySo,
 ];

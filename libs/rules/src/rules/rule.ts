@@ -1,7 +1,7 @@
 import type { SourceRef } from '../facts/source.js';
 import type { Facts } from '../graph/facts.js';
 import type { Capability } from '../verdict/capability.js';
-import type { Draft } from '../verdict/result.js';
+import type { Draft, Statement } from '../verdict/result.js';
 
 export const topics = [
   'authority',
@@ -41,9 +41,12 @@ export interface RuleMeta {
  */
 export interface Rule {
   readonly meta: RuleMeta;
-  readonly evaluate: (facts: Facts) => readonly Draft[];
+  readonly evaluate: Evaluate;
 }
 
-export function defineRule(meta: RuleMeta, evaluate: (facts: Facts) => readonly Draft[]): Rule {
+/** `said`: what the rules before it in the list stated, for a rule that speaks of the sources of others. */
+type Evaluate = (facts: Facts, said?: readonly Statement[]) => readonly Draft[];
+
+export function defineRule(meta: RuleMeta, evaluate: Evaluate): Rule {
   return { meta, evaluate };
 }

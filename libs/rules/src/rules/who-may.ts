@@ -2,6 +2,7 @@ import type { FunctionCode } from '../catalogue/type.js';
 import type { Aircraft } from '../dossier/aircraft.js';
 import type { Agency, Rating } from '../dossier/common.js';
 import type { SourceRef } from '../facts/source.js';
+import type { Facts } from '../graph/facts.js';
 import { holdsAny } from './accomplished.js';
 import { aim, cfr, practice } from './cite.js';
 
@@ -93,6 +94,13 @@ export function release(functions: ReadonlySet<FunctionCode> | null, certificate
       return holdsAny(agency, 'private-pilot', 'sport-pilot') === false ? false : null;
     },
   };
+}
+
+/** Approval for return to service of work on these subjects, one of which may be gone. */
+export function releaseOf({ units, dossier }: Facts, subjects: readonly string[]): Task {
+  const worked = subjects.map((each) => units.get(each)?.functions ?? null);
+  const functions = worked.includes(null) ? null : new Set(worked.flatMap((each) => [...(each ?? [])]));
+  return release(functions, dossier.configuration.aircraft.certificate);
 }
 
 /**

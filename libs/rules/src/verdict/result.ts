@@ -1,6 +1,7 @@
 import type { SourceStatus } from '../facts/source.js';
 import type { Centihours } from '../time/hours.js';
 import type { CivilDate, Instant } from '../time/instant.js';
+import type { Policy } from '../catalogue/policy.js';
 import type { Capability } from './capability.js';
 import type { Clause, MeterId, Outcome } from './clause.js';
 import type { FlightConditions } from './conditions.js';
@@ -72,7 +73,7 @@ export interface Result {
 
 /** Not fitted is 'no', not judged is 'cannot-tell'; `standing` tells them apart. */
 export type Ready = 'yes' | 'no' | 'cannot-tell';
-export type Standing = 'judged' | 'not-fitted' | 'not-wanted' | 'not-judged' | 'held';
+export type Standing = 'judged' | 'not-fitted' | 'not-wanted' | 'not-judged' | 'held' | 'in-work' | 'say-so';
 
 export interface Verdict {
   readonly ready: Ready;
@@ -104,6 +105,8 @@ export interface Assessment {
     readonly zones: string;
     readonly moment: Moment;
     readonly conditions: FlightConditions;
+    /** What the house had set, in every version; left out where it had set nothing. */
+    readonly policies?: readonly Policy[];
   };
   readonly results: readonly Result[];
   /** `flight` is the flight asked about; the others are fixed operations under the same conditions. */

@@ -74,6 +74,39 @@ export const AircraftQuery = graphql(`
         hoursLeft
         projected
         expected
+        readingEnds
+      }
+      holds {
+        id
+        reason
+        by
+        from
+        until
+        open
+        job {
+          id
+          title
+        }
+        lifted {
+          reason
+          by
+          at
+        }
+      }
+      wantsSaySo {
+        result
+        text
+        status
+        mayGive
+      }
+      sayings {
+        id
+        result
+        by
+        reason
+        from
+        until
+        open
       }
       databases {
         id
@@ -208,6 +241,39 @@ export const LatestEntriesQuery = graphql(`
   }
 `);
 
+export const PlaceHoldMutation = graphql(`
+  mutation PlaceHold($input: PlaceHoldInput!) {
+    placeHold(input: $input) {
+      id
+    }
+  }
+`);
+
+export const LiftHoldMutation = graphql(`
+  mutation LiftHold($input: LiftHoldInput!) {
+    liftHold(input: $input) {
+      id
+    }
+  }
+`);
+
+export const GiveSaySoMutation = graphql(`
+  mutation GiveSaySo($input: GiveSaySoInput!) {
+    giveSaySo(input: $input) {
+      id
+    }
+  }
+`);
+
+export const EndSaySoMutation = graphql(`
+  mutation EndSaySo($input: EndSaySoInput!) {
+    endSaySo(input: $input) {
+      id
+    }
+  }
+`);
+
+export type Hold = NonNullable<ResultOf<typeof AircraftQuery>['aircraft']>['holds'][number];
 export type AircraftAnswer = NonNullable<ResultOf<typeof AircraftQuery>['aircraft']>;
 export type LineAnswer = NonNullable<ResultOf<typeof LineQuery>['aircraft']>['line'];
 export type EntryAnswer = NonNullable<

@@ -13,6 +13,8 @@ import { Empty, Loading, Trouble } from '../../ui/states.js';
 import { StatusMark } from '../../ui/status-mark.js';
 import { ChosenLine } from './components/chosen-line.js';
 import { History } from './components/history.js';
+import { Holds } from './components/holds.js';
+import { SaySo } from './components/say-so.js';
 import { DatabasesTable, DueTable, FindingsTable, LinksTable, MetersTable, UnitsTable } from './components/tables.js';
 import { Verdicts } from './components/verdicts.js';
 import { AircraftQuery, type AircraftAnswer } from './query.js';
@@ -63,6 +65,7 @@ function Shown({ aircraft, asked, chosen }: ShownProps) {
   return (
     <div className="tw-stack-wide tw-aircraft">
       <Head aircraft={aircraft} when={when} asked={asked} />
+      <Holds aircraft={aircraft} when={when} />
       <nav aria-label="On this page" className="tw-page-nav tw-no-print">
         <a href="#verdicts">What it may be used for</a>
         <a href="#findings">Findings ({aircraft.findings.length})</a>
@@ -74,6 +77,7 @@ function Shown({ aircraft, asked, chosen }: ShownProps) {
       </nav>
       <Part id="verdicts" title="What it may be used for">
         <Verdicts aircraft={aircraft} asked={asked} chosen={chosen} until={until} unitName={unitName} />
+        <SaySo aircraft={aircraft} when={when} />
         <ChosenLine aircraft={aircraft} profileId={chosen} when={when} />
         <Caution />
       </Part>

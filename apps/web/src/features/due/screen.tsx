@@ -7,7 +7,7 @@ import { graphql, type ResultOf } from '../../graphql.js';
 import { dueByWeekChart, mondayOf } from '../../trade/due-chart.js';
 import { topicOf, topicOptions } from '../../trade/topics.js';
 import { clockNow, whenWords } from '../../trade/time.js';
-import { dueWords, effectWords } from '../../trade/words.js';
+import { dueWords, effectWords, oldReadingWords } from '../../trade/words.js';
 import { Caution } from '../../ui/caution.js';
 import { Chart } from '../../ui/chart.js';
 import { FilterBar, Pick } from '../../ui/filter-bar.js';
@@ -31,6 +31,7 @@ const DueAheadQuery = graphql(`
           meter
           at
           hoursLeft
+          readingEnds
           projected
           expected
           aircraft {
@@ -144,7 +145,12 @@ const columns: readonly Column<Due>[] = [
     head: 'Hours left',
     sort: (item) => item.hoursLeft,
     align: 'end',
-    cell: (item) => (item.at == null ? '' : item.hoursLeft == null ? 'cannot tell' : `${item.hoursLeft} h`),
+    cell: (item) =>
+      item.at == null
+        ? ''
+        : item.hoursLeft == null
+          ? 'cannot tell'
+          : `${item.hoursLeft} h${oldReadingWords(item, clockNow())}`,
   },
   { key: 'expected', head: 'Expected', sort: (item) => item.expected, cell: expectedWords },
   {

@@ -41,6 +41,7 @@ const deeds: Readonly<Record<string, string>> = {
   refused: 'Was refused',
   import: 'Read files in',
   export: 'Took data away',
+  'policy.set': 'Set the policy',
 };
 
 /** 'Changed the person Jory Pellam'. */
@@ -62,6 +63,13 @@ const labels: Readonly<Record<string, string>> = {
   address: 'From address',
   action: 'Right that it takes',
   door: 'Asked for',
+  from: 'Counts from',
+  days: 'Days for which a reading counts',
+  noticeDays: 'Remarked on after days',
+  count: 'Count of days',
+  statuses: 'Sources that want a say-so',
+  by: 'Whose say-so counts',
+  reason: 'Why',
 };
 
 export interface ChangedValue {
@@ -94,6 +102,9 @@ const coded = new Set([
   'airspace',
   'approaches',
   'asFound',
+  'count',
+  'statuses',
+  'by',
 ]);
 
 function valueWords(field: string, value: unknown): string {

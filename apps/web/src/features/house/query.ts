@@ -44,6 +44,35 @@ export type Operator = Lists['operators'][number];
 export type Base = Lists['bases'][number];
 export type Profile = Lists['profiles'][number];
 
+export const HousePoliciesQuery = graphql(`
+  query HousePolicies {
+    housePolicies {
+      kind
+      version
+      inForce
+      versions {
+        version
+        from
+        body
+        reason
+        setBy
+        setAt
+      }
+    }
+  }
+`);
+
+export type HousePolicy = ResultOf<typeof HousePoliciesQuery>['housePolicies'][number];
+
+export const SetHousePolicyMutation = graphql(`
+  mutation SetHousePolicy($input: SetHousePolicyInput!) {
+    setHousePolicy(input: $input) {
+      kind
+      version
+    }
+  }
+`);
+
 export const HouseEntriesQuery = graphql(`
   query HouseEntries($after: String) {
     houseEntries(first: 30, after: $after) {

@@ -7,6 +7,7 @@ import { Loading, Trouble } from '../../ui/states.js';
 import { Bases } from './components/bases.js';
 import { Entries } from './components/entries.js';
 import { Operators } from './components/operators.js';
+import { Policies } from './components/policies.js';
 import { Profiles } from './components/profiles.js';
 import { HouseEntriesQuery, HouseJudgingQuery, HouseListsQuery } from './query.js';
 
@@ -32,6 +33,7 @@ export function HouseScreen() {
     <div className="tw-stack-wide">
       <h1>{viewer.organisation.name}</h1>
       <Profiles {...{ profiles, aircraft, judgingAgain, mayWrite, reload }} />
+      <Policies {...{ zone, mayWrite, reload }} />
       <Operators {...{ operators, mayWrite, reload }} />
       <Bases {...{ bases, mayWrite, reload }} />
       <Entries zone={zone} />

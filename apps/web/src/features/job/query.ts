@@ -80,6 +80,38 @@ export const PlansQuery = graphql(`
       draft
       createdBy
       updatedAt
+      state
+      startedAt
+      startedBy
+      openAtStart
+      endedBecause
+    }
+  }
+`);
+
+export const StartJobMutation = graphql(`
+  mutation StartJob($input: StartJobInput!) {
+    startJob(input: $input) {
+      id
+      state
+    }
+  }
+`);
+
+export const StopJobMutation = graphql(`
+  mutation StopJob($input: StopJobInput!) {
+    stopJob(input: $input) {
+      id
+      state
+    }
+  }
+`);
+
+export const ReleaseJobMutation = graphql(`
+  mutation ReleaseJob($input: ReleaseJobInput!) {
+    releaseJob(input: $input) {
+      id
+      state
     }
   }
 `);

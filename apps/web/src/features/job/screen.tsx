@@ -37,7 +37,7 @@ export function JobScreen() {
       key={aircraft.id}
       aircraft={aircraft}
       dossier={aircraft.dossier as Dossier}
-      catalogue={{ version: slice.version, types: { ...types.all, ...slice.types } }}
+      catalogue={{ ...slice, types: { ...types.all, ...slice.types } }}
       profiles={profiles as readonly Profile[]}
       onReload={async () => (await refetch()).data?.aircraft?.revision ?? null}
     />

@@ -11,6 +11,8 @@ export interface DraftHandle {
   readonly setSteps: (steps: readonly Step[]) => void;
   /** The plan now stands on this entry number; sent again it is another request. */
   readonly rebase: (revision: number) => void;
+  /** Our own act moved the record from one entry number to another: a plan that stood on the first stands on the second. */
+  readonly begin: (from: number, to: number, steps: readonly Step[] | null) => void;
   readonly clear: (revision: number) => void;
 }
 
@@ -37,6 +39,13 @@ export function useDraft(aircraftId: string, revision: number): DraftHandle {
         commitKey: crypto.randomUUID(),
       }),
     rebase: (to) => put({ ...draft, revision: to, commitKey: crypto.randomUUID() }),
+    begin: (from, to, steps) =>
+      put({
+        ...draft,
+        revision: draft.steps.length === 0 || draft.revision === from ? to : draft.revision,
+        steps: steps ?? draft.steps,
+        commitKey: crypto.randomUUID(),
+      }),
     clear: (to) => put(fresh(aircraftId, to)),
   };
 }

@@ -18,7 +18,7 @@ const row = {
   revision: 7,
   hoursPerMonth: 30,
   readingGoodForDays: 31,
-  readingAgeOfHouse: true,
+  ownReadingAge: null,
   meters: [tach],
 } as SheetRow;
 

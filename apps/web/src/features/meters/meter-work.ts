@@ -51,7 +51,7 @@ export function startWork(row: SheetRow, meter: SheetMeter | null, nowLocal: str
     pace: String(meter?.perFlightHour ?? 1),
     standsFor: meter?.timeInService ?? !row.meters.some(({ timeInService }) => timeInService),
     perMonth: row.hoursPerMonth === null ? '' : String(row.hoursPerMonth),
-    goodForDays: row.readingAgeOfHouse ? '' : String(row.readingGoodForDays),
+    goodForDays: row.ownReadingAge === null ? '' : String(row.ownReadingAge),
   };
 }
 

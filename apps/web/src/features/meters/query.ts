@@ -18,7 +18,7 @@ export const MeterSheetQuery = graphql(`
           revision
           hoursPerMonth
           readingGoodForDays
-          readingAgeOfHouse
+          ownReadingAge
           meters {
             id
             name

@@ -6,7 +6,7 @@ import type { Draft } from '../../verdict/result.js';
 import { findOut, recordIt } from '../remedies.js';
 import { defineRule } from '../rule.js';
 import type { Task } from '../who-may.js';
-import { release, tasks } from '../who-may.js';
+import { releaseOf, tasks } from '../who-may.js';
 
 /** Authority is a matter of the task, not of the job: one job may need two entries by two signers. What a wrong signer costs, the rule of the test says. */
 export const authorisedPerson = defineRule(
@@ -80,15 +80,12 @@ const byKind: Partial<Record<RecordKind, Task>> = {
   'pilot-flight-check': tasks.pilotCheck,
 };
 
-function taskOf({ dossier, units }: Facts, record: RecordHead): Task | null {
-  const { certificate } = dossier.configuration.aircraft;
+function taskOf(facts: Facts, record: RecordHead): Task | null {
+  const { certificate } = facts.dossier.configuration.aircraft;
   if (record.kind === 'condition-inspection' && certificate !== 'light-sport') return tasks.experimentalInspection;
   if (record.kind === 'condition-inspection') return tasks.lightSportInspection;
   // 91.327(c) and 91.319(g) name other people than 91.409(b).
   if (record.kind === 'hundred-hour-inspection' && (certificate === 'light-sport' || certificate === 'experimental'))
     return tasks.lightSportInspection;
-  if (record.kind !== 'release-entry') return byKind[record.kind] ?? null;
-  const worked = record.subjects.map((each) => units.get(each)?.functions ?? null);
-  const functions = worked.includes(null) ? null : new Set(worked.flatMap((each) => [...(each ?? [])]));
-  return release(functions, certificate);
+  return record.kind === 'release-entry' ? releaseOf(facts, record.subjects) : (byKind[record.kind] ?? null);
 }

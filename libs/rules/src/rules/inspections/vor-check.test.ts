@@ -2,6 +2,7 @@ import { mechanic, pilot, readingsOf, recordOf, unitOf } from '../../../testing/
 import { dossierOf } from '../../../testing/dossiers.js';
 import { testRule } from '../../../testing/rule-tester.js';
 import { dualVorCheck, vorCheck as checkOf } from '../../../testing/sample-readings.js';
+import type { Policy } from '../../catalogue/policy.js';
 import type { VorReadings } from '../../dossier/readings.js';
 import type { RecordHead } from '../../dossier/status.js';
 import { vorCheck } from './vor-check.js';
@@ -26,6 +27,8 @@ const ground = (error: number, part: Partial<VorReadings> = {}) => ({ ...checkOf
 const good = ground(2);
 const soon = '2026-02-05T12:00Z';
 const ifr = { rules: 'ifr' } as const;
+const earlierFrom = (from: string): Policy => ({ kind: 'day-count', version: 1, from, body: { count: 'earlier' } });
+const usualFrom = (from: string): Policy => ({ kind: 'day-count', version: 2, from, body: { count: 'usual' } });
 const procedure = (part: Partial<RecordHead> = {}) =>
   check(null, {
     outcome: 'approved',
@@ -62,6 +65,52 @@ testRule(vorCheck, [
     flight: ifr,
     expect: 'met',
     data: { lastGood: '2028-03-02' },
+  },
+  // A house may count a day less (regulatory facts, open question 2: whether D+30 is inside is a reading). From 2 Mar, Chicago's
+  // days begin at 06:00 UTC: good through 1 March then, though the usual count reaches through the 2nd.
+  {
+    name: 'the house counts a day less: day 29, last minute',
+    dossier: of(check(good)),
+    policies: [earlierFrom('2026-02-01')],
+    at: '2026-03-02T05:59Z',
+    flight: ifr,
+    expect: 'met',
+    data: { lastGood: '2026-03-01' },
+  },
+  {
+    name: 'the house counts a day less: day 30',
+    dossier: of(check(good)),
+    policies: [earlierFrom('2026-02-01')],
+    at: '2026-03-02T06:00Z',
+    flight: ifr,
+    expect: 'not-met',
+    message: 'lapsed',
+  },
+  {
+    name: 'the house counts a day less only from the day after day 30: day 30, last minute',
+    dossier: of(check(good)),
+    policies: [earlierFrom('2026-03-03')],
+    at: '2026-03-03T05:59Z',
+    flight: ifr,
+    expect: 'met',
+    data: { lastGood: '2026-03-02' },
+  },
+  {
+    name: 'no policy reaches past day 30',
+    dossier: of(check(good)),
+    policies: [earlierFrom('2026-02-01'), usualFrom('2026-03-02')],
+    at: '2026-03-03T06:00Z',
+    flight: ifr,
+    expect: 'not-met',
+  },
+  {
+    name: 'the house went back to the usual count: day 30',
+    dossier: of(check(good)),
+    policies: [earlierFrom('2026-02-01'), usualFrom('2026-03-02')],
+    at: '2026-03-02T06:00Z',
+    flight: ifr,
+    expect: 'met',
+    data: { lastGood: '2026-03-02' },
   },
   {
     name: 'lapsed, under VFR',

@@ -1,4 +1,3 @@
-import type { Recurrence } from '../../calculations/recurrence.js';
 import { judgeVorCheck } from '../../calculations/vor-check.js';
 import type { RecordHead } from '../../dossier/status.js';
 import { votBearingsDeg, vorCheckDays } from '../../facts/vor.js';
@@ -11,8 +10,8 @@ import { unitsWith } from '../altitude-chain.js';
 import type { Counted } from '../accomplished.js';
 import { accomplished } from '../accomplished.js';
 import { cfr } from '../cite.js';
+import { countedInDays } from '../day-count.js';
 import { endOfDay } from '../periodic.js';
-import { recurring } from '../recurring.js';
 import { findEntry, recordIt } from '../remedies.js';
 import { defineRule } from '../rule.js';
 import { wasUnit } from '../subjects.js';
@@ -20,14 +19,6 @@ import { tasks } from '../who-may.js';
 
 const procedure = cfr('91.171(a)(1)');
 const written = cfr('91.171(d)');
-/** Day D+30 is inside: our reading. A stricter house counts to D+29 and lowers the figure in the published values. */
-const thirtyDays: Recurrence = {
-  parts: [{ kind: 'days', count: vorCheckDays.value }],
-  combine: 'first',
-  countFrom: 'done',
-  toleranceFor: 'none',
-};
-
 /** Costs the VOR of the one receiver. Localizer and glide slope are another signal: an ILS is never lost with it. */
 export const vorCheck = defineRule(
   {
@@ -53,10 +44,11 @@ function ofReceiver(facts: Facts, unit: UnitFacts): Draft {
     also: (record) => (record.outcome === 'approved' ? underProcedure(record) : fields(facts, unit, record)),
   });
   const maintained = entries.filter((each) => each.record.outcome === 'approved');
-  const checked = recurring(
+  // Day D+30 is inside: our reading. A stricter house counts to D+29.
+  const checked = countedInDays(
     facts,
     entries.filter((each) => each.record.outcome !== 'approved'),
-    thirtyDays,
+    vorCheckDays.value,
     {
       what: 'vor-check',
       label: 'within-thirty-days',

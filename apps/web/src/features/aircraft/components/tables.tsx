@@ -1,5 +1,6 @@
 import type { Dossier } from '@tallywing/rules';
-import { codeWords, dueWords, effectWords, subjectWords } from '../../../trade/words.js';
+import { clockNow } from '../../../trade/time.js';
+import { codeWords, dueWords, effectWords, oldReadingWords, subjectWords } from '../../../trade/words.js';
 import { remedyWords } from '../../../trade/remedies.js';
 import { StatusMark } from '../../../ui/status-mark.js';
 import { DataTable, type Column } from '../../../ui/table.js';
@@ -120,7 +121,7 @@ function dayWords(item: Due, when: (instant: string) => string): string {
 function hoursOf(item: Due, meterName: (id: string) => string): string {
   if (item.at == null) return '';
   const left = item.hoursLeft == null ? 'left: cannot tell' : `${item.hoursLeft} h left`;
-  return `at ${item.at} h on ${meterName(item.meter ?? '')}, ${left}`;
+  return `at ${item.at} h on ${meterName(item.meter ?? '')}, ${left}${oldReadingWords(item, clockNow())}`;
 }
 
 function expectedWords(item: Due, when: (instant: string) => string): string {

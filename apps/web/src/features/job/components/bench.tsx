@@ -10,9 +10,10 @@ import { Desk } from '../desk.js';
 import type { Profile } from '../../../trade/effect.js';
 import { specFor } from '../follow.js';
 import { inputOf } from '../../../form/change-input.js';
-import type { Plan } from '../plan.js';
+import type { Plan, Step } from '../plan.js';
 import { CommitMutation, type JobAnswer, type Recorded } from '../query.js';
 import { useDraft } from '../use-draft.js';
+import { InWork, useJobInWork } from './in-work.js';
 import { KeptPlans } from './kept-plans.js';
 import { Meanwhile } from './meanwhile.js';
 import { RecordedNote } from './recorded-note.js';
@@ -36,8 +37,23 @@ export function Bench({ aircraft, dossier, catalogue, profiles, onReload }: Benc
   const [recorded, setRecorded] = useState<Recorded | null>(null);
   const drafts = useDraft(aircraft.id, aircraft.revision);
   const { draft } = drafts;
+  const [starting, setStarting] = useState(false);
+  const [chosen, setChosen] = useState<string | null>(null);
+  const jobInWork = useJobInWork(aircraft.id, chosen);
   const { zone } = aircraft.base;
   const now = useMinute();
+
+  /** The hold that starting places is an entry of our own, not somebody else's change; nothing is recorded beside it. */
+  async function begin(start: () => Promise<unknown>, steps: readonly Step[] | null) {
+    setStarting(true);
+    try {
+      await start();
+      const revision = await onReload();
+      drafts.begin(aircraft.revision, revision ?? aircraft.revision, steps);
+    } finally {
+      setStarting(false);
+    }
+  }
 
   async function record(plan: Plan) {
     setProblem(null);
@@ -51,6 +67,7 @@ export function Bench({ aircraft, dossier, catalogue, profiles, onReload }: Benc
             expectedRevision: draft.revision,
             key: draft.commitKey,
             changes: changes as never,
+            jobId: jobInWork,
           },
         },
       });
@@ -79,7 +96,7 @@ export function Bench({ aircraft, dossier, catalogue, profiles, onReload }: Benc
   }
 
   // While our own work is on its way the record may be seen to move before its answer is here.
-  const behind = !loading && draft.steps.length > 0 && draft.revision < aircraft.revision;
+  const behind = !loading && !starting && draft.steps.length > 0 && draft.revision < aircraft.revision;
   return (
     <div className="tw-stack-wide">
       <header className="tw-screen-head">
@@ -120,10 +137,21 @@ export function Bench({ aircraft, dossier, catalogue, profiles, onReload }: Benc
           wayOut="Its storage is full or switched off: record the work before you leave this page."
         />
       )}
+      <InWork
+        aircraftId={aircraft.id}
+        dossier={dossier}
+        catalogue={catalogue}
+        now={now}
+        recordsFor={jobInWork}
+        onRecordFor={setChosen}
+        onStart={begin}
+        onChanged={onReload}
+      />
       <KeptPlans
         aircraftId={aircraft.id}
         draft={draft}
         onTakeUp={drafts.setSteps}
+        onStart={begin}
         when={(instant) => whenWords(instant, zone)}
       />
       <Desk
@@ -139,7 +167,7 @@ export function Bench({ aircraft, dossier, catalogue, profiles, onReload }: Benc
           drafts.setSteps(steps);
         }}
         mayRecord={viewer.may.includes('aircraft.record') && !behind}
-        recording={loading}
+        recording={loading || starting}
         onRecord={(plan) => void record(plan)}
       />
     </div>

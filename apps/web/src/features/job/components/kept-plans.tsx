@@ -7,24 +7,26 @@ import { Field } from '../../../ui/field.js';
 import { useToast } from '../../../ui/toast.js';
 import type { Draft } from '../draft.js';
 import type { Step } from '../plan.js';
+import { StartWork, type OnStart } from './start-work.js';
 import { CreatePlanMutation, DiscardPlanMutation, PlansQuery, SavePlanMutation, type KeptPlan } from '../query.js';
 
 export interface KeptPlansProps {
   readonly aircraftId: string;
   readonly draft: Draft;
   readonly onTakeUp: (steps: readonly Step[]) => void;
+  readonly onStart: OnStart;
   readonly when: (instant: string) => string;
 }
 
 /** Plans that are kept with the aircraft, so that the next shift or another tablet can take them up. */
-export function KeptPlans({ aircraftId, draft, onTakeUp, when }: KeptPlansProps) {
+export function KeptPlans({ aircraftId, draft, onTakeUp, onStart, when }: KeptPlansProps) {
   const { data } = useQuery(PlansQuery, {
     variables: { aircraftId },
     fetchPolicy: 'network-only',
     nextFetchPolicy: 'cache-first',
   });
   const [naming, setNaming] = useState(false);
-  const plans = data?.jobs ?? [];
+  const plans = (data?.jobs ?? []).filter(({ state }) => state === 'OPEN');
   if (plans.length === 0 && draft.steps.length === 0) return null;
   return (
     <details className="tw-sheet tw-no-print" open={naming || undefined}>
@@ -32,7 +34,7 @@ export function KeptPlans({ aircraftId, draft, onTakeUp, when }: KeptPlansProps)
       <div className="tw-stack">
         <ul className="tw-owed">
           {plans.map((plan) => (
-            <PlanRow key={plan.id} plan={plan} aircraftId={aircraftId} onTakeUp={onTakeUp} when={when} />
+            <PlanRow key={plan.id} {...{ plan, aircraftId, onTakeUp, onStart, when }} />
           ))}
         </ul>
         {draft.steps.length > 0 && <KeepForm aircraftId={aircraftId} draft={draft} onNaming={setNaming} />}
@@ -45,8 +47,9 @@ function PlanRow({
   plan,
   aircraftId,
   onTakeUp,
+  onStart,
   when,
-}: { plan: KeptPlan; aircraftId: string } & Pick<KeptPlansProps, 'onTakeUp' | 'when'>) {
+}: { plan: KeptPlan; aircraftId: string } & Pick<KeptPlansProps, 'onTakeUp' | 'onStart' | 'when'>) {
   const [discard, { loading }] = useMutation(DiscardPlanMutation, {
     refetchQueries: [{ query: PlansQuery, variables: { aircraftId } }],
   });
@@ -65,6 +68,7 @@ function PlanRow({
         ) : (
           <span className="tw-soft">made with another form of this screen</span>
         )}
+        <StartWork job={plan} steps={steps} onStart={onStart} />
         <Button look="quiet" busy={loading} onClick={() => void discard({ variables: { id: plan.id } })}>
           Discard
         </Button>

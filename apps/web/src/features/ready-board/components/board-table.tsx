@@ -1,4 +1,5 @@
 import { Link } from 'react-router';
+import { useSession } from '../../../app/session.js';
 import { sourceStatusWords, type SourceStatusName } from '../../../ui/source.js';
 import { StatusMark } from '../../../ui/status-mark.js';
 import { statusWords } from '../../../ui/status-words.js';
@@ -14,6 +15,7 @@ export interface BoardTableProps {
 
 /** Aircraft by flight profile. Every answer is a link to its reasons. */
 export function BoardTable({ rows, profiles, asked }: BoardTableProps) {
+  const mayHold = useSession().viewer.may.includes('hold.place');
   const columns: Column<Row>[] = [
     {
       key: 'registration',
@@ -27,6 +29,15 @@ export function BoardTable({ rows, profiles, asked }: BoardTableProps) {
           <span className="tw-soft tw-small tw-board-where">
             {row.operator}, {row.base}
           </span>
+          {mayHold && (
+            <Link
+              to={`/aircraft/${row.id}?hold=place`}
+              aria-label={`Hold ${row.registration}`}
+              className="tw-board-hold tw-small tw-no-print"
+            >
+              Hold
+            </Link>
+          )}
         </div>
       ),
     },
@@ -63,12 +74,14 @@ export function BoardTable({ rows, profiles, asked }: BoardTableProps) {
 const order: Readonly<Record<Cell['status'], number>> = {
   yes: 0,
   'judged-again': 1,
-  'cannot-tell': 2,
-  'not-judged': 3,
-  no: 4,
-  held: 5,
-  'not-fitted': 6,
-  'not-wanted': 7,
+  'say-so': 2,
+  'cannot-tell': 3,
+  'not-judged': 4,
+  no: 5,
+  held: 6,
+  'in-work': 7,
+  'not-fitted': 8,
+  'not-wanted': 9,
 };
 
 function Answer({ cell, row, profile, asked }: { cell: Cell; row: Row; profile: string; asked: Asked }) {
