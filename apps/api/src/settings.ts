@@ -20,6 +20,8 @@ export interface Settings {
   readonly origins: readonly string[];
   /** True when a reverse proxy in front sets the forwarded headers. */
   readonly trustProxy: boolean;
+  /** False where workers of their own do what the API otherwise does beside serving. */
+  readonly worker: boolean;
 }
 
 /** A setting that cannot be used. The message names it and says what to do. */
@@ -40,6 +42,10 @@ export function readSettings(environment: NodeJS.ProcessEnv): Settings {
   if (demo !== 'on' && demo !== 'off' && demo !== 'auto') {
     throw new SettingsError(`DEMO is "${demo}". Use "on" or "off", or leave it out.`);
   }
+  const worker = environment['WORKER'] ?? 'on';
+  if (worker !== 'on' && worker !== 'off') {
+    throw new SettingsError(`WORKER is "${worker}". Use "off" where a worker of its own runs, or leave it out.`);
+  }
   const databaseUrl = addressOf(environment, 'DATABASE_URL', 'to use the built-in server');
   return {
     port,
@@ -50,6 +56,7 @@ export function readSettings(environment: NodeJS.ProcessEnv): Settings {
     demo,
     origins: (environment['ORIGINS'] ?? '').split(',').filter((origin) => origin !== ''),
     trustProxy: environment['TRUST_PROXY'] === 'on',
+    worker: worker === 'on',
   };
 }
 

@@ -7,6 +7,7 @@ import type { AircraftRow } from './aircraft.data.js';
 import { writeDifferences } from './differences.data.js';
 import type { Written } from './differences.data.js';
 import { judge } from './judge.js';
+import { noteEdges } from './notices.data.js';
 
 /** What replaying the entries of one aircraft gave, beside what is stored. */
 export interface Replayed {
@@ -59,6 +60,7 @@ export async function judgeAgain(
   const dossier = dossierOf(row);
   const catalogue = await data.catalogueFor(typeIdsOf(dossier));
   const judged = judge(dossier, catalogue, await data.profiles(), now);
+  await noteEdges(connection, organisationId, [row.id], now);
   await data.restamp(
     row.id,
     { ...judged.stamp, catalogue: catalogue.version, assessment: judged.shown.hash, windowsTo: judged.windowsTo },

@@ -23,6 +23,16 @@ export function stampOf(profiles: readonly Profile[]): Stamp {
   return { rules: rulesVersion, zones, profiles: contentHash(asked).slice(0, 16) };
 }
 
+/** Versions are numbers between dots, the later one greater at the first that differs: 2026.11.27.12 comes after 2026.11.27.9. */
+export function isLaterVersion(one: string, than: string): boolean {
+  const numbers = than.split('.').map(Number);
+  for (const [at, part] of one.split('.').map(Number).entries()) {
+    const other = numbers[at] ?? -1;
+    if (part !== other) return part > other;
+  }
+  return false;
+}
+
 /** Entries never change under an id, so the ids used say which slice of the catalogue a verdict rests on. */
 export function catalogueVersion(typeIds: readonly string[]): string {
   return contentHash([...new Set(typeIds)].sort()).slice(0, 16);

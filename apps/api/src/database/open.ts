@@ -5,11 +5,13 @@ import { startEmbedded } from './embedded.js';
 import { migrate } from './migrate.js';
 import { ServerError } from './places.js';
 import { probe } from './probe.js';
+import { Queue } from './queue.js';
 
 export interface OpenDatabase {
   readonly database: Database;
   /** For the one connection that listens: straight to the server, never through a pool. */
   readonly listenUrl: string;
+  readonly queue: Queue;
   close(): Promise<void>;
 }
 
@@ -28,18 +30,29 @@ export async function openDatabase(settings: Settings, say: (line: string) => vo
     const applied = await migrate(direct);
     say(applied.length === 0 ? 'tables up to date' : `tables brought up to date: ${applied.join(', ')}`);
     const runtime = server ? await runtimeUrl(url, server.runtimePassword) : url;
+    const listenUrl = server ? runtime : direct;
+    const queue = new Queue(listenUrl);
     const database = new Database(runtime);
+    const close = async (): Promise<void> => {
+      await queue.close();
+      await database.close();
+    };
+    await queue.prepare().catch(async (error: unknown) => {
+      await close();
+      throw error;
+    });
     const wrong = await probe(database);
     if (wrong.length > 0) {
-      await database.close();
+      await close();
       throw new ServerError(`The database does not keep organisations apart: ${wrong.join('; ')}. Nothing was served.`);
     }
     say('organisations kept apart');
     return {
       database,
-      listenUrl: server ? runtime : direct,
+      listenUrl,
+      queue,
       close: async () => {
-        await database.close();
+        await close();
         await server?.release();
       },
     };
@@ -58,7 +71,7 @@ async function runtimeUrl(ownerUrl: string, password: string): Promise<string> {
     await owner.query(
       `${rowCount === 0 ? 'create' : 'alter'} role tallywing_runtime login noinherit nosuperuser nobypassrls password ${owner.escapeLiteral(password)}`,
     );
-    await owner.query('grant tallywing_app to tallywing_runtime');
+    await owner.query('grant tallywing_app, tallywing_queue to tallywing_runtime');
   } finally {
     await owner.end();
   }

@@ -106,6 +106,7 @@ export class HouseData {
   }
 
   async addProfile(profile: Omit<HouseProfile, 'revision'>): Promise<void> {
+    this.connection.judgeAgain();
     await this.connection.query(
       'insert into flight_profiles (organisation_id, id, name, sort, conditions, wanted) values ($1, $2, $3, $4, $5, $6)',
       [this.organisationId, profile.id, profile.name, profile.sort, JSON.stringify(profile.conditions), profile.wanted],
@@ -113,6 +114,7 @@ export class HouseData {
   }
 
   async amendProfile(profile: Pick<HouseProfile, 'id' | 'name' | 'wanted' | 'conditions'>): Promise<void> {
+    this.connection.judgeAgain();
     await this.connection.query(
       `update flight_profiles set name = $3, conditions = $4, wanted = $5, revision = revision + 1
        where organisation_id = $1 and id = $2`,
