@@ -38,20 +38,25 @@ export async function noteEdges(
   );
 }
 
-/** Aircraft of which anything begins or ends in the span: what their boards show is different after it. */
+/** Aircraft of which anything that was foreseen begins or ends in the span: what their boards show is different after it. */
 export async function withEdge(
   connection: Connection,
   organisationId: string,
   after: Date,
   to: Date,
 ): Promise<readonly string[]> {
-  const rows = await connection.query<{ aircraft_id: string }>(
-    `select aircraft_id from findings
-     where organisation_id = $1 and above < 0 and (opens_at > $2 and opens_at <= $3 or closes_at > $2 and closes_at <= $3)
-     union select aircraft_id from ready_windows where organisation_id = $1 and above < 0 and from_at > $2 and from_at <= $3`,
+  const rows = await connection.query<{ id: string }>(
+    `select distinct a.id from aircraft a join (
+       select aircraft_id, opens_at as at from findings where organisation_id = $1 and above < 0 and opens_at > $2 and opens_at <= $3
+       union all
+       select aircraft_id, closes_at from findings where organisation_id = $1 and above < 0 and closes_at > $2 and closes_at <= $3
+       union all
+       select aircraft_id, from_at from ready_windows where organisation_id = $1 and above < 0 and from_at > $2 and from_at <= $3
+     ) e on e.aircraft_id = a.id
+     where a.organisation_id = $1 and e.at > a.judged_at`,
     [organisationId, after, to],
   );
-  return rows.map((row) => row.aircraft_id);
+  return rows.map((row) => row.id);
 }
 
 /**

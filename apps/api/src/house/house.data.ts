@@ -1,5 +1,4 @@
 import type { FlightConditions } from '@tallywing/rules';
-import type { Stamp } from '../aircraft/stamp.js';
 import type { Connection } from '../database/database.js';
 
 export interface Operator {
@@ -61,17 +60,6 @@ export class HouseData {
       'select id, name, wanted, conditions, sort, revision from flight_profiles where organisation_id = $1 order by sort, id',
       [this.organisationId],
     );
-  }
-
-  /** How many aircraft there are, and how many carry another stamp. */
-  async judging(stamp: Stamp): Promise<{ readonly aircraft: number; readonly judgingAgain: number }> {
-    const [row] = await this.connection.query<{ aircraft: number; judgingAgain: number }>(
-      `select count(*)::int as aircraft,
-         count(*) filter (where rules_version <> $2 or zones_version <> $3 or profiles_hash <> $4)::int as "judgingAgain"
-       from aircraft where organisation_id = $1`,
-      [this.organisationId, stamp.rules, stamp.zones, stamp.profiles],
-    );
-    return row ?? { aircraft: 0, judgingAgain: 0 };
   }
 
   async addOperator(id: string, name: string): Promise<void> {

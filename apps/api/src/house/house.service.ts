@@ -5,6 +5,7 @@ import { instantOf } from '../common/clock.js';
 import { connectionOf, readPage } from '../common/connection.js';
 import { AppError } from '../common/errors.js';
 import type { Database } from '../database/database.js';
+import { judging } from '../fleet/judging.data.js';
 import { authorise } from '../identity/access.js';
 import type { Actor } from '../identity/access.js';
 import { checkedConditions, checkedName, checkedZone, idFrom } from './checks.js';
@@ -31,8 +32,9 @@ export class HouseService {
     return await this.database.withOrganisation(actor, async (connection) => {
       const data = new HouseData(connection, actor.organisationId);
       const profiles = await data.profiles();
-      const judging = await data.judging(stampOf(profiles.filter(({ wanted }) => wanted)));
-      return { operators: await data.operators(), bases: await data.bases(), profiles, ...judging };
+      const stamp = stampOf(profiles.filter(({ wanted }) => wanted));
+      const counts = await judging(connection, actor, stamp);
+      return { operators: await data.operators(), bases: await data.bases(), profiles, ...counts };
     });
   }
 
