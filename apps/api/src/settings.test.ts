@@ -10,6 +10,7 @@ describe('settings', () => {
       demo: 'auto',
       origins: [],
       trustProxy: false,
+      worker: true,
     });
     expect(readSettings({}).dataDir).toMatch(/\.data$/);
     expect(readSettings({ DATABASE_URL: '', HOST: '', DATA_DIR: '' })).toMatchObject({
@@ -21,6 +22,7 @@ describe('settings', () => {
     [{ PORT: 'many' }, /PORT/],
     [{ PORT: '70000' }, /PORT/],
     [{ DEMO: 'maybe' }, /DEMO/],
+    [{ WORKER: 'no' }, /WORKER/],
     [{ DATABASE_URL: 'mysql://x' }, /DATABASE_URL/],
     [{ DATABASE_DIRECT_URL: 'mysql://x' }, /DATABASE_DIRECT_URL/],
   ])('refuse %o', (environment, named) => {

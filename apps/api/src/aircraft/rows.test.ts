@@ -4,7 +4,7 @@ import { cycleNamed } from './judge.js';
 import type { Row } from './judge.js';
 import { carryOpenings } from './openings.js';
 import { fill } from './refusals.js';
-import { catalogueVersion, equipmentTypeId, stampOf } from './stamp.js';
+import { catalogueVersion, equipmentTypeId, isLaterVersion, stampOf } from './stamp.js';
 
 const numbered = { key: ['profile_id', 'n'], columns: ['from_at', 'ready'] };
 const row = (profile_id: string, from_at: string, ready: string, n?: number): Row => ({
@@ -92,6 +92,20 @@ describe('openings of findings', () => {
       now,
     );
     expect(again?.['opens_at']).toBe('2026-03-10T09:30Z');
+  });
+});
+
+describe('versions of the rules', () => {
+  it.each([
+    ['2026.11.27.10', '2026.11.27.9', true],
+    ['2026.11.27.9', '2026.11.27.10', false],
+    ['2026.11.27.9', '2026.11.27.9', false],
+    ['2027.1.1', '2026.12.31.40', true],
+    ['2026.11.27.1', '2026.11.27', true],
+    ['2026.11.27', '2026.11.27.1', false],
+    ['0', '2026.11.27.1', false],
+  ])('%s comes after %s: %s', (one, than, later) => {
+    expect(isLaterVersion(one, than)).toBe(later);
   });
 });
 

@@ -32,18 +32,11 @@ export async function openDatabase(settings: Settings, say: (line: string) => vo
     const runtime = server ? await runtimeUrl(url, server.runtimePassword) : url;
     const listenUrl = server ? runtime : direct;
     const queue = new Queue(listenUrl);
+    await queue.prepare();
     const database = new Database(runtime);
-    const close = async (): Promise<void> => {
-      await queue.close();
-      await database.close();
-    };
-    await queue.prepare().catch(async (error: unknown) => {
-      await close();
-      throw error;
-    });
     const wrong = await probe(database);
     if (wrong.length > 0) {
-      await close();
+      await database.close();
       throw new ServerError(`The database does not keep organisations apart: ${wrong.join('; ')}. Nothing was served.`);
     }
     say('organisations kept apart');
@@ -52,7 +45,7 @@ export async function openDatabase(settings: Settings, say: (line: string) => vo
       listenUrl,
       queue,
       close: async () => {
-        await close();
+        await database.close();
         await server?.release();
       },
     };

@@ -31,36 +31,28 @@ export interface Duties {
  * of the organisation, the queue only says who should look. A job that a killed process held is left to the next wish for it.
  */
 export class Queue {
-  private readonly pool: pg.Pool;
-
   /** @param url straight to the server: listening needs a session that lasts */
-  constructor(url: string) {
-    this.pool = new pg.Pool({
-      connectionString: url,
-      options: `-c role=${ROLE}`,
-      application_name: 'tallywing queue',
-      max: 4,
-      connectionTimeoutMillis: 10_000,
-      keepAlive: true,
-    });
-    // A broken connection shows with the next question to it, and the pool replaces it.
-    this.pool.on('error', () => undefined);
-    this.pool.on('connect', (client) => client.on('error', () => undefined));
-  }
+  constructor(private readonly url: string) {}
 
   /** Brings the tables of the queue to what the library expects. */
   async prepare(): Promise<void> {
-    await runMigrations({ pgPool: this.pool, schema: SCHEMA, logger: new Logger(() => () => undefined) });
+    const pgPool = this.connections();
+    try {
+      await runMigrations({ pgPool, schema: SCHEMA, logger: new Logger(() => () => undefined) });
+    } finally {
+      await pgPool.end();
+    }
   }
 
   /** Works until it is stopped; begins again by itself when the database was away. */
   work(duties: Duties, log: AppLog): { stop(): Promise<void> } {
+    const pgPool = this.connections();
     let going = true;
     let runner: Runner | null = null;
     const keepOn = async (): Promise<void> => {
       for (let breaks = 0; going; breaks += 1) {
         try {
-          runner = await run(optionsOf(duties, this.pool, log, () => going));
+          runner = await run(optionsOf(duties, pgPool, log, () => going));
           breaks = 0;
           await runner.addJob(duties.everyMinute, {}, { jobKey: duties.everyMinute });
           await runner.promise;
@@ -78,12 +70,24 @@ export class Queue {
         // It may have stopped by itself, or wait for a database that is gone.
         const stopped = runner?.stop().catch(() => undefined) ?? Promise.resolve();
         await Promise.race([stopped.then(() => ended), pause(PATIENCE_MS)]);
+        await Promise.race([pgPool.end(), pause(PATIENCE_MS)]);
       },
     };
   }
 
-  async close(): Promise<void> {
-    await this.pool.end();
+  private connections(): pg.Pool {
+    const pool = new pg.Pool({
+      connectionString: this.url,
+      options: `-c role=${ROLE}`,
+      application_name: 'tallywing queue',
+      max: 4,
+      connectionTimeoutMillis: 10_000,
+      keepAlive: true,
+    });
+    // A broken connection shows with the next question to it, and the pool replaces it.
+    pool.on('error', () => undefined);
+    pool.on('connect', (client) => client.on('error', () => undefined));
+    return pool;
   }
 }
 

@@ -1,11 +1,9 @@
 import type { FlightConditions } from '@tallywing/rules';
-import { stampOf } from '../aircraft/stamp.js';
 import type { Clock } from '../common/clock.js';
 import { instantOf } from '../common/clock.js';
 import { connectionOf, readPage } from '../common/connection.js';
 import { AppError } from '../common/errors.js';
 import type { Database } from '../database/database.js';
-import { judging } from '../fleet/judging.data.js';
 import { authorise } from '../identity/access.js';
 import type { Actor } from '../identity/access.js';
 import { checkedConditions, checkedName, checkedZone, idFrom } from './checks.js';
@@ -31,10 +29,7 @@ export class HouseService {
     authorise(actor, 'organisation.read');
     return await this.database.withOrganisation(actor, async (connection) => {
       const data = new HouseData(connection, actor.organisationId);
-      const profiles = await data.profiles();
-      const stamp = stampOf(profiles.filter(({ wanted }) => wanted));
-      const counts = await judging(connection, actor, stamp);
-      return { operators: await data.operators(), bases: await data.bases(), profiles, ...counts };
+      return { operators: await data.operators(), bases: await data.bases(), profiles: await data.profiles() };
     });
   }
 
