@@ -56,6 +56,8 @@ export class Database {
     });
     // A connection that breaks while idle is replaced by the pool; the next request tells if the server is really gone.
     this.pool.on('error', () => undefined);
+    // One that breaks within a transaction, between two questions, would otherwise end the process; the next question tells.
+    this.pool.on('connect', (client) => client.on('error', () => undefined));
     this.prisma = new PrismaClient({ adapter: new PrismaPg(this.pool) });
     this.announcer = new Announcer(this.pool);
   }

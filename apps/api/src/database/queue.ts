@@ -109,6 +109,8 @@ function optionsOf({ tasks, everyMinute, atOnce }: Duties, pgPool: pg.Pool, log:
       { task: everyMinute, match: '* * * * *', identifier: everyMinute, options: { jobKey: everyMinute } },
     ]),
     concurrency: atOnce,
+    // Without these, a job that cannot be signed off because the database went away would end the whole process.
+    preset: { worker: { completeJobBatchDelay: 0, failJobBatchDelay: 0 } },
     pollInterval: 2000,
     noHandleSignals: true,
     logger: new Logger(() => (level, message) => {
