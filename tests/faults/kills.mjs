@@ -33,6 +33,7 @@ const { values: asked } = parseArgs({
 });
 const COUNT = Number(asked.count);
 const WRITERS = 6;
+const PATIENCE_MS = 240_000;
 const chosen = asked.victims.split(',');
 const random = dice(Number(asked.seed));
 const until = Date.now() + Number(asked.minutes) * 60_000;
@@ -46,8 +47,8 @@ const database = await ownDatabase(data.path);
 const port = await freePort();
 const url = `http://127.0.0.1:${port}`;
 const environment = { PORT: String(port), DATA_DIR: data.path, DATABASE_URL: database.url, DEMO: 'on', WORKER: 'off' };
-const startApi = () => start('main.js', environment);
-const startWorker = () => start('worker.js', environment, 'tallywing: worker started');
+const startApi = () => again(() => start('main.js', environment));
+const startWorker = () => again(() => start('worker.js', environment, 'tallywing: worker started'));
 
 let api = await startApi();
 let worker = await startWorker();
@@ -64,7 +65,6 @@ async function untilAnswered(person, query, variables) {
   for (let breaks = 0; ; breaks += 1) {
     const answer = await person.ask(query, variables).catch(() => null);
     const code = answer?.errors?.[0]?.extensions?.code;
-    if (process.env.VERBOSE && breaks > 0 && breaks % 20 === 0) say(`${breaks}: ${JSON.stringify(answer)}`);
     if (answer !== null && !['UNAVAILABLE', 'INTERNAL', 'TOO_MANY'].includes(code)) return { answer, breaks };
     if (code === 'INTERNAL') {
       const line = api
@@ -187,25 +187,16 @@ try {
     const seen = lastAcknowledged;
     // Something was recorded since the last kill: the whole is up again, without anybody's help.
     for (let waited = 0; lastAcknowledged === seen && faults.length === 0; waited += 20) {
-      if (process.env.VERBOSE && waited === 15_000) {
-        const client = new pg.Client({ connectionString: database.url });
-        await client.connect();
-        const { rows } = await client.query('select pid, application_name, state, wait_event_type, wait_event, left(query, 60) q, now() - xact_start as age from pg_stat_activity where datname is not null');
-        console.log(rows.map((r) => JSON.stringify(r)).join('\n')); await client.end();
-        console.log(api.output().slice(-2500));
-      }
-      if (waited > 120_000) {
-        must(false, `nothing was recorded for two minutes after a kill\n${api.output().slice(-3000)}`);
+      if (waited > PATIENCE_MS) {
+        must(false, `nothing was recorded for four minutes after a kill\n${api.output().slice(-3000)}`);
       }
       await pause(20);
     }
     await pause(random() * 1200);
     const victim = chosen[Math.floor(random() * chosen.length)];
     killed[victim] += 1;
-    if (process.env.VERBOSE) say(`kill ${victim}`);
     await victims[victim]();
-    if (process.env.VERBOSE) say(`${victim} is back`);
-    if ((kills + 1) % 20 === 0) say(`${kills + 1} killed; ${tally.acknowledged} acknowledged`);
+    say(`${kills + 1}: killed ${victim}, and started again; ${tally.acknowledged} acknowledged`);
   }
   working = false;
   const left = await Promise.all(work);
@@ -394,6 +385,19 @@ async function childrenOf(pid) {
       return false; // Gone meanwhile.
     }
   });
+}
+
+/** A start that comes to nothing, because the machine is too busy or the database still recovers, is tried again and told. */
+async function again(attempt) {
+  for (let tries = 1; ; tries += 1) {
+    try {
+      return await attempt();
+    } catch (error) {
+      if (tries === 5) throw error;
+      say(`a start came to nothing: ${String(error.message).slice(0, 500)}`);
+      await pause(1000);
+    }
+  }
 }
 
 /** GraphQL spells the words of the rules in capitals. */

@@ -51,7 +51,6 @@ export async function start(program, env, ready = 'tallywing: open http', input 
     child.once('close', () => (ready === null ? done() : fail(new Error(`${program} did not start:\n${output}`))));
   });
   await isReady;
-  child.once('close', (code, signal) => process.env.VERBOSE && signal !== 'SIGKILL' && console.log(`${program} ended: ${code} ${signal}\n${output.slice(-3000)}`));
   return { child, output: () => output, ended };
 }
 

@@ -31,6 +31,9 @@ const COUNT_UP = `insert into house_counters as known (organisation_id, counter)
 /** Asks for the worker in the same transaction: it comes exactly if that one lands. */
 const JUDGE_AGAIN = 'select tallywing_judge_again()';
 
+/** As for the other door; what the library allows by itself is too little for a start on a busy machine. */
+const RECORDS_PATIENCE = { maxWait: 10_000, timeout: 60_000 };
+
 const inside = new AsyncLocalStorage<true>();
 const organisationId = /^[a-z0-9][a-z0-9-]{0,63}$/;
 
@@ -75,7 +78,7 @@ export class Database {
         await records.$executeRawUnsafe(`set local role tallywing_app`);
         await records.$queryRaw`select set_config('tallywing.organisation', ${checked(scope.organisationId)}, true)`;
         return await work(records);
-      }),
+      }, RECORDS_PATIENCE),
     );
   }
 
