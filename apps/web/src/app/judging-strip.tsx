@@ -19,7 +19,10 @@ export function JudgingStrip() {
   const { data } = useQuery(JudgingQuery);
   const { aircraft = 0, judgingAgain = 0 } = data?.judging ?? {};
   return (
-    <div className="tw-strip tw-quiet-strip tw-no-print">
+    <div
+      className="tw-strip tw-quiet-strip tw-no-print"
+      {...(judgingAgain > 0 && { role: 'region', 'aria-label': 'Aircraft being judged again' })}
+    >
       <span role="status">{judgingAgain > 0 && <StatusMark status="judged-again" />}</span>
       {judgingAgain > 0 && (
         <span>
