@@ -204,11 +204,12 @@ describe('a verdict with an old stamp', () => {
         counts: [{ yes: 0, judgingAgain: 1 }],
         edges: [{ node: { verdicts: [{ ready: 'CANNOT_TELL', judgingAgain: true }] } }],
       });
-      // The API's own background turn comes once a minute; a command on the machine does not wait for it.
-      const { Roller } = await import('../../apps/api/dist/worker/roller.js');
+      // The worker looks round once a minute; this does not wait for it.
+      const { judgeSome } = await import('../../apps/api/dist/worker/judge-again.js');
       const { Clock } = await import('../../apps/api/dist/common/clock.js');
       const { AppLog } = await import('../../apps/api/dist/common/logging.js');
-      await new Roller(opened.database, new Clock(), new AppLog(() => undefined)).run();
+      const parts = { database: opened.database, clock: new Clock(), log: new AppLog(() => undefined) };
+      while ((await judgeSome(parts, scope.organisationId, () => true)).more);
       const after = (await manager.data(board)).readyBoard;
       expect(after.edges[0].node.verdicts[0].judgingAgain).toBe(false);
       expect(after.counts[0].yes).toBe(0);

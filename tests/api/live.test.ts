@@ -1,6 +1,6 @@
 import { once } from 'node:events';
 import type { Client as Owner } from 'pg';
-import { afterAll, afterEach, beforeAll, describe, expect, it, vi } from 'vitest';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import WebSocket from 'ws';
 import { add, daysAgo, defineMeter, founding, password, readMeter } from './cast.js';
 import { Client } from './client.js';
@@ -19,12 +19,13 @@ let owner: Owner;
 const open: Subscriber[] = [];
 
 beforeAll(async () => {
-  first = await Server.start();
+  // What is told here is what people do: a worker would add what the calendar does.
+  first = await Server.start({ WORKER: 'off' });
   for (const each of Object.values(founding)) {
     const { code, output } = await first.run('house/found-cli.js', JSON.stringify(each));
     if (code !== 0) throw new Error(output);
   }
-  second = await Server.beside(first);
+  second = await Server.beside(first, { WORKER: 'off' });
   owner = await asOwner(first);
 });
 afterEach(async () => {
@@ -292,7 +293,7 @@ describe('when something breaks', () => {
     const gate = await Gate.before(Number(direct.port));
     const DATABASE_URL = direct.href;
     direct.port = String(gate.port);
-    const third = await Server.beside(first, { DATABASE_URL, DATABASE_DIRECT_URL: direct.href });
+    const third = await Server.beside(first, { DATABASE_URL, DATABASE_DIRECT_URL: direct.href, WORKER: 'off' });
     try {
       const board = await subscribed(third, here);
       await expect.poll(() => gate.passing, SOON).toBe(1);
@@ -314,7 +315,7 @@ describe('when something breaks', () => {
 
   it('a process that stops says so, and the board comes back with what it missed', async () => {
     const here = await signedIn(first);
-    const third = await Server.beside(first);
+    const third = await Server.beside(first, { WORKER: 'off' });
     const board = new Subscriber(third.url, { cookie: here.cookie }, undefined, true);
     open.push(board);
     await expect.poll(() => board.counters.length, SOON).toBe(1);
@@ -325,30 +326,5 @@ describe('when something breaks', () => {
     await third.restart();
     await expect.poll(() => board.latest, { timeout: 30_000, interval: 50 }).toBe(before + 1);
     await third.stop();
-  });
-});
-
-describe('two workers on one database', () => {
-  it('judge each aircraft again once, and the boards are told', { timeout: 120_000 }, async () => {
-    const here = await signedIn(first);
-    const ids = await Promise.all(Array.from({ length: 12 }, () => addOne(here)));
-    const board = await subscribed(first, here);
-    const before = board.latest;
-    const mine = `organisation_id = 'shop-one' and id = any($1)`;
-    // As an older version of the rules left them; the processes that serve look only each minute.
-    await owner.query(`update aircraft set rules_version = '0', judged_at = '2020-01-01' where ${mine}`, [ids]);
-    const workers = await Promise.all([0, 1].map(() => Server.worker(first)));
-    const waiting = async () =>
-      (await owner.query(`select 1 from aircraft where ${mine} and rules_version = '0'`, [ids])).rowCount;
-    await expect.poll(waiting, { timeout: 60_000, interval: 50 }).toBe(0);
-    await expect.poll(() => board.latest, SOON).toBe(before + ids.length);
-    await Promise.all(workers.map((worker) => worker.stop()));
-    // One turn of the counter for each aircraft, so none was judged twice.
-    await vi.waitFor(async () => {
-      const { viewer } = await here.data('{ viewer { organisation { counter } } }');
-      expect(viewer.organisation.counter).toBe(before + ids.length);
-    });
-    const { rows } = await owner.query(`select count(distinct judged_at)::int as n from aircraft where ${mine}`, [ids]);
-    expect(rows[0].n).toBeGreaterThan(0);
   });
 });

@@ -9,62 +9,80 @@ import { fileURLToPath } from 'node:url';
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const built = (path: string): string => join(root, 'apps/api/dist', path);
 
-const OPEN = 'tallywing: open http';
-const outputs = new WeakMap<ChildProcess, string>();
+const api = { program: 'main.js', ready: 'tallywing: open http' };
 
-/** The built API with a data directory of its own. */
+interface Launch {
+  readonly port: number;
+  readonly dataDir: string;
+  readonly environment: Readonly<Record<string, string>>;
+  readonly program: string;
+  readonly ready: string;
+}
+
+/** The built API, or a worker, with a data directory of its own or on that of another. */
 export class Server {
-  private constructor(
-    readonly url: string,
-    readonly dataDir: string,
-    private readonly port: number,
-    private process: ChildProcess,
-  ) {}
+  private process: ChildProcess | null = null;
+  private output = '';
+
+  private constructor(private readonly how: Launch) {}
 
   static async start(environment: Readonly<Record<string, string>> = {}): Promise<Server> {
     const dataDir = await mkdtemp(join(tmpdir(), 'tallywing-test-'));
     await chmod(dataDir, 0o711);
-    const port = await freePort();
-    return new Server(`http://127.0.0.1:${port}`, dataDir, port, await launch(port, dataDir, environment));
+    return await Server.launched({ ...api, port: await freePort(), dataDir, environment });
   }
 
   /** A second process on the data of the first, as several are put behind one address. */
   static async beside(first: Server, environment: Readonly<Record<string, string>> = {}): Promise<Server> {
-    const port = await freePort();
-    const { dataDir } = first;
-    return new Server(`http://127.0.0.1:${port}`, dataDir, port, await launch(port, dataDir, environment));
+    return await Server.launched({ ...api, port: await freePort(), dataDir: first.dataDir, environment });
   }
 
   /** A worker on the data of another; it serves nothing. */
   static async worker(first: Server): Promise<Server> {
-    const { dataDir } = first;
-    return new Server('', dataDir, 0, await launch(0, dataDir, {}, 'worker.js', 'tallywing: worker started'));
+    const how = { program: 'worker.js', ready: 'tallywing: worker started', port: 0, environment: {} };
+    return await Server.launched({ ...how, dataDir: first.dataDir });
   }
 
-  /** Everything that the processes of this one wrote so far. */
+  private static async launched(how: Launch): Promise<Server> {
+    const server = new Server(how);
+    await server.restart();
+    return server;
+  }
+
+  get url(): string {
+    return `http://127.0.0.1:${this.how.port}`;
+  }
+
+  get dataDir(): string {
+    return this.how.dataDir;
+  }
+
+  /** What it has printed since it was started last. */
   get said(): string {
-    return outputs.get(this.process) ?? '';
+    return this.output;
   }
 
   get pid(): number {
-    return this.process.pid ?? 0;
+    return this.process?.pid ?? 0;
   }
 
   async restart(): Promise<void> {
-    this.process = await launch(this.port, this.dataDir, {});
+    this.output = '';
+    this.process = await launch(this.how, (chunk) => {
+      this.output += chunk;
+      return this.output;
+    });
   }
 
   /** As a power cut would: no handler runs. */
   async kill(): Promise<void> {
-    this.process.kill('SIGKILL');
+    this.process?.kill('SIGKILL');
     await ended(this.process);
   }
 
   async stop(): Promise<void> {
-    if (this.process.exitCode === null && this.process.signalCode === null) {
-      this.process.kill('SIGTERM');
-      await ended(this.process);
-    }
+    this.process?.kill('SIGTERM');
+    await ended(this.process);
   }
 
   async remove(): Promise<void> {
@@ -125,34 +143,28 @@ function spawnCommand(command: string, dataDir: string, args: readonly string[])
   });
 }
 
-async function launch(
-  port: number,
-  dataDir: string,
-  environment: Readonly<Record<string, string>>,
-  program = 'main.js',
-  ready = OPEN,
-): Promise<ChildProcess> {
-  const child = spawn(process.execPath, [built(program)], {
+/** @param hear takes what is printed and gives all of it so far */
+async function launch(how: Launch, hear: (chunk: string) => string): Promise<ChildProcess> {
+  const child = spawn(process.execPath, [built(how.program)], {
     env: {
       ...process.env,
-      PORT: String(port),
-      DATA_DIR: dataDir,
+      PORT: String(how.port),
+      DATA_DIR: how.dataDir,
       DEMO: 'off',
       DATABASE_URL: '',
       HOST: '127.0.0.1',
-      ...environment,
+      ...how.environment,
     },
     stdio: ['ignore', 'pipe', 'inherit'],
   });
-  let output = '';
   await new Promise<void>((done, fail) => {
+    let output = '';
     child.stdout?.on('data', (chunk: Buffer) => {
-      output += chunk.toString('utf8');
-      outputs.set(child, output);
-      if (output.includes(ready)) done();
+      output = hear(chunk.toString('utf8'));
+      if (output.includes(how.ready)) done();
     });
     child.once('exit', () => {
-      fail(new Error(`The API did not start:\n${output}`));
+      fail(new Error(`${how.program} did not start:\n${output}`));
     });
   });
   return child;
@@ -168,9 +180,9 @@ async function runCommand(command: string, dataDir: string, input: string, args:
   return { code: child.exitCode ?? -1, output };
 }
 
-function ended(child: ChildProcess): Promise<void> {
+function ended(child: ChildProcess | null): Promise<void> {
   return new Promise((done) => {
-    if (child.exitCode !== null || child.signalCode !== null) done();
+    if (child === null || child.exitCode !== null || child.signalCode !== null) done();
     else child.once('close', () => done());
   });
 }

@@ -4,6 +4,7 @@ import { Server } from '../api/server.js';
 declare module 'vitest' {
   interface ProvidedContext {
     demoUrl: string;
+    demoDataDir: string;
   }
 }
 
@@ -11,5 +12,6 @@ declare module 'vitest' {
 export default async function setup(project: TestProject): Promise<() => Promise<void>> {
   const server = await Server.start({ DEMO: 'on' });
   project.provide('demoUrl', server.url);
+  project.provide('demoDataDir', server.dataDir);
   return () => server.remove();
 }

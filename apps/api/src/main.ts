@@ -13,10 +13,11 @@ import { IdentityData } from './identity/identity.data.js';
 import { buildApplication, refuseTakenPort } from './serve.js';
 import { demoWanted, readSettings, SettingsError } from './settings.js';
 import type { Settings } from './settings.js';
-import { keepRolling, Roller } from './worker/roller.js';
+import { dutiesOf } from './worker/duties.js';
 
 const log = new AppLog();
-const MINUTE = 60_000;
+/** One at a time beside the requests of people. */
+const WORKER_AT_ONCE = 1;
 
 // The terminal may be closed before the application is: a line that nobody can read must not keep it from stopping
 // the database.
@@ -29,12 +30,12 @@ async function main(): Promise<void> {
     log.say(line);
   });
   let closing = false;
-  let stopRolling: () => void = () => undefined;
+  let worker: ReturnType<typeof opened.queue.work> | null = null;
   const close = async (): Promise<void> => {
     if (closing) return;
     closing = true;
     log.say('stopping');
-    stopRolling();
+    await worker?.stop();
     await application?.close();
     await listener.close();
     await opened.close();
@@ -59,7 +60,7 @@ async function main(): Promise<void> {
     });
   }
   await application.listen(settings.port, settings.host);
-  stopRolling = keepRolling(new Roller(opened.database, foundation.clock, log), log, MINUTE);
+  if (settings.worker) worker = opened.queue.work(dutiesOf(foundation, WORKER_AT_ONCE), log);
   log.say(`open ${(await application.getUrl()).replace('[::1]', 'localhost')}`);
   if (demoWanted(settings)) await sayAccounts(foundation);
 }

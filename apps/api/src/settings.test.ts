@@ -11,6 +11,7 @@ describe('settings', () => {
       origins: [],
       trustProxy: false,
       requestsPerMinute: 3000,
+      worker: true,
     });
     expect(readSettings({}).dataDir).toMatch(/\.data$/);
     expect(readSettings({ DATABASE_URL: '', HOST: '', DATA_DIR: '' })).toMatchObject({
@@ -23,6 +24,7 @@ describe('settings', () => {
     [{ PORT: '70000' }, /PORT/],
     [{ DEMO: 'maybe' }, /DEMO/],
     [{ REQUESTS_PER_MINUTE: '0' }, /REQUESTS_PER_MINUTE/],
+    [{ WORKER: 'no' }, /WORKER/],
     [{ DATABASE_URL: 'mysql://x' }, /DATABASE_URL/],
     [{ DATABASE_DIRECT_URL: 'mysql://x' }, /DATABASE_DIRECT_URL/],
   ])('refuse %o', (environment, named) => {

@@ -24,6 +24,8 @@ export interface Settings {
   readonly requestsPerMinute: number;
   /** Who sends it may read /metrics from elsewhere; empty: nobody may. */
   readonly metricsToken: string;
+  /** False where workers of their own do what the API otherwise does beside serving. */
+  readonly worker: boolean;
 }
 
 /** A setting that cannot be used. The message names it and says what to do. */
@@ -50,6 +52,10 @@ export function readSettings(environment: NodeJS.ProcessEnv): Settings {
   if (demo !== 'on' && demo !== 'off' && demo !== 'auto') {
     throw new SettingsError(`DEMO is "${demo}". Use "on" or "off", or leave it out.`);
   }
+  const worker = environment['WORKER'] ?? 'on';
+  if (worker !== 'on' && worker !== 'off') {
+    throw new SettingsError(`WORKER is "${worker}". Use "off" where a worker of its own runs, or leave it out.`);
+  }
   const databaseUrl = addressOf(environment, 'DATABASE_URL', 'to use the built-in server');
   return {
     port,
@@ -62,6 +68,7 @@ export function readSettings(environment: NodeJS.ProcessEnv): Settings {
     trustProxy: environment['TRUST_PROXY'] === 'on',
     requestsPerMinute,
     metricsToken: environment['METRICS_TOKEN'] ?? '',
+    worker: worker === 'on',
   };
 }
 

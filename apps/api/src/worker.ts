@@ -3,21 +3,24 @@ import { AppLog } from './common/logging.js';
 import { openDatabase } from './database/open.js';
 import { ServerError } from './database/places.js';
 import { readSettings, SettingsError } from './settings.js';
-import { keepRolling, Roller } from './worker/roller.js';
+import { dutiesOf } from './worker/duties.js';
 
 const log = new AppLog();
-const MINUTE = 60_000;
+/** Judging keeps a core busy; a second one waits for the database meanwhile. */
+const AT_ONCE = 2;
 
-/** The same work as the API's own background turn, for a process or host of its own. */
+/** npm run worker: the same work as the API's own worker, for a process or host of its own. */
 async function main(): Promise<void> {
   const opened = await openDatabase(readSettings(process.env), (line) => {
     log.say(line);
   });
-  const stop = keepRolling(new Roller(opened.database, new Clock(), log), log, MINUTE);
+  const worker = opened.queue.work(dutiesOf({ database: opened.database, clock: new Clock(), log }, AT_ONCE), log);
   for (const signal of ['SIGINT', 'SIGTERM'] as const) {
-    process.on(signal, () => {
-      stop();
-      void opened.close().then(() => process.exit(0));
+    process.once(signal, () => {
+      void worker
+        .stop()
+        .then(() => opened.close())
+        .then(() => process.exit(0));
     });
   }
   log.say('worker started');

@@ -5,7 +5,7 @@ import type { Connection } from '../database/database.js';
 import { housePolicies } from '../house/policies.data.js';
 import type { Actor } from '../identity/access.js';
 import { catalogueVersion } from './stamp.js';
-import type { Profile } from './stamp.js';
+import type { Profile, Stamp } from './stamp.js';
 
 export interface AircraftRow {
   readonly id: string;
@@ -42,6 +42,10 @@ export interface ChangeRow {
   readonly recorded_at: Date;
   readonly commit_key: string;
 }
+
+/** Judged by rules that are not later than ours, and with another stamp or not far enough ahead. */
+const TO_JUDGE = `organisation_id = $1 and string_to_array(rules_version, '.')::int[] <= string_to_array($2, '.')::int[]
+  and (rules_version <> $2 or zones_version <> $3 or profiles_hash <> $4 or windows_to < $5)`;
 
 /** Everything about aircraft that goes over one open connection. Whoever has it has been authorised already. */
 export class AircraftData {
@@ -269,17 +273,21 @@ export class AircraftData {
    * The next aircraft that is judged with an old stamp or not far enough ahead, locked; null when there is none. One that
    * somebody is recording on is passed over: it is judged with that work. Newer rules than ours are left to a newer process.
    */
-  async nextToJudge(
-    stamp: { readonly rules: string; readonly zones: string; readonly profiles: string },
-    windowsBefore: Date,
-  ): Promise<AircraftRow | null> {
+  async nextToJudge(stamp: Stamp, windowsBefore: Date, except: readonly string[]): Promise<AircraftRow | null> {
     const rows = await this.connection.query<AircraftRow & { [column: string]: unknown }>(
-      `select * from aircraft where organisation_id = $1 and rules_version <= $2
-         and (rules_version <> $2 or zones_version <> $3 or profiles_hash <> $4 or windows_to < $5)
-       order by windows_to, id limit 1 for update skip locked`,
-      [this.organisationId, stamp.rules, stamp.zones, stamp.profiles, windowsBefore],
+      `select * from aircraft where ${TO_JUDGE} and id <> all($6)
+       order by (windows_to >= $5) desc, windows_to, id limit 1 for update skip locked`,
+      [this.organisationId, stamp.rules, stamp.zones, stamp.profiles, windowsBefore, except],
     );
     return rows[0] ?? null;
+  }
+
+  async countToJudge(stamp: Stamp, windowsBefore: Date): Promise<number> {
+    const rows = await this.connection.query<{ count: number }>(
+      `select count(*)::int as count from aircraft where ${TO_JUDGE}`,
+      [this.organisationId, stamp.rules, stamp.zones, stamp.profiles, windowsBefore],
+    );
+    return rows[0]?.count ?? 0;
   }
 
   async append(

@@ -9,6 +9,7 @@ import type { Written } from './differences.data.js';
 import { isStale } from '../fleet/board.data.js';
 import { judge } from './judge.js';
 import { stampOf } from './stamp.js';
+import { noteEdges } from './notices.data.js';
 
 /** What replaying the entries of one aircraft gave, beside what is stored. */
 export interface Replayed {
@@ -66,7 +67,7 @@ export async function compareReadTables(
   const data = new AircraftData(connection, organisationId);
   const profiles = await data.profiles();
   if (row.rules_version > rulesVersion) return { state: 'newer', differ: [] };
-  if (isStale(row, stampOf(profiles))) return { state: 'waits', differ: [] };
+  if (isStale(row, stampOf(profiles, await data.policies()))) return { state: 'waits', differ: [] };
   const dossier = dossierOf(row);
   const judged = judge(dossier, await data.catalogueFor(typeIdsOf(dossier)), profiles, row.judged_at);
   const found = await differencesIn(connection, organisationId, row.id, judged, row.judged_at);
@@ -87,6 +88,7 @@ export async function judgeAgain(
   const dossier = dossierOf(row);
   const catalogue = await data.catalogueFor(typeIdsOf(dossier));
   const judged = judge(dossier, catalogue, await data.profiles(), now);
+  await noteEdges(connection, organisationId, [row.id], now);
   await data.restamp(
     row.id,
     { ...judged.stamp, catalogue: catalogue.version, assessment: judged.shown.hash, windowsTo: judged.windowsTo },

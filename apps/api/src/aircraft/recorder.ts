@@ -12,7 +12,9 @@ import { writeDifferences } from './differences.data.js';
 import type { Written } from './differences.data.js';
 import { judge } from './judge.js';
 import type { Judgement } from './judge.js';
+import { noteEdges } from './notices.data.js';
 import { worded } from './refusals.js';
+import { isLaterVersion } from './stamp.js';
 import type { Profile } from './stamp.js';
 
 export interface RecordRequest {
@@ -53,7 +55,7 @@ export async function recordWithin(
 ): Promise<{ readonly recorded: Recorded; readonly written: Written }> {
   const data = new AircraftData(connection, actor.organisationId);
   const changes = readChanges(request.changes);
-  if (before !== null && before.rules_version > rulesVersion) {
+  if (before !== null && isLaterVersion(before.rules_version, rulesVersion)) {
     throw new AppError({ code: 'UNAVAILABLE', reason: 'A newer version of the program is being put into service.' });
   }
   if ((before?.revision ?? 0) !== request.expectedRevision)
@@ -67,6 +69,7 @@ export async function recordWithin(
   const judged = judge(next, used, profiles, now);
   const earlier = before === null ? null : await data.standing(request.aircraftId, now);
 
+  await noteEdges(connection, actor.organisationId, [request.aircraftId], now);
   await data.ensureBase(next.configuration.aircraft.base);
   await data.store(next, before, {
     dossierHash: steps.at(-1)?.hash ?? contentHash(next),

@@ -4,7 +4,7 @@ import { cycleNamed } from './judge.js';
 import type { Row } from './judge.js';
 import { carryOpenings } from './openings.js';
 import { fill } from './refusals.js';
-import { catalogueVersion, equipmentTypeId, stampOf } from './stamp.js';
+import { catalogueVersion, equipmentTypeId, isLaterVersion, stampOf } from './stamp.js';
 
 const numbered = { key: ['profile_id', 'n'], columns: ['from_at', 'ready'] };
 const row = (profile_id: string, from_at: string, ready: string, n?: number): Row => ({
@@ -95,6 +95,20 @@ describe('openings of findings', () => {
   });
 });
 
+describe('versions of the rules', () => {
+  it.each([
+    ['2026.11.27.10', '2026.11.27.9', true],
+    ['2026.11.27.9', '2026.11.27.10', false],
+    ['2026.11.27.9', '2026.11.27.9', false],
+    ['2027.1.1', '2026.12.31.40', true],
+    ['2026.11.27.1', '2026.11.27', true],
+    ['2026.11.27', '2026.11.27.1', false],
+    ['0', '2026.11.27.1', false],
+  ])('%s comes after %s: %s', (one, than, later) => {
+    expect(isLaterVersion(one, than)).toBe(later);
+  });
+});
+
 describe('stamps', () => {
   const profile = (id: string, topFt: number) => ({ id, name: 'n', conditions: { ...conditions, topFt } });
   const conditions = {
@@ -110,10 +124,10 @@ describe('stamps', () => {
     approaches: [],
   } as const;
   it('change with what is asked, not with its name or order', () => {
-    const one = stampOf([profile('a', 1000), profile('b', 2000)]);
-    expect(stampOf([profile('b', 2000), { ...profile('a', 1000), name: 'other' }])).toEqual(one);
-    expect(stampOf([profile('a', 1000), profile('b', 2001)]).profiles).not.toBe(one.profiles);
-    expect(stampOf([profile('a', 1000)]).profiles).not.toBe(one.profiles);
+    const one = stampOf([profile('a', 1000), profile('b', 2000)], []);
+    expect(stampOf([profile('b', 2000), { ...profile('a', 1000), name: 'other' }], [])).toEqual(one);
+    expect(stampOf([profile('a', 1000), profile('b', 2001)], []).profiles).not.toBe(one.profiles);
+    expect(stampOf([profile('a', 1000)], []).profiles).not.toBe(one.profiles);
   });
   it('name the slice of the catalogue by what is used', () => {
     expect(catalogueVersion(['b', 'a', 'b'])).toBe(catalogueVersion(['a', 'b']));

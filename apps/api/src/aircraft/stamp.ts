@@ -18,13 +18,23 @@ export interface Stamp {
 
 const zones = assess(blankDossier('none'), { version: 'none', types: {} }, { instant: '2020-01-01T00:00Z' }).of.zones;
 
-export function stampOf(profiles: readonly Profile[], policies: readonly Policy[] = []): Stamp {
+export function stampOf(profiles: readonly Profile[], policies: readonly Policy[]): Stamp {
   const asked = [...profiles].sort((a, b) => (a.id < b.id ? -1 : 1)).map(({ id, conditions }) => ({ id, conditions }));
   return {
     rules: rulesVersion,
     zones,
     profiles: contentHash(policies.length === 0 ? asked : [asked, policies]).slice(0, 16),
   };
+}
+
+/** Versions are numbers between dots, the later one greater at the first that differs: 2026.11.27.12 comes after 2026.11.27.9. */
+export function isLaterVersion(one: string, than: string): boolean {
+  const numbers = than.split('.').map(Number);
+  for (const [at, part] of one.split('.').map(Number).entries()) {
+    const other = numbers[at] ?? -1;
+    if (part !== other) return part > other;
+  }
+  return false;
 }
 
 /** Entries never change under an id, so the ids used say which slice of the catalogue a verdict rests on. */

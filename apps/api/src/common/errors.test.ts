@@ -80,6 +80,9 @@ group('what was thrown', () => {
     [Object.assign(new Error('deadlock'), { code: '40P01' }), 'UNAVAILABLE'],
     [Object.assign(new Error('unique'), { code: '23505' }), 'INTERNAL'],
     [new TypeError('x is not a function'), 'INTERNAL'],
+    [new Error('timeout exceeded when trying to connect'), 'UNAVAILABLE'],
+    [new Error('Connection terminated unexpectedly'), 'UNAVAILABLE'],
+    [new Error('Client has encountered a connection error and is not queryable'), 'UNAVAILABLE'],
     ['text', 'INTERNAL'],
   ])('%s becomes %s', (error, code) => {
     expect(toProblem(error, 'ref', log).code).toBe(code);

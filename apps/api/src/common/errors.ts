@@ -185,6 +185,9 @@ export function toProblem(error: unknown, reference: string, log: AppLog): Probl
       return { code: 'UNAVAILABLE', reason: 'Somebody else is changing the same thing right now.' };
     }
   }
+  const message = error instanceof Error ? error.message : '';
+  if (message === WAITED_TOO_LONG) return { code: 'UNAVAILABLE', reason: 'More is asked than the database takes now.' };
+  if (broken.test(message)) return { code: 'UNAVAILABLE', reason: 'The database does not answer.' };
   log.failure(reference, error);
   return { code: 'INTERNAL', reference };
 }
@@ -196,6 +199,9 @@ const noRoom: ReadonlyMap<string, string> = new Map([
   ['53200', 'The database has no memory left.'],
   ['25006', 'The database takes no changes now.'],
 ]);
+/** The library of the database gives these no code. */
+const WAITED_TOO_LONG = 'timeout exceeded when trying to connect';
+const broken = /^(Connection terminated|Client has encountered a connection error)/;
 
 const unreachable = new Set([
   'ECONNREFUSED',

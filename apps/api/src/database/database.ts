@@ -14,6 +14,8 @@ export interface OrganisationScope {
 export interface Connection {
   /** Something that a screen shows is different after this transaction: whoever has one open is told. */
   houseChanged(): void;
+  /** What the verdicts of the organisation rest on is different after this transaction: its aircraft are judged again. */
+  judgeAgain(): void;
   query<Row extends pg.QueryResultRow = pg.QueryResultRow>(text: string, values?: readonly unknown[]): Promise<Row[]>;
 }
 
@@ -25,6 +27,12 @@ export type Records = Prisma.TransactionClient;
  */
 const COUNT_UP = `insert into house_counters as known (organisation_id, counter) values ($1, 1)
   on conflict (organisation_id) do update set counter = known.counter + 1`;
+
+/** Asks for the worker in the same transaction: it comes exactly if that one lands. */
+const JUDGE_AGAIN = 'select tallywing_judge_again()';
+
+/** As for the other door; what the library allows by itself is too little for a start on a busy machine. */
+const RECORDS_PATIENCE = { maxWait: 10_000, timeout: 60_000 };
 
 const inside = new AsyncLocalStorage<true>();
 const organisationId = /^[a-z0-9][a-z0-9-]{0,63}$/;
@@ -51,6 +59,8 @@ export class Database {
     });
     // A connection that breaks while idle is replaced by the pool; the next request tells if the server is really gone.
     this.pool.on('error', () => undefined);
+    // One that breaks within a transaction, between two questions, would otherwise end the process; the next question tells.
+    this.pool.on('connect', (client) => client.on('error', () => undefined));
     this.prisma = new PrismaClient({ adapter: new PrismaPg(this.pool) });
     this.announcer = new Announcer(this.pool);
   }
@@ -68,7 +78,7 @@ export class Database {
         await records.$executeRawUnsafe(`set local role tallywing_app`);
         await records.$queryRaw`select set_config('tallywing.organisation', ${checked(scope.organisationId)}, true)`;
         return await work(records);
-      }),
+      }, RECORDS_PATIENCE),
     );
   }
 
@@ -135,16 +145,21 @@ export class Database {
     const client = await this.pool.connect();
     let broken: Error | undefined;
     let changed = false;
+    let again = false;
     try {
       await client.query(opening);
       const connection: Connection = {
         houseChanged: () => {
           changed = true;
         },
+        judgeAgain: () => {
+          again = true;
+        },
         query: async <Row extends pg.QueryResultRow>(text: string, values: readonly unknown[] = []) =>
           (await client.query<Row>(text, values as unknown[])).rows,
       };
       const answer = await inside.run(true, () => work(connection));
+      if (again) await client.query(JUDGE_AGAIN);
       if (changed && organisationId !== null) await client.query(COUNT_UP, [organisationId]);
       await client.query('commit');
       if (changed && organisationId !== null) this.announcer.add(organisationId);

@@ -7,6 +7,7 @@ import type { EmbeddedServer } from './embedded.js';
 import { migrate } from './migrate.js';
 import { ServerError } from './places.js';
 import { probe } from './probe.js';
+import { Queue } from './queue.js';
 
 const WATCH_MS = 1000;
 
@@ -15,6 +16,7 @@ export interface OpenDatabase {
   /** For the one connection that listens: straight to the server, never through a pool. */
   readonly listenUrl: string;
   readonly disk: Disk;
+  readonly queue: Queue;
   close(): Promise<void>;
 }
 
@@ -33,6 +35,9 @@ export async function openDatabase(settings: Settings, say: (line: string) => vo
     const applied = await migrate(direct);
     say(applied.length === 0 ? 'tables up to date' : `tables brought up to date: ${applied.join(', ')}`);
     const runtime = server ? await runtimeUrl(url, server.runtimePassword) : url;
+    const listenUrl = server ? runtime : direct;
+    const queue = new Queue(listenUrl);
+    await queue.prepare();
     const database = new Database(runtime);
     const wrong = await probe(database);
     if (wrong.length > 0) {
@@ -43,7 +48,8 @@ export async function openDatabase(settings: Settings, say: (line: string) => vo
     const stopWatching = server ? watchOver(server, say) : () => Promise.resolve();
     return {
       database,
-      listenUrl: server ? runtime : direct,
+      listenUrl,
+      queue,
       disk: new Disk(server?.place ?? null),
       close: async () => {
         await stopWatching();
@@ -92,7 +98,7 @@ async function runtimeUrl(ownerUrl: string, password: string): Promise<string> {
     await owner.query(
       `${rowCount === 0 ? 'create' : 'alter'} role tallywing_runtime login noinherit nosuperuser nobypassrls password ${owner.escapeLiteral(password)}`,
     );
-    await owner.query('grant tallywing_app to tallywing_runtime');
+    await owner.query('grant tallywing_app, tallywing_queue to tallywing_runtime');
   } finally {
     await owner.end();
   }

@@ -8,6 +8,7 @@ import { aircraftConditions } from './ask.js';
 import type { AircraftFilter, Moment } from './ask.js';
 import { reasonsFor } from './findings.data.js';
 import type { Because } from './findings.data.js';
+import { judgedOtherwise } from './judging.data.js';
 import { summaryColumns, summaryJoins } from './summaries.js';
 import type { SummaryRow } from './summaries.js';
 
@@ -104,7 +105,7 @@ export async function boardPage(
 
 /** A yes that rests on other rules, zones or profiles than today's is not counted as one. */
 function staleAsAgain(ready: string, stamp: Stamp, add: (value: unknown) => string): string {
-  return `case when ${ready} = 'yes' and (a.rules_version, a.zones_version, a.profiles_hash) is distinct from (${add(stamp.rules)}, ${add(stamp.zones)}, ${add(stamp.profiles)}) then 'cannot-tell' else ${ready} end`;
+  return `case when ${ready} = 'yes' and ${judgedOtherwise(stamp, add)} then 'cannot-tell' else ${ready} end`;
 }
 
 /** The cells of the given aircraft, by aircraft id, each in the order of `profiles`. */
@@ -195,7 +196,7 @@ export async function boardCounts(
     where w.organisation_id = ${add(actor.organisationId)} and w.profile_id = any(${add(profiles.map((each) => each.id))})
       and w.from_at <= ${add(moment.to)} and w.to_at > ${add(moment.from)} and w.above < ${hours} and (w.up_to is null or w.up_to >= ${hours})
     group by 1, 2`;
-  const again = `(a.rules_version, a.zones_version, a.profiles_hash) is distinct from (${add(stamp.rules)}, ${add(stamp.zones)}, ${add(stamp.profiles)})`;
+  const again = judgedOtherwise(stamp, add);
   const rows = await connection.query<{ profile_id: string; ready: string; again: boolean; count: number }>(
     `select p.id as profile_id, (array['no', 'cannot-tell', 'yes'])[1 + coalesce(w.rank, 1)] as ready, ${again} as again, count(*)::int as count
      from aircraft a cross join unnest(${add(profiles.map((each) => each.id))}::text[]) as p(id)

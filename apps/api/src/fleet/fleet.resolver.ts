@@ -54,6 +54,11 @@ export class FleetResolver {
   }
 
   @Query()
+  judging(@Context() context: RequestContext) {
+    return this.fleet.judging(context.actor);
+  }
+
+  @Query()
   profiles(@Context() context: RequestContext) {
     return this.fleet.profiles(context.actor);
   }

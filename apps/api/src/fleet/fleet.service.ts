@@ -17,7 +17,10 @@ import type { DueFilter } from './due.data.js';
 import { countByEffect, findingKey, findingNode, lapsedBetween, openFindings } from './findings.data.js';
 import type { FindingFilter } from './findings.data.js';
 import { bases, findingWeeks, operators, recordedSince, wantedProfiles } from './house.data.js';
+import { judging } from './judging.data.js';
+import type { Judging } from './judging.data.js';
 import { countAircraft, meterKey, meterNode, meterRows } from './meters.data.js';
+import { noticeNode, noticesSince } from './notices.data.js';
 import { summaryOf } from './summaries.js';
 
 export interface Paged {
@@ -190,6 +193,7 @@ export class FleetService {
         since: start,
         recorded: events.length,
         aircraft: [...aircraft.values()],
+        byTime: (await noticesSince(connection, actor, start)).flatMap((row) => noticeNode(row, profiles) ?? []),
         lapsed: (await lapsedBetween(connection, actor, start, instantOf(now))).map(findingNode),
         verdicts: events.flatMap((event) =>
           event.verdicts.flatMap((change) => {
@@ -201,6 +205,20 @@ export class FleetService {
         ),
       };
     });
+  }
+
+  async judging(actor: Actor | null): Promise<Judging> {
+    authorise(actor, 'fleet.read');
+    return await this.database.withOrganisation(actor, async (connection) =>
+      judging(
+        connection,
+        actor,
+        stampOf(
+          await wantedProfiles(connection, actor.organisationId),
+          await housePolicies(connection, actor.organisationId),
+        ),
+      ),
+    );
   }
 
   async profiles(actor: Actor | null): Promise<Profile[]> {

@@ -1,5 +1,4 @@
 import type { FlightConditions } from '@tallywing/rules';
-import type { Stamp } from '../aircraft/stamp.js';
 import type { Connection } from '../database/database.js';
 
 export interface Operator {
@@ -63,17 +62,6 @@ export class HouseData {
     );
   }
 
-  /** How many aircraft there are, and how many carry another stamp. */
-  async judging(stamp: Stamp): Promise<{ readonly aircraft: number; readonly judgingAgain: number }> {
-    const [row] = await this.connection.query<{ aircraft: number; judgingAgain: number }>(
-      `select count(*)::int as aircraft,
-         count(*) filter (where rules_version <> $2 or zones_version <> $3 or profiles_hash <> $4)::int as "judgingAgain"
-       from aircraft where organisation_id = $1`,
-      [this.organisationId, stamp.rules, stamp.zones, stamp.profiles],
-    );
-    return row ?? { aircraft: 0, judgingAgain: 0 };
-  }
-
   async addOperator(id: string, name: string): Promise<void> {
     await this.connection.query('insert into operators (organisation_id, id, name) values ($1, $2, $3)', [
       this.organisationId,
@@ -106,6 +94,7 @@ export class HouseData {
   }
 
   async addProfile(profile: Omit<HouseProfile, 'revision'>): Promise<void> {
+    this.connection.judgeAgain();
     await this.connection.query(
       'insert into flight_profiles (organisation_id, id, name, sort, conditions, wanted) values ($1, $2, $3, $4, $5, $6)',
       [this.organisationId, profile.id, profile.name, profile.sort, JSON.stringify(profile.conditions), profile.wanted],
@@ -113,6 +102,7 @@ export class HouseData {
   }
 
   async amendProfile(profile: Pick<HouseProfile, 'id' | 'name' | 'wanted' | 'conditions'>): Promise<void> {
+    this.connection.judgeAgain();
     await this.connection.query(
       `update flight_profiles set name = $3, conditions = $4, wanted = $5, revision = revision + 1
        where organisation_id = $1 and id = $2`,

@@ -1,5 +1,4 @@
 import type { FlightConditions } from '@tallywing/rules';
-import { stampOf } from '../aircraft/stamp.js';
 import type { Clock } from '../common/clock.js';
 import { instantOf } from '../common/clock.js';
 import { connectionOf, readPage } from '../common/connection.js';
@@ -11,7 +10,6 @@ import { checkedConditions, checkedName, checkedZone, idFrom } from './checks.js
 import { changeHouse, countHouseEntries, difference, expectRevision, houseEntries } from './house-entry.data.js';
 import type { Done, HouseEntryRow, Subject } from './house-entry.data.js';
 import { HouseData } from './house.data.js';
-import { housePolicies } from './policies.data.js';
 import type { Base, HouseProfile, Operator } from './house.data.js';
 
 interface ProfileInput {
@@ -31,14 +29,7 @@ export class HouseService {
     authorise(actor, 'organisation.read');
     return await this.database.withOrganisation(actor, async (connection) => {
       const data = new HouseData(connection, actor.organisationId);
-      const profiles = await data.profiles();
-      const judging = await data.judging(
-        stampOf(
-          profiles.filter(({ wanted }) => wanted),
-          await housePolicies(connection, actor.organisationId),
-        ),
-      );
-      return { operators: await data.operators(), bases: await data.bases(), profiles, ...judging };
+      return { operators: await data.operators(), bases: await data.bases(), profiles: await data.profiles() };
     });
   }
 

@@ -32,6 +32,7 @@ export async function addPolicy(
   organisationId: string,
   policy: Policy & { readonly reason: string; readonly memberId: string; readonly at: Date },
 ): Promise<void> {
+  connection.judgeAgain();
   await connection.query(
     `insert into house_policies (organisation_id, kind, version, effective_on, body, reason, set_by, set_at)
      values ($1, $2, $3, $4, $5, $6, $7, $8)`,

@@ -18,6 +18,7 @@ export const operations: Readonly<Record<string, Needed>> = {
   'Query.databaseCurrency': 'fleet.read',
   'Query.meterSheet': 'fleet.read',
   'Query.changesSince': 'fleet.read',
+  'Query.judging': 'fleet.read',
   'Query.profiles': 'fleet.read',
   'Query.operators': 'fleet.read',
   'Query.bases': 'fleet.read',

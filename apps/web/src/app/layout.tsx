@@ -4,6 +4,7 @@ import { Link, NavLink, Outlet, useLocation } from 'react-router';
 import { graphql } from '../graphql.js';
 import { Loading } from '../ui/states.js';
 import { idWords } from '../ui/words.js';
+import { JudgingStrip } from './judging-strip.js';
 import { LiveStrip } from './live/live-strip.js';
 import { screensFor } from './screens.js';
 import { useSession } from './session.js';
@@ -53,6 +54,7 @@ export function Layout() {
         </div>
       </header>
       <LiveStrip shown={viewer.organisation.counter} ended={ended} />
+      {!ended && <JudgingStrip />}
       {ended && (
         <p className="tw-strip" role="alert">
           Your session has ended. What you typed is kept on this device.{' '}

@@ -24,17 +24,6 @@ export const HouseListsQuery = graphql(`
         conditions
         revision
       }
-      aircraft
-      judgingAgain
-    }
-  }
-`);
-
-/** Asked again and again while aircraft are judged: only the count, so that nothing else moves under the hands of whoever types. */
-export const HouseJudgingQuery = graphql(`
-  query HouseJudging {
-    house {
-      judgingAgain
     }
   }
 `);

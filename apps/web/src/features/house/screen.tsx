@@ -9,9 +9,7 @@ import { Entries } from './components/entries.js';
 import { Operators } from './components/operators.js';
 import { Policies } from './components/policies.js';
 import { Profiles } from './components/profiles.js';
-import { HouseEntriesQuery, HouseJudgingQuery, HouseListsQuery } from './query.js';
-
-const LOOK_AGAIN_MS = 10_000;
+import { HouseEntriesQuery, HouseListsQuery } from './query.js';
 
 /** The organisation: operators, bases, the flights it asks about, and what was changed by whom. */
 export function HouseScreen() {
@@ -20,19 +18,17 @@ export function HouseScreen() {
   const zone = zoneOf(useHouse(), '');
   const mayWrite = viewer.may.includes('organisation.write');
   const { data, error, refetch } = useQuery(HouseListsQuery, still);
-  const judging = (data?.house.judgingAgain ?? 0) > 0;
-  useQuery(HouseJudgingQuery, { skip: !judging, pollInterval: LOOK_AGAIN_MS, fetchPolicy: 'network-only' });
   if (error && !data) {
     const problem = problemOf(error);
     return <Trouble title={problem.title} wayOut={problem.wayOut} onRetry={() => void refetch()} />;
   }
   if (!data) return <Loading what="the house" />;
-  const { operators, bases, profiles, aircraft, judgingAgain } = data.house;
+  const { operators, bases, profiles } = data.house;
   const reload = () => Promise.all([refetch(), client.refetchQueries({ include: [HouseEntriesQuery, HouseQuery] })]);
   return (
     <div className="tw-stack-wide">
       <h1>{viewer.organisation.name}</h1>
-      <Profiles {...{ profiles, aircraft, judgingAgain, mayWrite, reload }} />
+      <Profiles {...{ profiles, mayWrite, reload }} />
       <Policies {...{ zone, mayWrite, reload }} />
       <Operators {...{ operators, mayWrite, reload }} />
       <Bases {...{ bases, mayWrite, reload }} />

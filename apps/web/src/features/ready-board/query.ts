@@ -96,6 +96,23 @@ export const AroundTheBoardQuery = graphql(`
           registration
         }
       }
+      byTime {
+        at
+        aircraft {
+          id
+          registration
+          base {
+            zone
+          }
+        }
+        text
+        profile {
+          id
+          name
+        }
+        was
+        is
+      }
       verdicts {
         aircraft {
           id

@@ -12,6 +12,7 @@ import { countWords } from '../../ui/words.js';
 import { readAsked, variablesOf, writeAsked, type Asked } from './asked.js';
 import { AskBar } from './components/ask-bar.js';
 import { BoardTable } from './components/board-table.js';
+import { ByTime } from './components/by-time.js';
 import { AroundTheBoardQuery, ReadyBoardQuery, type Around } from './query.js';
 import { findingsChart, newsOf, readinessChart, rowsOf } from './view-model.js';
 import './ready-board.css';
@@ -42,6 +43,7 @@ export function ReadyBoardScreen() {
         {around.data && (
           <p className="tw-news">{newsOf(around.data.changesSince, (instant) => whenWords(instant, zone))}</p>
         )}
+        {around.data && <ByTime notices={around.data.changesSince.byTime} />}
         <AskBar asked={asked} onAsk={ask} zone={zone} lists={around.data} />
         <BoardBody board={board} asked={settled} onAsk={ask} />
         <Caution />

@@ -135,6 +135,8 @@ export function newsOf(changes: Around['changesSince'], when: (instant: string) 
   const since = `Since ${when(changes.since)}: `;
   const gained = changes.verdicts.filter((each) => each.is === 'YES' && each.was !== 'YES');
   const lost = changes.verdicts.filter((each) => each.was === 'YES' && each.is !== 'YES');
+  const lapsed = [...changes.lapsed, ...changes.byTime.filter((each) => each.text !== null || each.was === 'YES')];
+  const returned = changes.byTime.filter((each) => each.is === 'YES');
   const parts = [
     ...(changes.recorded === 0
       ? []
@@ -143,7 +145,8 @@ export function newsOf(changes: Around['changesSince'], when: (instant: string) 
         ]),
     ...(gained.length === 0 ? [] : [`ready for more: ${registrations(gained)}`]),
     ...(lost.length === 0 ? [] : [`ready for less: ${registrations(lost)}`]),
-    ...(changes.lapsed.length === 0 ? [] : [`lapsed by the calendar: ${registrations(changes.lapsed)}`]),
+    ...(lapsed.length === 0 ? [] : [`lapsed by the calendar: ${registrations(lapsed)}`]),
+    ...(returned.length === 0 ? [] : [`ready for more by the calendar: ${registrations(returned)}`]),
   ];
   return parts.length === 0 ? `${since}nothing recorded and nothing lapsed.` : `${since}${parts.join('; ')}.`;
 }

@@ -13,14 +13,12 @@ import { ProfileForm } from './profile-form.js';
 
 export interface ProfilesProps {
   readonly profiles: readonly Profile[];
-  readonly aircraft: number;
-  readonly judgingAgain: number;
   readonly mayWrite: boolean;
   readonly reload: () => Promise<unknown>;
 }
 
 /** The flights that the board asks about, in its order. */
-export function Profiles({ profiles, aircraft, judgingAgain, mayWrite, reload }: ProfilesProps) {
+export function Profiles({ profiles, mayWrite, reload }: ProfilesProps) {
   const [open, setOpen] = useState<string | null>(null);
   const { run, busy, problem } = useAct();
   const [order] = useMutation(OrderFlightProfilesMutation);
@@ -42,11 +40,6 @@ export function Profiles({ profiles, aircraft, judgingAgain, mayWrite, reload }:
         The columns of the board. Changed conditions have every aircraft judged again, which takes a moment; until then
         the board says so and its yes is not a yes.
       </p>
-      {judgingAgain > 0 && (
-        <p role="status">
-          <StatusMark status="judged-again" /> {judgingAgain} of {aircraft} aircraft.
-        </p>
-      )}
       <ProblemNote problem={problem} onReload={reload} />
       <DataTable
         caption="Flight profiles"
