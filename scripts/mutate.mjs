@@ -12,10 +12,6 @@ const left = ['facts/**', 'catalogue/**', 'dossier/**', 'time/zone-data.ts', 'as
 
 await command(async () => {
   const wanted = process.argv.slice(2);
-  const ofRules = /^\/?$|^\/(rules|assess)(\/|$)/;
-  // What lies below the rules is held to its own tests: those of the rules would notice most changes too, late and slowly.
-  process.env.WITHOUT_RULES =
-    wanted.length > 0 && !wanted.some((place) => ofRules.test(place.slice(home.length))) ? 'yes' : '';
   const mutations = new Stryker({
     mutate: [
       ...(wanted.length === 0 ? [home] : wanted).map(patternOf),
@@ -23,9 +19,8 @@ await command(async () => {
       `!${home}/index.ts`,
       ...left.map((each) => `!${home}/${each}`),
     ],
-    testRunner: 'vitest',
-    vitest: { configFile: 'scripts/mutate/vitest.config.ts' },
-    plugins: ['@stryker-mutator/vitest-runner'],
+    testRunner: 'one-process',
+    plugins: [inRoot('scripts/mutate/runner.mjs')],
     concurrency: Number(process.env.CONCURRENCY ?? 1),
     reporters: ['clear-text', 'progress-append-only', 'json'],
     clearTextReporter: { logTests: false, reportTests: false, skipFull: true },

@@ -4,10 +4,11 @@ import { factsOf } from '../src/graph/facts.js';
 import type { Rule } from '../src/rules/rule.js';
 import type { Outcome } from '../src/verdict/clause.js';
 import { evaluate } from '../src/verdict/evaluate.js';
-import type { Draft } from '../src/verdict/result.js';
 import { forget, recordedFacts } from './forgetting.js';
 import type { RuleCase } from './rule-case.js';
 import { catalogueOf, pointOf, statements } from './rule-case.js';
+import { checkDraft } from './sound.js';
+import { statedBy, statedFile } from './stated.js';
 import { shownBy, workedFile } from './worked.js';
 
 export type { RuleCase } from './rule-case.js';
@@ -35,7 +36,7 @@ export function testRule(rule: Rule, cases: readonly RuleCase[]): void {
       const drafts = statements(rule, each);
       const subjects = drafts.map((draft) => draft.subject);
       expect(new Set(subjects).size, 'one statement a subject').toBe(subjects.length);
-      for (const draft of drafts) checkDraft(rule, draft);
+      for (const draft of drafts) checkDraft(rule, draft, each.dossier);
       const draft =
         each.subject === undefined ? drafts[0] : drafts.find((candidate) => candidate.subject === each.subject);
       if (each.expect === 'none') {
@@ -76,6 +77,11 @@ export function testRule(rule: Rule, cases: readonly RuleCase[]): void {
       await expect(shownBy(rule, cases), wayOut).toMatchFileSnapshot(workedFile(meta.id));
     });
 
+    it('has what it states written down, so that a difference is read', async () => {
+      const wayOut = `see that ${meta.id} should state this, then run \`npx vitest run --project rules libs/rules -u\``;
+      await expect(statedBy(rule, cases), wayOut).toMatchFileSnapshot(statedFile(meta.id));
+    });
+
     it('never improves when a recorded fact is taken away', () => {
       for (const each of cases) {
         const before = outcomesOf(rule, each, each.dossier);
@@ -98,17 +104,6 @@ function outcomesOf(rule: Rule, each: RuleCase, dossier: Dossier): Map<string, O
   return new Map(
     rule.evaluate(factsOf(dossier, catalogueOf(each))).map((draft) => [draft.subject, evaluate(draft.clause, point)]),
   );
-}
-
-function checkDraft(rule: Rule, draft: Draft): void {
-  for (const id of Object.values(draft.messages)) {
-    const text = rule.meta.messages[id];
-    if (text === undefined) throw new Error(`${rule.meta.id} uses message ${id}, which its metadata does not have`);
-    for (const [, name] of text.matchAll(/\{(\w+)\}/g)) {
-      if (name !== undefined && !(name in draft.data))
-        throw new Error(`Message ${id} of ${rule.meta.id} asks for {${name}}, which the data does not have`);
-    }
-  }
 }
 
 function deepFreeze<T>(value: T): T {

@@ -16,6 +16,7 @@ const aircraft = (
   revisedOn: string | null,
   changesSince: readonly MassChange[],
   fittedOn: string | null | undefined = undefined,
+  functions: readonly ('gnss' | 'portable-display')[] = ['gnss'],
 ) =>
   dossierOf({
     configuration: {
@@ -25,7 +26,7 @@ const aircraft = (
           : [
               unitOf({
                 id: 'gps1',
-                functions: ['gnss'],
+                functions,
                 fitted: fittedOn === null ? null : { date: fittedOn, at: null },
               }),
             ],
@@ -94,4 +95,16 @@ testRule(equipmentListCurrent, [
     expect: 'not-met',
   },
   { name: 'unit fitted nobody knows when', dossier: aircraft('2024-02-01', [], null), at, expect: 'cannot-tell' },
+  {
+    name: 'unit fitted later, a change of another day does not answer for it',
+    dossier: aircraft('2024-02-01', [change(true, '2025-06-02')], '2025-06-01'),
+    at,
+    expect: 'not-met',
+  },
+  {
+    name: 'a portable unit stands on no list',
+    dossier: aircraft('2024-02-01', [], '2025-06-01', ['gnss', 'portable-display']),
+    at,
+    expect: 'met',
+  },
 ]);
