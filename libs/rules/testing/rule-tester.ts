@@ -4,6 +4,8 @@ import { factsOf } from '../src/graph/facts.js';
 import type { Rule } from '../src/rules/rule.js';
 import type { Outcome } from '../src/verdict/clause.js';
 import { evaluate } from '../src/verdict/evaluate.js';
+import type { Draft } from '../src/verdict/result.js';
+import { withBystanders } from './bystanders.js';
 import { forget, recordedFacts } from './forgetting.js';
 import type { RuleCase } from './rule-case.js';
 import { catalogueOf, pointOf, statements } from './rule-case.js';
@@ -13,8 +15,11 @@ import { shownBy, workedFile } from './worked.js';
 
 export type { RuleCase } from './rule-case.js';
 
-/** One strict tester for all rules: stricter than any author. */
-export function testRule(rule: Rule, cases: readonly RuleCase[]): void {
+/**
+ * One strict tester for all rules: stricter than any author. `namesEveryUnit`: a statement on the aircraft has a clause for each unit, so
+ * with more units it is the outcome that must stay, not the clause.
+ */
+export function testRule(rule: Rule, cases: readonly RuleCase[], { namesEveryUnit = false } = {}): void {
   const { meta } = rule;
   describe(meta.id, () => {
     it('states what it asks, whom it binds and its sources', () => {
@@ -61,6 +66,17 @@ export function testRule(rule: Rule, cases: readonly RuleCase[]): void {
         const second = rule.evaluate(factsOf(frozen, catalogueOf(each)));
         expect(second).toEqual(first);
         expect(JSON.parse(JSON.stringify(first))).toEqual(first);
+      }
+    });
+
+    it('says the same beside equipment that has nothing to do with it', () => {
+      for (const each of cases.filter(({ alone }) => !alone)) {
+        const beside = { ...each, dossier: withBystanders(each.dossier, each.at.slice(0, 10)) };
+        const said = new Map(statements(rule, beside).map((draft) => [draft.subject, draft]));
+        const part = (draft: Draft | undefined) =>
+          namesEveryUnit ? draft && evaluate(draft.clause, pointOf(beside, beside.dossier)) : draft;
+        for (const draft of statements(rule, each))
+          expect(part(said.get(draft.subject)), each.name).toEqual(part(draft));
       }
     });
 

@@ -161,7 +161,9 @@ testRule(loadedExtremes, [
   { name: 'no empty-weight record', dossier: dossierOf(), at, expect: 'none' },
   {
     name: 'beyond the limit, a placard in view that says something else',
-    dossier: aircraft({ envelope: envelope({ points: limits(8.5, 20) }) }, [{ ...placard(true), kind: 'gnss-vfr-only' }]),
+    dossier: aircraft({ envelope: envelope({ points: limits(8.5, 20) }) }, [
+      { ...placard(true), kind: 'gnss-vfr-only' },
+    ]),
     at,
     expect: 'not-met',
   },
