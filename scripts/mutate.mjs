@@ -1,13 +1,16 @@
 // npm run mutate -- [folder or file of libs/rules/src ...]: changes the rule library in small ways, one at a time, and asks whether a
-// test notices. It takes long, so it is no part of npm test: give it the folder that you work on. Survivors are printed at the end.
+// test about it notices. It takes minutes, so it is no part of npm test: give it the folder that you work on. Survivors are printed at
+// the end, and written down in docs/mutation.md for folders that were tried whole.
 import './lib/node-version.mjs';
-import { existsSync, statSync } from 'node:fs';
+import { existsSync, readFileSync, statSync } from 'node:fs';
 import { inRoot } from './lib/paths.mjs';
 import { command, StepError } from './lib/steps.mjs';
+import { record } from './mutate/record.mjs';
 import { Stryker } from '@stryker-mutator/core';
 
 const home = 'libs/rules/src';
 /** Tables of facts are held to their sources by tests/reference; schemas and lists of names have no behaviour to change. */
+const report = '.test-data/mutation.json';
 const left = ['facts/**', 'catalogue/**', 'dossier/**', 'time/zone-data.ts', 'assess/version.ts', 'rules/registry.ts'];
 
 await command(async () => {
@@ -24,7 +27,7 @@ await command(async () => {
     concurrency: Number(process.env.CONCURRENCY ?? 1),
     reporters: ['clear-text', 'progress-append-only', 'json'],
     clearTextReporter: { logTests: false, reportTests: false, skipFull: true },
-    jsonReporter: { fileName: '.test-data/mutation.json' },
+    jsonReporter: { fileName: report },
     tempDirName: '.test-data/mutate',
     ignorePatterns: ['.data', '.test-data', 'docs/screens', 'dist'],
     // What runs once when a module is loaded would need every test for every mutant.
@@ -37,7 +40,21 @@ await command(async () => {
     const wayOut = 'mend what it names above; the tests must pass before a change is tried on them.';
     throw new StepError('The changes could not be tried.', wayOut, String(error));
   }
+  const day = new Date().toISOString().slice(0, 10);
+  const places = record(JSON.parse(readFileSync(inRoot(report), 'utf8')), isChanged, day);
+  console.log(`Written to docs/mutation.md: ${places.join(', ') || 'nothing, because no folder was tried whole'}.`);
 });
+
+/** Whether a file of the library is one that gets changed. */
+function isChanged(file) {
+  const inside = file.slice(home.length + 1);
+  return (
+    file.endsWith('.ts') &&
+    !file.endsWith('.test.ts') &&
+    inside !== 'index.ts' &&
+    !left.some((each) => inside === each || (each.endsWith('/**') && inside.startsWith(each.slice(0, -2))))
+  );
+}
 
 function patternOf(place) {
   const path = place.replace(/\/$/, '');

@@ -1,4 +1,4 @@
-const home = 'libs/rules/src/';
+export const home = 'libs/rules/src/';
 const published = 'tests/reference/';
 
 /**
@@ -16,7 +16,7 @@ export function placesOf(patterns) {
 }
 
 /** A topic of the rules, or a folder beside them; what all rules share belongs to no one topic. */
-function placeOf(file) {
+export function placeOf(file) {
   const [folder, topic = ''] = file.slice(home.length).split('/');
   if (folder === '**') return home;
   return folder === 'rules' && !topic.includes('*') && !topic.endsWith('.ts')

@@ -2,6 +2,7 @@ import { fileURLToPath } from 'node:url';
 import type { SourceRef } from '../src/facts/source.js';
 import type { Rule } from '../src/rules/rule.js';
 import type { Clause } from '../src/verdict/clause.js';
+import type { Effect } from '../src/verdict/result.js';
 import type { RuleCase } from './rule-case.js';
 import { statements } from './rule-case.js';
 
@@ -10,19 +11,21 @@ export function statedFile(ruleId: string): string {
 }
 
 /**
- * What the statements of all cases are made of, each thing once: of what they speak, what they stop, what can be done, what falls due,
- * and each leaf with its regions, figures, gaps and source. A difference here is read like one of the code.
+ * What the statements of all cases are made of, each thing once: of what they speak, how their clauses hang together, what they stop and
+ * what can be done, their words, what falls due, and each leaf with its regions, figures, gaps and source. A difference here is read like one of the code.
  */
 export function statedBy(rule: Rule, cases: readonly RuleCase[]): string {
   const drafts = cases.flatMap((each) => statements(rule, each));
   const parts = {
-    subjects: drafts.map((draft) => draft.subject),
+    statements: drafts.map(({ subject, clause, effects, remedies = [] }) => ({
+      subject,
+      states: shapeOf(clause),
+      effects: effects.map(effectName).join(' '),
+      remedies,
+    })),
     messages: drafts.map((draft) => draft.messages),
     data: drafts.map((draft) => draft.data),
-    effects: drafts.map((draft) => draft.effects),
-    remedies: drafts.map((draft) => draft.remedies ?? []),
     due: drafts.flatMap((draft) => draft.due ?? []),
-    clauses: drafts.map((draft) => shapeOf(draft.clause)),
     leaves: drafts.flatMap((draft) => leavesOf(draft.clause)),
   };
   return Object.entries(parts)
@@ -38,13 +41,21 @@ function sourceName({ document, paragraph, edition, status }: SourceRef): string
   return [document, paragraph, edition, status].join(' | ');
 }
 
-/** How leaves hang together, by their labels. */
+function effectName(effect: Effect): string {
+  if (effect.stops === 'nothing') return effect.kind;
+  return effect.stops === 'capability'
+    ? [effect.capability, ...(effect.through ? [effect.through] : [])].join('@')
+    : effect.stops;
+}
+
+/** How leaves hang together, by their labels and what they come to. */
 function shapeOf(clause: Clause): unknown {
-  if (clause.is === 'leaf') return clause.label;
+  if (clause.is === 'leaf')
+    return `${clause.label}: ${clause.inside}${clause.outside === clause.inside ? '' : `, ${clause.outside}`}`;
   if (clause.is === 'ref') return { ref: clause.capability };
   if (clause.is === 'implies') return { if: shapeOf(clause.if), then: shapeOf(clause.then) };
   const { is, n, label, of, ifEmpty } = clause;
-  return { is, n, label, of: of.map(shapeOf), ifEmpty };
+  return { [`${[is, n].join('')} ${label}, else ${ifEmpty}`]: of.map(shapeOf) };
 }
 
 function leavesOf(clause: Clause): readonly object[] {
