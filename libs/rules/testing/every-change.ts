@@ -222,7 +222,15 @@ const examples: Examples = {
   ],
   'record.correct': [
     { record: recordOf({ kind: 'compass-swing', on: '2026-02-10', id: 'swing' }), reason: 'Read again' },
-    { record: recordOf({ kind: 'compass-swing', on: '2026-03-03', id: 'swing' }), reason: 'Read again' },
+    {
+      record: recordOf({
+        kind: 'compass-swing',
+        on: '2026-03-03',
+        id: 'swing',
+        meters: [{ meter: 'tach', value: 406_000 }],
+      }),
+      reason: 'Read again',
+    },
   ],
   'database.load': (['this', 'next'] as const).map((slot) => ({
     load: {

@@ -86,7 +86,10 @@ export const antennaFit = defineChange({
 export const antennaRemove = defineChange({
   kind: 'antenna.remove',
   schema: z.object({ antennaId: id, performed, reason: note }),
-  admit: (change, { dossier }) => knownIn(dossier.configuration.antennas, change.antennaId, 'antennaId'),
+  admit: (change, { dossier, now }) => [
+    ...knownIn(dossier.configuration.antennas, change.antennaId, 'antennaId'),
+    ...notInFuture(change.performed.date, 'performed.date', now),
+  ],
   apply: (dossier, change) =>
     withConfiguration(dossier, { antennas: drop(dossier.configuration.antennas, change.antennaId) }),
 });
