@@ -3,6 +3,7 @@ import { join, sep } from 'node:path';
 import { inRoot } from '../lib/paths.mjs';
 import { home, placeOf } from './about.mjs';
 import { reasonFor } from './reasons.mjs';
+import { inSample, intervalOf } from './sample.mjs';
 
 const page = 'docs/mutation.md';
 const columns = [
@@ -18,14 +19,20 @@ const columns = [
   'Measured',
 ];
 
-/** Writes what a run found into the page: the folders that it tried whole; the others stay as they were measured. */
-export function record(report, isMutated, day) {
-  const whole = wholePlaces(report, isMutated);
+/**
+ * Writes what a run found into the page: the folders that it tried whole, or of which it drew a sample of so many percent; the others
+ * stay as they were measured.
+ */
+export function record(report, isMutated, day, percent = 100) {
+  const whole = wholePlaces(report, isMutated).map(([place, mutants]) => [
+    place,
+    mutants.filter((each) => inSample(each, percent)),
+  ]);
   const before = existsSync(inRoot(page)) ? readFileSync(inRoot(page), 'utf8') : '';
   const rows = new Map(rowsOf(before));
   const sections = new Map(sectionsOf(before));
   for (const [place, mutants] of whole) {
-    rows.set(place, rowOf(place, mutants, day));
+    rows.set(place, rowOf(place, mutants, measuredOf(mutants, percent, day)));
     sections.set(place, survivorsOf(mutants));
   }
   writeFileSync(inRoot(page), pageOf(rows, sections));
@@ -87,6 +94,14 @@ function rowOf(place, mutants, day) {
     score(killed + slow, valid),
     day,
   ];
+}
+
+function measuredOf(mutants, percent, day) {
+  if (percent === 100) return `${day}, whole`;
+  const tried = mutants.filter(({ status }) => ['Killed', 'Timeout', 'Survived', 'NoCoverage'].includes(status));
+  const noticed = tried.filter(({ status }) => status === 'Killed' || status === 'Timeout');
+  const [least, most] = intervalOf(noticed.length, tried.length);
+  return `${day}, sample of ${percent} %, 95 % interval ${least} to ${most} %`;
 }
 
 function score(noticed, valid) {
@@ -168,7 +183,7 @@ const legend = `- A change is held to the tests beside it and to published figur
 - "By what is written down alone": only the comparison with \`libs/rules/stated\` or \`libs/rules/worked\` noticed it. That says that a person
   would see the difference, not that a source was checked.
 - "Left aside": what runs once when a module is loaded, mostly texts, sources and tables of names.
-- Whole folders are measured, no samples. Tables of facts, schemas of catalogue and dossier, zone data and the list of rules are not
+- A sample is drawn by the number of the change with a fixed seed (\`SAMPLE=20 npm run mutate -- ...\`). Tables of facts, schemas of catalogue and dossier, zone data and the list of rules are not
   changed: they are held to their sources by \`tests/reference\`, or have no behaviour.
 
 ## Survivors

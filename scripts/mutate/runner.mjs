@@ -7,6 +7,7 @@ import { createViteServer } from 'vitest/node';
 import { isAbout, placesOf } from './about.mjs';
 import { collected, harness } from './harness.mjs';
 import { forgetWhatWasRemembered } from './memory.mjs';
+import { inSample } from './sample.mjs';
 
 /** What these hold is read once and kept, so each change of theirs wants them loaded anew. */
 const loadedAnew = ['libs/rules/src/time/zones.ts'];
@@ -75,6 +76,8 @@ class OneProcess {
   }
 
   async mutantRun({ activeMutant, sandboxFileName, testFilter, hitLimit }) {
+    if (!inSample(activeMutant, Number(process.env.SAMPLE ?? 100)))
+      return { status: 'error', errorMessage: 'Not in the sample.' };
     const file = relative(process.cwd(), sandboxFileName).split(sep).join('/');
     const ids = (testFilter ?? [...this.#tests.keys()]).filter((id) => isAbout(file, id));
     if (loadedAnew.includes(file)) {
