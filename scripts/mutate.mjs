@@ -41,7 +41,12 @@ await command(async () => {
     throw new StepError('The changes could not be tried.', wayOut, String(error));
   }
   const day = new Date().toISOString().slice(0, 10);
-  const places = record(JSON.parse(readFileSync(inRoot(report), 'utf8')), isChanged, day, Number(process.env.SAMPLE ?? 100));
+  const places = record(
+    JSON.parse(readFileSync(inRoot(report), 'utf8')),
+    isChanged,
+    day,
+    Number(process.env.SAMPLE ?? 100),
+  );
   console.log(`Written to docs/mutation.md: ${places.join(', ') || 'nothing, because no folder was tried whole'}.`);
 });
 
