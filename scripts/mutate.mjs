@@ -40,18 +40,17 @@ await command(async () => {
     const wayOut = 'mend what it names above; the tests must pass before a change is tried on them.';
     throw new StepError('The changes could not be tried.', wayOut, String(error));
   }
-  const day = new Date().toISOString().slice(0, 10);
-  const places = record(
-    JSON.parse(readFileSync(inRoot(report), 'utf8')),
-    isChanged,
-    day,
-    Number(process.env.SAMPLE ?? 100),
-  );
+  const places = record(JSON.parse(readFileSync(inRoot(report), 'utf8')), {
+    wanted: (wanted.length === 0 ? [home] : wanted).map((place) => place.replace(/\/$/, '')),
+    isMutated,
+    day: new Date().toISOString().slice(0, 10),
+    percent: Number(process.env.SAMPLE ?? 100),
+  });
   console.log(`Written to docs/mutation.md: ${places.join(', ') || 'nothing, because no folder was tried whole'}.`);
 });
 
 /** Whether a file of the library is one that gets changed. */
-function isChanged(file) {
+function isMutated(file) {
   const inside = file.slice(home.length + 1);
   return (
     file.endsWith('.ts') &&

@@ -23,8 +23,8 @@ const columns = [
  * Writes what a run found into the page: the folders that it tried whole, or of which it drew a sample of so many percent; the others
  * stay as they were measured.
  */
-export function record(report, isMutated, day, percent = 100) {
-  const whole = wholePlaces(report, isMutated).map(([place, mutants]) => [
+export function record(report, { wanted, isMutated, day, percent }) {
+  const whole = wholePlaces(report, wanted, isMutated).map(([place, mutants]) => [
     place,
     mutants.filter((each) => inSample(each, percent)),
   ]);
@@ -39,7 +39,7 @@ export function record(report, isMutated, day, percent = 100) {
   return whole.map(([place]) => place);
 }
 
-function wholePlaces(report, isMutated) {
+function wholePlaces(report, wanted, isMutated) {
   const tests = new Map(Object.values(report.testFiles ?? {}).flatMap(({ tests }) => tests.map((t) => [t.id, t.name])));
   const tried = new Map();
   for (const [file, { source, mutants }] of Object.entries(report.files)) {
@@ -58,9 +58,10 @@ function wholePlaces(report, isMutated) {
     });
   }
   const all = readdirSync(inRoot(home), { recursive: true }).map((name) => join(home, name).split(sep).join('/'));
-  // A file with nothing to change in it is not in the report.
+  // A file with nothing to change in it may not be in the report.
+  const isTried = (files, file) => files.includes(file) || wanted.some((each) => file.startsWith(`${each}/`));
   return [...tried].flatMap(([place, { files, mutants }]) =>
-    all.filter((file) => isMutated(file) && nameOf(file) === place).every((file) => files.includes(file))
+    all.filter((file) => isMutated(file) && nameOf(file) === place).every((file) => isTried(files, file))
       ? [[place, mutants]]
       : [],
   );
@@ -145,7 +146,7 @@ function groupBy(list, keyOf) {
 }
 
 function rowsOf(text) {
-  return [...text.matchAll(/^\| ((?:[a-z-]+\/?)+) +\|(.*)\|$/gm)]
+  return [...text.matchAll(/^\| ((?:[a-z][a-z-]*\/?)+) +\|(.*)\|$/gm)]
     .filter(([, place]) => place !== 'all')
     .map(([, place, rest]) => [
       place,
