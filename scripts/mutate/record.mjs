@@ -163,9 +163,16 @@ function sectionsOf(text) {
 
 function pageOf(rows, sections) {
   const sorted = [...rows.values()].sort(([a], [b]) => (a < b ? -1 : 1));
-  const sums = sorted.reduce((sum, row) => sum.map((each, index) => each + row[index + 1]), [0, 0, 0, 0, 0, 0, 0]);
+  const scales = sorted.map((row) => 100 / Number(/sample of (\d+) %/.exec(row.at(-1))?.[1] ?? 100));
+  const sum = (column) => Math.round(sorted.reduce((total, row, index) => total + row[column] * scales[index], 0));
+  const sums = [1, 2, 3, 4, 5, 6, 7].map(sum);
   const [valid, noticed] = sums;
-  const table = [columns, columns.map(() => '---'), ...sorted, ['all', ...sums, score(noticed, valid), '']];
+  const table = [
+    columns,
+    columns.map(() => '---'),
+    ...sorted,
+    ['all', ...sums, score(noticed, valid), 'samples scaled up'],
+  ];
   return `${intro}\n${table.map((row) => `| ${row.join(' | ')} |`).join('\n')}\n\n${legend}\n${[...sections]
     .filter(([, body]) => body !== '')
     .sort(([a], [b]) => (a < b ? -1 : 1))

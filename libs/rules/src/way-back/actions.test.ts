@@ -44,8 +44,7 @@ const dossiers = { busy, bare, off };
 /** Whatever a remedy may be about on this aircraft. */
 function subjectsOn({ configuration, status }: Dossier, change: string): readonly string[] {
   const things = ['aircraft', ...configuration.units.map(({ id }) => id), 'static-1'];
-  if (change === 'record.add')
-    return recordKind.options.flatMap((kind) => [kind, `${kind}:xpdr1`]);
+  if (change === 'record.add') return recordKind.options.flatMap((kind) => [kind, `${kind}:xpdr1`]);
   return [
     ...things,
     ...configuration.links.flatMap(({ id, fromUnit, toUnit }) => [id, `${fromUnit}>${toUnit}`]),

@@ -1,5 +1,6 @@
 import { unitOf } from '../../../testing/builders.js';
 import { dossierOf } from '../../../testing/dossiers.js';
+import type { RuleCase } from '../../../testing/rule-tester.js';
 import { testRule } from '../../../testing/rule-tester.js';
 import type { MassChange } from '../../dossier/installation.js';
 import { equipmentListCurrent } from './equipment-list-current.js';
@@ -42,84 +43,82 @@ const aircraft = (
     },
   });
 
-testRule(
-  equipmentListCurrent,
-  [
-    { name: 'no record', dossier: dossierOf(), at, expect: 'cannot-tell', message: 'unclear' },
-    { name: 'no change since', dossier: aircraft('2024-02-01', []), at, expect: 'met', message: 'current' },
-    {
-      name: 'the list is older than the weight record',
-      alone: true,
-      dossier: aircraft('2024-01-31', []),
-      at,
-      expect: 'not-met',
-    },
-    { name: 'revision of the list not recorded', dossier: aircraft(null, []), at, expect: 'cannot-tell' },
-    {
-      name: 'a swap at equal weight that nobody listed',
-      dossier: aircraft('2024-02-01', [change(false)]),
-      at,
-      expect: 'not-met',
-      message: 'revise',
-      data: { what: 'Emergency transmitter swapped' },
-    },
-    { name: 'the same swap, listed', dossier: aircraft('2024-02-01', [change(true)]), at, expect: 'met' },
-    { name: 'whether listed not recorded', dossier: aircraft('2024-02-01', [change(null)]), at, expect: 'cannot-tell' },
-    {
-      name: 'list revised the day before the change',
-      dossier: aircraft('2025-05-31', [change(false)]),
-      at,
-      expect: 'not-met',
-    },
-    {
-      name: 'list revised on the day of the change',
-      dossier: aircraft('2025-06-01', [change(false)]),
-      at,
-      expect: 'met',
-    },
-    {
-      name: 'list revised the day after the change',
-      dossier: aircraft('2025-06-02', [change(false)]),
-      at,
-      expect: 'met',
-    },
-    {
-      name: 'unit fitted after the list, among no change',
-      dossier: aircraft('2024-02-01', [], '2024-02-02'),
-      at,
-      expect: 'not-met',
-    },
-    {
-      name: 'unit fitted on the day of the list',
-      dossier: aircraft('2024-02-01', [], '2024-02-01'),
-      at,
-      expect: 'met',
-    },
-    {
-      name: 'unit fitted later, its change listed',
-      dossier: aircraft('2024-02-01', [change(true)], '2025-06-01'),
-      at,
-      expect: 'met',
-    },
-    {
-      name: 'unit fitted later, its change not listed',
-      dossier: aircraft('2024-02-01', [change(false)], '2025-06-01'),
-      at,
-      expect: 'not-met',
-    },
-    { name: 'unit fitted nobody knows when', dossier: aircraft('2024-02-01', [], null), at, expect: 'cannot-tell' },
-    {
-      name: 'unit fitted later, a change of another day does not answer for it',
-      dossier: aircraft('2024-02-01', [change(true, '2025-06-02')], '2025-06-01'),
-      at,
-      expect: 'not-met',
-    },
-    {
-      name: 'a portable unit stands on no list',
-      dossier: aircraft('2024-02-01', [], '2025-06-01', ['gnss', 'portable-display']),
-      at,
-      expect: 'met',
-    },
-  ],
-  { namesEveryUnit: true },
-);
+const cases: readonly RuleCase[] = [
+  { name: 'no record', dossier: dossierOf(), at, expect: 'cannot-tell', message: 'unclear' },
+  { name: 'no change since', dossier: aircraft('2024-02-01', []), at, expect: 'met', message: 'current' },
+  {
+    name: 'the list is older than the weight record',
+    alone: true,
+    dossier: aircraft('2024-01-31', []),
+    at,
+    expect: 'not-met',
+  },
+  { name: 'revision of the list not recorded', dossier: aircraft(null, []), at, expect: 'cannot-tell' },
+  {
+    name: 'a swap at equal weight that nobody listed',
+    dossier: aircraft('2024-02-01', [change(false)]),
+    at,
+    expect: 'not-met',
+    message: 'revise',
+    data: { what: 'Emergency transmitter swapped' },
+  },
+  { name: 'the same swap, listed', dossier: aircraft('2024-02-01', [change(true)]), at, expect: 'met' },
+  { name: 'whether listed not recorded', dossier: aircraft('2024-02-01', [change(null)]), at, expect: 'cannot-tell' },
+  {
+    name: 'list revised the day before the change',
+    dossier: aircraft('2025-05-31', [change(false)]),
+    at,
+    expect: 'not-met',
+  },
+  {
+    name: 'list revised on the day of the change',
+    dossier: aircraft('2025-06-01', [change(false)]),
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'list revised the day after the change',
+    dossier: aircraft('2025-06-02', [change(false)]),
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'unit fitted after the list, among no change',
+    dossier: aircraft('2024-02-01', [], '2024-02-02'),
+    at,
+    expect: 'not-met',
+  },
+  {
+    name: 'unit fitted on the day of the list',
+    dossier: aircraft('2024-02-01', [], '2024-02-01'),
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'unit fitted later, its change listed',
+    dossier: aircraft('2024-02-01', [change(true)], '2025-06-01'),
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'unit fitted later, its change not listed',
+    dossier: aircraft('2024-02-01', [change(false)], '2025-06-01'),
+    at,
+    expect: 'not-met',
+  },
+  { name: 'unit fitted nobody knows when', dossier: aircraft('2024-02-01', [], null), at, expect: 'cannot-tell' },
+  {
+    name: 'unit fitted later, a change of another day does not answer for it',
+    dossier: aircraft('2024-02-01', [change(true, '2025-06-02')], '2025-06-01'),
+    at,
+    expect: 'not-met',
+  },
+  {
+    name: 'a portable unit stands on no list',
+    dossier: aircraft('2024-02-01', [], '2025-06-01', ['gnss', 'portable-display']),
+    at,
+    expect: 'met',
+  },
+];
+
+testRule(equipmentListCurrent, cases, { namesEveryUnit: true });
