@@ -1,21 +1,20 @@
 // npm run mutate -- [folder or file of libs/rules/src ...]: changes the rule library in small ways, one at a time, and asks whether a
-// test notices. It takes long, so it is no part of npm test: give it the folder that you work on. Survivors are printed at the end.
+// test about it notices. It takes minutes, so it is no part of npm test: give it the folder that you work on. Survivors are printed at
+// the end, and written down in docs/mutation.md for folders that were tried whole. SAMPLE=20 tries a drawn 20 % of the changes.
 import './lib/node-version.mjs';
-import { existsSync, statSync } from 'node:fs';
+import { existsSync, readFileSync, statSync } from 'node:fs';
 import { inRoot } from './lib/paths.mjs';
 import { command, StepError } from './lib/steps.mjs';
+import { record } from './mutate/record.mjs';
 import { Stryker } from '@stryker-mutator/core';
 
 const home = 'libs/rules/src';
 /** Tables of facts are held to their sources by tests/reference; schemas and lists of names have no behaviour to change. */
+const report = '.test-data/mutation.json';
 const left = ['facts/**', 'catalogue/**', 'dossier/**', 'time/zone-data.ts', 'assess/version.ts', 'rules/registry.ts'];
 
 await command(async () => {
   const wanted = process.argv.slice(2);
-  const ofRules = /^\/?$|^\/(rules|assess)(\/|$)/;
-  // What lies below the rules is held to its own tests: those of the rules would notice most changes too, late and slowly.
-  process.env.WITHOUT_RULES =
-    wanted.length > 0 && !wanted.some((place) => ofRules.test(place.slice(home.length))) ? 'yes' : '';
   const mutations = new Stryker({
     mutate: [
       ...(wanted.length === 0 ? [home] : wanted).map(patternOf),
@@ -23,13 +22,12 @@ await command(async () => {
       `!${home}/index.ts`,
       ...left.map((each) => `!${home}/${each}`),
     ],
-    testRunner: 'vitest',
-    vitest: { configFile: 'scripts/mutate/vitest.config.ts' },
-    plugins: ['@stryker-mutator/vitest-runner'],
+    testRunner: 'one-process',
+    plugins: [inRoot('scripts/mutate/runner.mjs')],
     concurrency: Number(process.env.CONCURRENCY ?? 1),
     reporters: ['clear-text', 'progress-append-only', 'json'],
     clearTextReporter: { logTests: false, reportTests: false, skipFull: true },
-    jsonReporter: { fileName: '.test-data/mutation.json' },
+    jsonReporter: { fileName: report },
     tempDirName: '.test-data/mutate',
     ignorePatterns: ['.data', '.test-data', 'docs/screens', 'dist'],
     // What runs once when a module is loaded would need every test for every mutant.
@@ -42,7 +40,25 @@ await command(async () => {
     const wayOut = 'mend what it names above; the tests must pass before a change is tried on them.';
     throw new StepError('The changes could not be tried.', wayOut, String(error));
   }
+  const places = record(JSON.parse(readFileSync(inRoot(report), 'utf8')), {
+    wanted: (wanted.length === 0 ? [home] : wanted).map((place) => place.replace(/\/$/, '')),
+    isMutated,
+    day: new Date().toISOString().slice(0, 10),
+    percent: Number(process.env.SAMPLE ?? 100),
+  });
+  console.log(`Written to docs/mutation.md: ${places.join(', ') || 'nothing, because no folder was tried whole'}.`);
 });
+
+/** Whether a file of the library is one that gets changed. */
+function isMutated(file) {
+  const inside = file.slice(home.length + 1);
+  return (
+    file.endsWith('.ts') &&
+    !file.endsWith('.test.ts') &&
+    inside !== 'index.ts' &&
+    !left.some((each) => inside === each || (each.endsWith('/**') && inside.startsWith(each.slice(0, -2))))
+  );
+}
 
 function patternOf(place) {
   const path = place.replace(/\/$/, '');

@@ -32,6 +32,8 @@ export interface RuleCase {
   readonly states?: readonly string[];
   /** What other capabilities are, for rules that refer to them; unnamed ones are cannot-tell. */
   readonly capabilities?: Partial<Record<Capability, Outcome>>;
+  /** The case is that of an aircraft without any equipment recorded, so other equipment would change it. */
+  readonly alone?: true;
   /** Which statement is meant, where the rule makes several. */
   readonly subject?: string;
   /** `none`: the rule makes no statement on this subject. */

@@ -4,15 +4,21 @@ import type { Rule } from '../src/rules/rule.js';
 import type { Outcome } from '../src/verdict/clause.js';
 import { evaluate } from '../src/verdict/evaluate.js';
 import type { Draft } from '../src/verdict/result.js';
+import { withBystanders } from './bystanders.js';
 import { forget, recordedFacts } from './forgetting.js';
 import type { RuleCase } from './rule-case.js';
 import { pointOf, statements, statementsOn } from './rule-case.js';
+import { checkDraft } from './sound.js';
+import { statedBy, statedFile } from './stated.js';
 import { shownBy, workedFile } from './worked.js';
 
 export type { RuleCase } from './rule-case.js';
 
-/** One strict tester for all rules: stricter than any author. */
-export function testRule(rule: Rule, cases: readonly RuleCase[]): void {
+/**
+ * One strict tester for all rules: stricter than any author. `namesEveryUnit`: a statement on the aircraft has a clause for each unit, so
+ * with more units it is the outcome that must stay, not the clause.
+ */
+export function testRule(rule: Rule, cases: readonly RuleCase[], { namesEveryUnit = false } = {}): void {
   const { meta } = rule;
   describe(meta.id, () => {
     it('states what it asks, whom it binds and its sources', () => {
@@ -34,7 +40,7 @@ export function testRule(rule: Rule, cases: readonly RuleCase[]): void {
       const drafts = statements(rule, each);
       const subjects = drafts.map((draft) => draft.subject);
       expect(new Set(subjects).size, 'one statement a subject').toBe(subjects.length);
-      for (const draft of drafts) checkDraft(rule, draft);
+      for (const draft of drafts) checkDraft(rule, draft, each.dossier);
       const draft =
         each.subject === undefined ? drafts[0] : drafts.find((candidate) => candidate.subject === each.subject);
       if (each.expect === 'none') {
@@ -62,6 +68,17 @@ export function testRule(rule: Rule, cases: readonly RuleCase[]): void {
       }
     });
 
+    it('says the same beside equipment that has nothing to do with it', () => {
+      for (const each of cases.filter(({ alone }) => !alone)) {
+        const beside = { ...each, dossier: withBystanders(each.dossier, each.at.slice(0, 10)) };
+        const said = new Map(statements(rule, beside).map((draft) => [draft.subject, draft]));
+        const part = (draft: Draft | undefined) =>
+          namesEveryUnit ? draft && evaluate(draft.clause, pointOf(beside, beside.dossier)) : draft;
+        for (const draft of statements(rule, each))
+          expect(part(said.get(draft.subject)), each.name).toEqual(part(draft));
+      }
+    });
+
     it('produces every message and every outcome it claims in some case', () => {
       const produced = new Set<string>();
       for (const each of cases)
@@ -73,6 +90,11 @@ export function testRule(rule: Rule, cases: readonly RuleCase[]): void {
     it('has its cases written down as they ran, for the pages of the rules', async () => {
       const wayOut = `see that ${meta.id} should say this, then run \`npx vitest run --project rules libs/rules -u\``;
       await expect(shownBy(rule, cases), wayOut).toMatchFileSnapshot(workedFile(meta.id));
+    });
+
+    it('has what it states written down, so that a difference is read', async () => {
+      const wayOut = `see that ${meta.id} should state this, then run \`npx vitest run --project rules libs/rules -u\``;
+      await expect(statedBy(rule, cases), wayOut).toMatchFileSnapshot(statedFile(meta.id));
     });
 
     it('never improves when a recorded fact is taken away', () => {
@@ -95,17 +117,6 @@ export function testRule(rule: Rule, cases: readonly RuleCase[]): void {
 function outcomesOf(rule: Rule, each: RuleCase, dossier: Dossier): Map<string, Outcome> {
   const point = pointOf(each, dossier);
   return new Map(statementsOn(rule, each, dossier).map((draft) => [draft.subject, evaluate(draft.clause, point)]));
-}
-
-function checkDraft(rule: Rule, draft: Draft): void {
-  for (const id of Object.values(draft.messages)) {
-    const text = rule.meta.messages[id];
-    if (text === undefined) throw new Error(`${rule.meta.id} uses message ${id}, which its metadata does not have`);
-    for (const [, name] of text.matchAll(/\{(\w+)\}/g)) {
-      if (name !== undefined && !(name in draft.data))
-        throw new Error(`Message ${id} of ${rule.meta.id} asks for {${name}}, which the data does not have`);
-    }
-  }
 }
 
 function deepFreeze<T>(value: T): T {

@@ -8,7 +8,7 @@ import { differencesIn, writeDifferences } from './differences.data.js';
 import type { Written } from './differences.data.js';
 import { isStale } from '../fleet/board.data.js';
 import { judge } from './judge.js';
-import { stampOf } from './stamp.js';
+import { isLaterVersion, stampOf } from './stamp.js';
 import { noteEdges } from './notices.data.js';
 
 /** What replaying the entries of one aircraft gave, beside what is stored. */
@@ -66,7 +66,7 @@ export async function compareReadTables(
 ): Promise<ReadTablesCompared> {
   const data = new AircraftData(connection, organisationId);
   const profiles = await data.profiles();
-  if (row.rules_version > rulesVersion) return { state: 'newer', differ: [] };
+  if (isLaterVersion(row.rules_version, rulesVersion)) return { state: 'newer', differ: [] };
   if (isStale(row, stampOf(profiles, await data.policies()))) return { state: 'waits', differ: [] };
   const dossier = dossierOf(row);
   const judged = judge(dossier, await data.catalogueFor(typeIdsOf(dossier)), profiles, row.judged_at);

@@ -55,6 +55,8 @@ export const meterReplace = defineChange({
   admit: (change, context) => {
     const { offset, last, refusals } = look(change.meter, context);
     if (refusals.length > 0) return refusals;
+    if (last && change.at < last.asOf)
+      return [refuse('reading-older', 'at', { meter: change.meter, lastAsOf: last.asOf, asOf: change.at })];
     if (last && change.oldDial + offset < last.value)
       return [
         refuse('hours-backwards', 'oldDial', { meter: change.meter, last: last.value, value: change.oldDial + offset }),

@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { mechanic, recordOf } from '../../testing/builders.js';
 import { goodDay, trainer, trainerCatalogue } from '../../testing/trainer.js';
+import { allOf, anyOf, flight, implies, met, notMet, ref, within } from '../verdict/build.js';
+import type { Clause } from '../verdict/clause.js';
 import { defaultConditions } from '../verdict/conditions.js';
 import type { Effect } from '../verdict/result.js';
-import { effectOf, findingsOf } from './findings.js';
+import { dependsOnFlight, effectOf, findingsOf } from './findings.js';
 
 const end = '2026-05-20T00:00Z';
 const held = trainer({
@@ -134,5 +136,26 @@ describe('the gravest effect', () => {
     [[], 'advice'],
   ])('of %j: %s', (effects, effect) => {
     expect(effectOf({ effects })).toBe(effect);
+  });
+});
+
+describe('whether a clause depends on the flight', () => {
+  const always = met('always');
+  const dated = within('dated', { from: '2026-01-01T00:00Z' });
+  const night = flight('night', { light: 'night' });
+  it.each<[string, Clause, boolean]>([
+    ['a plain fact does not', always, false],
+    ['a region of time does not', dated, false],
+    ['a region of flights does', night, true],
+    ['another capability does, because that may', ref('fly'), true],
+    ['neither side of a condition does', implies(always, dated), false],
+    ['a condition on the flight does', implies(night, always), true],
+    ['what is asked of the flight does', implies(always, night), true],
+    ['all of plain facts do not', allOf('all', [always, dated], 'met'), false],
+    ['one of all is enough', allOf('all', [always, implies(night, dated)], 'met'), true],
+    ['one of any is enough', anyOf('any', [notMet('never'), ref('fly')], 'met'), true],
+    ['an empty group does not', anyOf('any', [], 'cannot-tell'), false],
+  ])('%s', (_, clause, expected) => {
+    expect(dependsOnFlight(clause)).toBe(expected);
   });
 });

@@ -100,7 +100,8 @@ export function findingsOf(
   return open;
 }
 
-function dependsOnFlight(clause: Clause): boolean {
+/** Whether flights of different kinds can get different outcomes; one that says no answers for all. */
+export function dependsOnFlight(clause: Clause): boolean {
   switch (clause.is) {
     case 'leaf':
       return clause.when !== undefined;

@@ -1,6 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { catalogueOf } from '../../testing/changes.js';
+import { dossierOf } from '../../testing/dossiers.js';
+import type { DatabaseLoad } from '../dossier/status.js';
+import { factsOf } from '../graph/facts.js';
 import { databaseCycle } from '../time/cycles.js';
-import { instantsOfCycle, nextCycleAfter } from './navigation-data.js';
+import { instantsOfCycle, navigationLoads, nextCycleAfter } from './navigation-data.js';
 
 // ICAO's table of effective dates 2020 to 2029; a year has 13 cycles, 1998, 2020 and 2043 have 14.
 describe('instantsOfCycle', () => {
@@ -34,4 +38,31 @@ describe('nextCycleAfter', () => {
     expect(nextCycleAfter('1989-12-31T23:59Z')).toBeNull();
     expect(nextCycleAfter('2060-12-01T00:01Z')).toBeNull();
   });
+});
+
+describe('navigationLoads', () => {
+  const load = (unitId: string, slot: DatabaseLoad['slot'], database: DatabaseLoad['database'] = 'navigation') => ({
+    unitId,
+    database,
+    slot,
+    cycle: null,
+    effective: null,
+    expires: null,
+    loaded: { date: '2026-02-19', at: null },
+    fromFlightDeck: null,
+  });
+  it.each([
+    [load('gps1', 'next'), load('gps1', 'this')],
+    [load('gps1', 'this'), load('gps1', 'next')],
+  ])('are those of the unit, this cycle first', (...two) => {
+    const loads = [load('gps2', 'this'), ...two, load('gps1', 'this', 'terrain')];
+    const found = navigationLoads(factsOf(dossierOf({ status: { loads } }), catalogueOf()), 'gps1');
+    expect(found).toEqual([load('gps1', 'this'), load('gps1', 'next')]);
+  });
+});
+
+it('the table begins with the first cycle of 1990 and ends in 2060', () => {
+  expect(instantsOfCycle('9001')?.from).toBe('1990-01-11T09:01Z');
+  expect(nextCycleAfter('1990-01-11T09:01Z')).toBe('1990-02-08T09:01Z');
+  expect(nextCycleAfter('2060-11-30T23:59Z')).not.toBeNull();
 });

@@ -14,6 +14,27 @@ const certified = (certificate: Dossier['configuration']['aircraft']['certificat
   dossierOf(dossier, { configuration: { aircraft: { certificate } } });
 const repairman = { ...pilot, kind: 'repairman', ratings: ['light-sport-maintenance'] } as const;
 const at = '2026-03-20T12:00Z';
+/** Two entries of one kind, the older of them closing what `closed` names. */
+const answered = (kind: RecordHead['kind'], agency: RecordHead['agency'], closed: string) =>
+  dossierOf({
+    status: {
+      records: [
+        recordOf({ kind, on: '2026-03-03', id: 'older', agency }),
+        recordOf({ kind, on: '2026-03-10', id: 'newer', agency }),
+      ],
+      obligations: [
+        {
+          id: 'owed',
+          what: kind,
+          subject: 'aircraft',
+          since: { date: '2026-03-02', at: null },
+          becauseOf: 'unit.install',
+          touched: null,
+          closedBy: closed,
+        },
+      ],
+    },
+  });
 
 testRule(authorisedPerson, [
   {
@@ -89,5 +110,72 @@ testRule(authorisedPerson, [
     at,
     subject: 'older',
     expect: 'none',
+  },
+  {
+    name: 'an older entry that closes what a change left owing stays judged, and stops the release',
+    dossier: answered('static-leak-test', pilot, 'older'),
+    at,
+    subject: 'older',
+    expect: 'not-met',
+  },
+  {
+    name: 'the newer one answers for nothing then, and stops no release',
+    dossier: answered('static-leak-test', pilot, 'older'),
+    at,
+    subject: 'newer',
+    expect: 'not-met',
+  },
+  {
+    name: 'an older entry that closes nothing is history',
+    dossier: answered('static-leak-test', pilot, 'newer'),
+    at,
+    subject: 'older',
+    expect: 'none',
+  },
+  {
+    name: 'the newest entry that was seen is judged, whatever was only reported since',
+    dossier: dossierOf({
+      status: {
+        records: [
+          recordOf({ kind: 'annual-inspection', on: '2026-03-03', id: 'seen', agency: mechanic }),
+          recordOf({
+            kind: 'annual-inspection',
+            on: '2026-03-10',
+            id: 'heard',
+            agency: mechanic,
+            evidence: 'reported',
+          }),
+        ],
+      },
+    }),
+    at,
+    subject: 'seen',
+    expect: 'not-met',
+  },
+  {
+    name: 'an entry about two things, newest on one of them',
+    dossier: dossierOf({
+      status: {
+        records: [
+          recordOf({ kind: 'altimeter-test', on: '2026-03-03', id: 'both', subjects: ['a1', 'a2'], agency: mechanic }),
+          recordOf({ kind: 'altimeter-test', on: '2026-03-10', id: 'one', subjects: ['a1'], agency: radioStation }),
+        ],
+      },
+    }),
+    at,
+    subject: 'both',
+    expect: 'not-met',
+  },
+  {
+    name: '100-hour of an experimental aircraft by a light-sport repairman',
+    dossier: certified('experimental', of('hundred-hour-inspection', repairman)),
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'program inspection of a light-sport aircraft by its repairman is another matter',
+    dossier: certified('light-sport', of('program-inspection', repairman)),
+    at,
+    expect: 'not-met',
   },
 ]);

@@ -51,4 +51,20 @@ testRule(documentPack, [
   { name: 'not handed over', dossier: of([pack({ handOver: null })]), at, expect: 'cannot-tell' },
   { name: 'release owed, no pack', dossier: of([], null), at, subject: 'gps1', expect: 'cannot-tell' },
   { name: 'released long ago, no pack', dossier: of([]), at, subject: 'gps1', expect: 'none' },
+  {
+    name: 'two parts missing, beside the pack of another unit',
+    dossier: of([
+      pack({ id: 'pack2', unitId: 'com1' }),
+      pack({
+        parts: [
+          { part: 'supplement', place: 'missing', on: null },
+          { part: 'wiring-diagram', place: 'missing', on: null },
+        ],
+      }),
+    ]),
+    at,
+    subject: 'gps1',
+    expect: 'not-met',
+    data: { parts: 'supplement, wiring diagram' },
+  },
 ]);

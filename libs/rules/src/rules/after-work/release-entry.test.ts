@@ -36,4 +36,25 @@ testRule(releaseEntry, [
   },
   { name: 'not seen', dossier: of(entry({ evidence: 'reported' })), at, expect: 'none' },
   { name: 'an inspection', dossier: of(entry({ kind: 'annual-inspection' })), at, expect: 'none' },
+  {
+    name: 'one that closes what a change left owing stops the release while it lacks something',
+    dossier: dossierOf(of(entry({ id: 'r1', note: null }), entry({ id: 'r2', note: null })), {
+      status: {
+        obligations: [
+          {
+            id: 'owed',
+            what: 'release-entry',
+            subject: 'aircraft',
+            since: { date: '2026-02-09', at: null },
+            becauseOf: 'unit.install',
+            touched: null,
+            closedBy: 'r1',
+          },
+        ],
+      },
+    }),
+    at,
+    subject: 'r1',
+    expect: 'cannot-tell',
+  },
 ]);

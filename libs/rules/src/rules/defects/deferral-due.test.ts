@@ -98,4 +98,24 @@ testRule(deferralDue, [
   { ...case_('deferred by a minimum equipment list', [annual('2026-01-16')], { route: 'mel' }), expect: 'none' },
   { ...case_('not deferred', [annual('2026-01-16')], null), expect: 'none' },
   { ...case_('wear', [annual('2026-01-16')], {}, 'wear'), expect: 'none' },
+  {
+    ...case_('two inspections since: the newest is named', [annual('2026-02-16'), annual('2026-03-16')]),
+    expect: 'not-met',
+    data: { inspected: '2026-03-16' },
+  },
+  {
+    ...case_('two kinds of inspection since, the newest of another kind', [
+      annual('2026-02-16'),
+      annual('2026-03-16', { kind: 'hundred-hour-inspection', id: 'hundred' }),
+    ]),
+    expect: 'not-met',
+    data: { inspected: '2026-03-16' },
+  },
+  {
+    ...case_('looked at before it was deferred: the deferral counts', [annual('2026-01-14')], {
+      reinspectedOn: '2026-01-12',
+    }),
+    expect: 'met',
+    data: { lookedAt: '2026-01-15' },
+  },
 ]);

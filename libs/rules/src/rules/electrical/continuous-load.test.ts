@@ -14,6 +14,7 @@ const types = [
   type('60.01', 60.01),
   type('silent', null, 5),
   type('28v', null, 48),
+  type('both', 48, 40),
 ];
 const complete = {
   status: { completeness: [{ list: 'equipment', stated: { asOf: '2025-01-01', by: 'J. Orrell' } }] },
@@ -106,6 +107,40 @@ testRule(continuousLoad, [
   {
     name: 'such a circuit, intermittent',
     dossier: stated(['48'], { circuits: [{ ...lamp, loadA: 30, intermittent: true }], loadWatch: 'none' }),
+    types,
+    at,
+    expect: 'met',
+  },
+  // 12 V batteries charge at up to 15 V, 24 V ones at up to 29 V; between and beyond no manual states a draw.
+  { name: '11.9 V', dossier: stated(['both'], { busV: 11.9 }), types, at, expect: 'cannot-tell' },
+  { name: '12 V', dossier: stated(['both'], { busV: 12 }), types, at, expect: 'met', data: { loadA: 48 } },
+  { name: '15 V', dossier: stated(['both'], { busV: 15 }), types, at, expect: 'met', data: { loadA: 48 } },
+  { name: '15.1 V', dossier: stated(['both'], { busV: 15.1 }), types, at, expect: 'cannot-tell' },
+  { name: '23.9 V', dossier: stated(['both'], { busV: 23.9 }), types, at, expect: 'cannot-tell' },
+  { name: '24 V', dossier: stated(['both'], { busV: 24 }), types, at, expect: 'met', data: { loadA: 40 } },
+  { name: '29 V', dossier: stated(['both'], { busV: 29 }), types, at, expect: 'met', data: { loadA: 40 } },
+  { name: '29.1 V', dossier: stated(['both'], { busV: 29.1 }), types, at, expect: 'cannot-tell' },
+  {
+    name: 'a portable device draws nothing of the bus, whatever its manual says',
+    dossier: dossierOf(stated(['48']), {
+      configuration: { units: [unitOf({ id: 'u0', typeId: '48' }), unitOf({ id: 'p', typeId: 'portable' })] },
+    }),
+    types: [...types, typeOf({ id: 'portable', functions: ['portable-display'], drawA: { at14V: 2, at28V: 1 } })],
+    at,
+    expect: 'met',
+    data: { loadA: 48 },
+  },
+  {
+    name: 'a circuit of a unit that is counted by its manual is not counted again',
+    dossier: stated(['48'], { circuits: [{ ...lamp, units: ['u0'], loadA: 30, intermittent: false }] }),
+    types,
+    at,
+    expect: 'met',
+    data: { loadA: 48 },
+  },
+  {
+    name: 'a lamp, intermittent, its load not recorded',
+    dossier: stated(['48'], { circuits: [{ ...lamp, intermittent: true }] }),
     types,
     at,
     expect: 'met',

@@ -167,4 +167,33 @@ testRule(loadByCondition, [
     expect: 'cannot-tell',
   },
   { name: 'electrical system not recorded', dossier: dossierOf(), types, at, expect: 'none' },
+  {
+    name: 'a portable device needs no circuit',
+    dossier: dossierOf(aircraft([radios(), light()]), {
+      configuration: {
+        units: [unitOf({ id: 'u1', typeId: 'vc1' }), unitOf({ id: 'p', functions: ['portable-display'] })],
+      },
+    }),
+    types,
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'a unit that draws nothing by its manual needs no circuit',
+    dossier: dossierOf(aircraft([radios(), light()]), {
+      configuration: { units: [unitOf({ id: 'u1', typeId: 'vc1' }), unitOf({ id: 'i', typeId: 'di1' })] },
+    }),
+    types: [...types, typeOf({ id: 'di1', functions: ['lateral-deviation'], drawA: null })],
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'a unit that draws and is on no circuit',
+    dossier: dossierOf(aircraft([radios(), light()]), {
+      configuration: { units: [unitOf({ id: 'u1', typeId: 'vc1' }), unitOf({ id: 'u2', typeId: 'vc1' })] },
+    }),
+    types,
+    at,
+    expect: 'cannot-tell',
+  },
 ]);

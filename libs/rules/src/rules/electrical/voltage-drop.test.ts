@@ -116,4 +116,16 @@ testRule(voltageDrop, [
   { name: 'gauge not recorded', dossier: circuit({ wireAwg: null }), at, expect: 'cannot-tell' },
   { name: 'load not recorded', dossier: circuit({ loadA: null }), at, expect: 'cannot-tell' },
   { name: 'electrical system not recorded', dossier: dossierOf(), at, expect: 'none' },
+  { name: '15 V: as 14', dossier: circuit({ wireLengthFt: 14.8 }, 15), at, expect: 'met', data: { mostV: 0.5 } },
+  { name: '15.1 V: no system of the table', dossier: circuit({ wireLengthFt: 14.8 }, 15.1), at, expect: 'cannot-tell' },
+  { name: '11.9 V: no system of the table', dossier: circuit({ wireLengthFt: 14.8 }, 11.9), at, expect: 'cannot-tell' },
+  { name: '23.9 V: no system of the table', dossier: circuit({ wireLengthFt: 14.8 }, 23.9), at, expect: 'cannot-tell' },
+  { name: '24 V battery: as 28', dossier: circuit({ wireLengthFt: 29.74 }, 24), at, expect: 'met', data: { mostV: 1 } },
+  { name: '29 V: as 28', dossier: circuit({ wireLengthFt: 29.74 }, 29), at, expect: 'met', data: { mostV: 1 } },
+  {
+    name: '29.1 V: no system of the table',
+    dossier: circuit({ wireLengthFt: 29.74 }, 29.1),
+    at,
+    expect: 'cannot-tell',
+  },
 ]);

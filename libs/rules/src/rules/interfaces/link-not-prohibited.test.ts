@@ -135,4 +135,48 @@ testRule(linkNotProhibited, [
     expect: 'cannot-tell',
   },
   { name: 'no joints', dossier: graph([]), types: [source(noPortable)], at, expect: 'none' },
+  {
+    name: 'two limitations, the second of them broken: it is the one that is named',
+    dossier: graph([unitOf({ id: 'b', typeId: 'pd' })], ['a', 'b']),
+    types: [source(limit({ functions: ['traffic-display'], paragraph: '9.9' }), noPortable), ...others],
+    at,
+    expect: 'not-met',
+    data: { paragraph: '3.7' },
+  },
+  {
+    name: 'of several things forbidden beyond, one is enough',
+    dossier: graph([display, traffic], ['a', 'b'], ['c', 'b']),
+    types: [
+      source(
+        limit({ kind: 'no-chain', functions: ['lateral-deviation', 'traffic-display'], beyond: ['active-traffic'] }),
+      ),
+      ...others,
+    ],
+    at,
+    subject: 'a-b',
+    expect: 'not-met',
+  },
+  {
+    name: 'a limitation of another kind forbids no neighbour',
+    dossier: graph([unitOf({ id: 'b', typeId: 'pd' })], ['a', 'b']),
+    types: [source(limit({ kind: 'not-both', functions: ['portable-display'] })), ...others],
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'a limitation of another kind forbids no chain',
+    dossier: graph([display, traffic], ['a', 'b'], ['c', 'b']),
+    types: [source(limit({ kind: 'not-both', functions: ['traffic-display'], beyond: ['active-traffic'] })), ...others],
+    at,
+    subject: 'c-b',
+    expect: 'met',
+  },
+  {
+    name: 'the joint itself is no chain',
+    dossier: graph([unitOf({ id: 'b', typeId: 'td' })], ['a', 'b'], ['b', 'a']),
+    types: [source(limit({ kind: 'no-chain', functions: ['traffic-display'], beyond: ['gnss'] })), ...others],
+    at,
+    subject: 'a-b',
+    expect: 'met',
+  },
 ]);

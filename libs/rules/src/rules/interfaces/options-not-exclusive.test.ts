@@ -142,4 +142,45 @@ testRule(optionsNotExclusive, [
     at,
     expect: 'met',
   },
+  {
+    name: 'one is off, written with blanks around it',
+    dossier: unit(active(' Off '), correlated('on')),
+    types: [excluded],
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'the other unit is switched off for good',
+    dossier: dossierOf({
+      configuration: {
+        units: [
+          unitOf({ id: 'm', typeId: 'dx', options: [shown('on')] }),
+          unitOf({
+            id: 'n',
+            typeId: 'cx',
+            options: [correlated('on')],
+            deactivated: { since: { date: '2025-05-05', at: null }, placarded: true, recorded: true },
+          }),
+        ],
+      },
+    }),
+    types: across,
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'a limitation of another kind excludes no option',
+    dossier: unit(active('on'), correlated('on')),
+    types: [
+      typeOf({
+        id: 'mx',
+        functions: ['active-traffic', 'correlated-traffic'],
+        limitations: [
+          limitationOf({ kind: 'requires', functions: ['active-traffic'], beyond: ['correlated-traffic'] }),
+        ],
+      }),
+    ],
+    at,
+    expect: 'none',
+  },
 ]);

@@ -95,4 +95,72 @@ testRule(portableLinkNotPrimary, [
     at,
     expect: 'none',
   },
+  {
+    name: 'the fitted indicator of one navigator does not serve another',
+    dossier: graph(
+      [navigator(), unitOf({ id: 'gps2', functions: ['gnss'] }), tablet('lateral-deviation'), indicator],
+      [joint('tab1', 'lateral-deviation'), linkOf('gps2', 'lateral-deviation', 'cdi1', 'lateral-deviation')],
+    ),
+    at,
+    expect: 'not-met',
+    data: { shown: 'lateral deviation' },
+  },
+  {
+    name: 'a navigator that the device is not joined to needs it for nothing',
+    dossier: graph(
+      [navigator(), unitOf({ id: 'gps2', functions: ['gnss'] }), tablet('lateral-deviation'), indicator],
+      [
+        joint('tab1', 'lateral-deviation'),
+        joint('cdi1', 'lateral-deviation'),
+        linkOf('gps2', 'position', 'cdi1', 'position'),
+      ],
+    ),
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'what the device sends makes it show nothing',
+    dossier: graph([navigator(), tablet('lateral-deviation')], [linkOf('tab1', 'data', 'gps1', 'data')]),
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'one of two fitted indicators is enough',
+    dossier: graph(
+      [
+        navigator(),
+        tablet('lateral-deviation', 'vertical-deviation'),
+        indicator,
+        unitOf({ id: 'cdi2', functions: ['lateral-deviation'] }),
+      ],
+      [
+        joint('tab1', 'vertical-deviation'),
+        joint('cdi1', 'lateral-deviation'),
+        joint('cdi1', 'vertical-deviation'),
+        joint('cdi2', 'lateral-deviation'),
+      ],
+    ),
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'an annunciator that another navigator tells serves that one alone',
+    dossier: graph(
+      [navigator(), unitOf({ id: 'gps2', functions: ['gnss'] }), tablet('integrity-annunciation'), annunciator],
+      [joint('tab1', 'integrity-flag'), linkOf('gps2', 'integrity-flag', 'ann1', 'integrity-flag')],
+    ),
+    at,
+    expect: 'not-met',
+    data: { shown: 'integrity annunciation' },
+  },
+  {
+    name: 'named as an item that is not fitted, and another unit as one that is',
+    dossier: graph(
+      [tablet(), indicator],
+      [],
+      [...itemsOf(['altimeter'], { unitId: 'tab1', state: 'not-required' }), ...itemsOf(['clock'], { unitId: 'cdi1' })],
+    ),
+    at,
+    expect: 'none',
+  },
 ]);

@@ -83,4 +83,26 @@ testRule(requiredPortsJoined, [
     at: goodDay,
     expect: 'met',
   },
+  {
+    name: 'ports of the same names of another unit are joined, its own are not',
+    dossier: dossierOf(
+      {
+        configuration: {
+          units: [...units, unitOf({ id: 'gps2', typeId: 'nx' })],
+          links: [
+            linkOf('gps2', 'LAT', 'cdi1', 'x'),
+            linkOf('gps2', 'FLAG', 'cdi1', 'y'),
+            linkOf('cdi1', 'x', 'gps2', 'LAT'),
+            linkOf('cdi1', 'y', 'gps1', 'SPARE'),
+          ],
+        },
+      },
+      { status: { completeness: [{ list: 'links', stated: { asOf: '2025-01-01', by: 'J. Orrell' } }] } },
+    ),
+    types: [navigator],
+    at,
+    subject: 'gps1:gnss',
+    expect: 'not-met',
+    data: { port: 'LAT' },
+  },
 ]);

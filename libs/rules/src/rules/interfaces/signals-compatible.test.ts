@@ -44,6 +44,34 @@ const two = dossierOf({
     links: [linkOf('a', 'P', 'b', 'P', { id: 'l' }), linkOf('c', 'P', 'b', 'P', { id: 'm' })],
   },
 });
+/** Two ports of each kind on each side, joined one to one unless said otherwise. */
+const twoPorts = (part: Partial<Port> = {}) => [
+  typeOf({ id: 'sends', functions: ['gnss'], ports: [port({ name: 'Q', signal: 'heading', ...part }), port(part)] }),
+  typeOf({
+    id: 'takes',
+    functions: ['transponder'],
+    ports: [port({ name: 'Q', signal: 'heading', direction: 'in', ...part }), port({ direction: 'in', ...part })],
+  }),
+];
+const sideBySide = dossierOf({
+  configuration: {
+    units: [sender('a'), taker('b')],
+    links: [linkOf('a', 'P', 'b', 'P', { id: 'l' }), linkOf('a', 'Q', 'b', 'Q', { id: 'm' })],
+  },
+});
+const twoBuses = (() => {
+  const ids = Array.from({ length: 20 }, (_, index) => `r${String(index).padStart(2, '0')}`);
+  return dossierOf({
+    configuration: {
+      units: [sender('a'), sender('c'), ...ids.map(taker)],
+      links: [
+        ...ids.map((id) => linkOf('a', 'P', id, 'P', { id: `l-${id}` })),
+        linkOf('a', 'Q', 'r00', 'Q', { id: 'm' }),
+        linkOf('c', 'P', 'r01', 'Q', { id: 'n' }),
+      ],
+    },
+  });
+})();
 
 testRule(signalsCompatible, [
   { name: 'alike', dossier: one(), types: types({}, {}), at, expect: 'met', message: 'agree' },
@@ -115,5 +143,40 @@ testRule(signalsCompatible, [
     types: types({}, { speed: 38_400 }),
     at,
     expect: 'not-met',
+  },
+  {
+    name: 'two lines into one unit, each to a port of its own',
+    dossier: sideBySide,
+    types: twoPorts(),
+    at,
+    subject: 'l',
+    expect: 'met',
+  },
+  {
+    name: 'a bus of 20 receivers beside another of the same unit and one of another unit',
+    dossier: twoBuses,
+    types: twoPorts(bus),
+    at,
+    subject: 'l-r00',
+    expect: 'met',
+  },
+  {
+    name: 'a unit that is in no catalogue on one transmitter line',
+    dossier: dossierOf({
+      configuration: {
+        units: [unitOf({ id: 'a' }), unitOf({ id: 'b' })],
+        links: [linkOf('a', 'P', 'b', 'P', { id: 'l' }), linkOf('a', 'Q', 'b', 'P', { id: 'm' })],
+      },
+    }),
+    at,
+    subject: 'l',
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'speed known at the receiving end alone',
+    dossier: one(),
+    types: types({ speed: null }, {}),
+    at,
+    expect: 'cannot-tell',
   },
 ]);

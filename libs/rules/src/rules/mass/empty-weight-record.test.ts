@@ -1,6 +1,7 @@
 import { approvalOf, unitOf } from '../../../testing/builders.js';
 import { dossierOf } from '../../../testing/dossiers.js';
 import { testRule } from '../../../testing/rule-tester.js';
+import type { Dossier } from '../../dossier/dossier.js';
 import type { Mass, MassChange } from '../../dossier/installation.js';
 import { emptyWeightRecord } from './empty-weight-record.js';
 
@@ -26,7 +27,7 @@ const record = (part: Partial<Mass>): Mass => ({
 const aircraft = (
   part: Partial<Mass>,
   units: ReturnType<typeof unitOf>[] = [],
-  kind: 'airplane' | 'helicopter' = 'airplane',
+  kind: Dossier['configuration']['aircraft']['kind'] = 'airplane',
 ) => dossierOf({ configuration: { aircraft: { kind }, mass: record(part), units } });
 const range: Mass['envelope'] = {
   points: [
@@ -168,5 +169,46 @@ testRule(emptyWeightRecord, [
     dossier: aircraft({}, [fitted('2025-06-01', { functions: ['gnss', 'portable-display'] })]),
     at,
     expect: 'met',
+  },
+  {
+    name: 'unit fitted later, a change of another day does not answer for it',
+    dossier: aircraft({ changesSince: [change(0.5, 40, '2025-06-02')] }, [fitted('2025-06-01')]),
+    at,
+    expect: 'cannot-tell',
+  },
+  { name: 'the least weight that is believed', dossier: aircraft({ emptyWeightLb: 1 }), at, expect: 'met' },
+  {
+    name: 'the least weight that is believed, moved at its place',
+    dossier: aircraft({ emptyWeightLb: 1, emptyArmIn: 40, changesSince: [change(0, 40)] }),
+    at,
+    expect: 'met',
+    data: { shiftIn: 0 },
+  },
+  { name: 'the greatest weight that is believed', dossier: aircraft({ emptyWeightLb: 1_000_000 }), at, expect: 'met' },
+  {
+    name: 'heavier than any aircraft',
+    dossier: aircraft({ emptyWeightLb: 1_000_001 }),
+    at,
+    expect: 'cannot-tell',
+    message: 'unclear',
+  },
+  {
+    name: 'the farthest arm that is believed',
+    dossier: aircraft({ emptyArmIn: 10_000, changesSince: [change(0.5, 10_000)] }),
+    at,
+    expect: 'met',
+    data: { shiftIn: 0 },
+  },
+  {
+    name: 'glider: by its chord, as an airplane',
+    dossier: aircraft({ changesSince: [change(1, 84)] }, [], 'glider'),
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'balloon: the circular has no figure, whatever its limits',
+    dossier: aircraft({ envelope: range, changesSince: [change(0.5, 40)] }, [], 'balloon'),
+    at,
+    expect: 'cannot-tell',
   },
 ]);

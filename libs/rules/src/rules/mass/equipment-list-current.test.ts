@@ -1,5 +1,6 @@
 import { unitOf } from '../../../testing/builders.js';
 import { dossierOf } from '../../../testing/dossiers.js';
+import type { RuleCase } from '../../../testing/rule-tester.js';
 import { testRule } from '../../../testing/rule-tester.js';
 import type { MassChange } from '../../dossier/installation.js';
 import { equipmentListCurrent } from './equipment-list-current.js';
@@ -16,6 +17,7 @@ const aircraft = (
   revisedOn: string | null,
   changesSince: readonly MassChange[],
   fittedOn: string | null | undefined = undefined,
+  functions: readonly ('gnss' | 'portable-display')[] = ['gnss'],
 ) =>
   dossierOf({
     configuration: {
@@ -25,7 +27,7 @@ const aircraft = (
           : [
               unitOf({
                 id: 'gps1',
-                functions: ['gnss'],
+                functions,
                 fitted: fittedOn === null ? null : { date: fittedOn, at: null },
               }),
             ],
@@ -41,10 +43,16 @@ const aircraft = (
     },
   });
 
-testRule(equipmentListCurrent, [
+const cases: readonly RuleCase[] = [
   { name: 'no record', dossier: dossierOf(), at, expect: 'cannot-tell', message: 'unclear' },
   { name: 'no change since', dossier: aircraft('2024-02-01', []), at, expect: 'met', message: 'current' },
-  { name: 'the list is older than the weight record', dossier: aircraft('2024-01-31', []), at, expect: 'not-met' },
+  {
+    name: 'the list is older than the weight record',
+    alone: true,
+    dossier: aircraft('2024-01-31', []),
+    at,
+    expect: 'not-met',
+  },
   { name: 'revision of the list not recorded', dossier: aircraft(null, []), at, expect: 'cannot-tell' },
   {
     name: 'a swap at equal weight that nobody listed',
@@ -80,7 +88,12 @@ testRule(equipmentListCurrent, [
     at,
     expect: 'not-met',
   },
-  { name: 'unit fitted on the day of the list', dossier: aircraft('2024-02-01', [], '2024-02-01'), at, expect: 'met' },
+  {
+    name: 'unit fitted on the day of the list',
+    dossier: aircraft('2024-02-01', [], '2024-02-01'),
+    at,
+    expect: 'met',
+  },
   {
     name: 'unit fitted later, its change listed',
     dossier: aircraft('2024-02-01', [change(true)], '2025-06-01'),
@@ -94,4 +107,18 @@ testRule(equipmentListCurrent, [
     expect: 'not-met',
   },
   { name: 'unit fitted nobody knows when', dossier: aircraft('2024-02-01', [], null), at, expect: 'cannot-tell' },
-]);
+  {
+    name: 'unit fitted later, a change of another day does not answer for it',
+    dossier: aircraft('2024-02-01', [change(true, '2025-06-02')], '2025-06-01'),
+    at,
+    expect: 'not-met',
+  },
+  {
+    name: 'a portable unit stands on no list',
+    dossier: aircraft('2024-02-01', [], '2025-06-01', ['gnss', 'portable-display']),
+    at,
+    expect: 'met',
+  },
+];
+
+testRule(equipmentListCurrent, cases, { namesEveryUnit: true });

@@ -159,4 +159,70 @@ testRule(loadedExtremes, [
     expect: 'cannot-tell',
   },
   { name: 'no empty-weight record', dossier: dossierOf(), at, expect: 'none' },
+  {
+    name: 'beyond the limit, a placard in view that says something else',
+    dossier: aircraft({ envelope: envelope({ points: limits(8.5, 20) }) }, [
+      { ...placard(true), kind: 'gnss-vfr-only' },
+    ]),
+    at,
+    expect: 'not-met',
+  },
+  {
+    name: 'limits the wrong way round at one weight',
+    dossier: within([
+      { weightLb: 1200, forwardIn: 21.9, aftIn: 8.5 },
+      { weightLb: 2100, forwardIn: 8.5, aftIn: 21.9 },
+    ]),
+    at,
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'limits for a weight that no aircraft has',
+    dossier: within([...limits(8.5, 21.9), { weightLb: 1_000_001, forwardIn: 8.5, aftIn: 21.9 }]),
+    at,
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'one limit for both ways leaves no room',
+    dossier: within([
+      { weightLb: 1200, forwardIn: 15, aftIn: 15 },
+      { weightLb: 2100, forwardIn: 15, aftIn: 15 },
+    ]),
+    at,
+    expect: 'not-met',
+  },
+  {
+    name: 'a station that takes less at most than at least',
+    dossier: aircraft({ envelope: envelope({ stations: [...stations, station('Wing', 20, 30, 20)] }) }),
+    at,
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'a station where no aircraft has one',
+    dossier: aircraft({ envelope: envelope({ stations: [...stations, station('Wing', 10_001, 0, 20)] }) }),
+    at,
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'a chord that no aircraft has',
+    dossier: aircraft({ macIn: 10_001 }),
+    at,
+    expect: 'met',
+    message: 'within',
+    data: { forwardPercent: null },
+  },
+  {
+    name: 'a leading edge where no aircraft has it',
+    dossier: aircraft({ envelope: envelope({ leadingEdgeIn: -10_001 }) }),
+    at,
+    expect: 'met',
+    message: 'within',
+    data: { forwardPercent: null },
+  },
+  {
+    name: 'one arm of two not recorded',
+    dossier: aircraft({ changesSince: [radio(10.6), radio(null)] }),
+    at,
+    expect: 'cannot-tell',
+  },
 ]);

@@ -1,0 +1,71 @@
+import { expect, it } from 'vitest';
+import { typeOf, unitOf } from '../../testing/builders.js';
+import { dossierOf } from '../../testing/dossiers.js';
+import { busy } from '../../testing/every-change.js';
+import type { FunctionCode } from '../catalogue/type.js';
+import { afterManufacture, functionsOf, knownSubject, notInFuture, touchedBy, touchesStated } from './checks.js';
+
+it.each<[readonly FunctionCode[], readonly string[]]>([
+  [['transponder'], ['transponder']],
+  [['altitude-reporting'], ['altitude-chain']],
+  [['altimeter'], ['altitude-chain', 'static-system']],
+  [['gnss'], ['gnss']],
+  [['ads-b-out-1090'], ['ads-b']],
+  [['ads-b-out-uat'], ['ads-b']],
+  [['com', 'audio'], []],
+  [
+    ['transponder', 'altitude-reporting', 'ads-b-out-1090'],
+    ['transponder', 'altitude-chain', 'ads-b'],
+  ],
+])('work on a unit for %j touches %j', (functions, touched) => {
+  expect(touchedBy(functions)).toEqual(touched);
+  expect(touchesStated([], functions, 'touched').map(({ data }) => data['touched'])).toEqual(touched);
+  expect(touchesStated([...touchedBy(functions), 'electrical'], functions, 'touched')).toEqual([]);
+});
+
+it.each([
+  ['aircraft', true],
+  ['gps1', true],
+  ['static-1', true],
+  ['clock', true],
+  ['filter', true],
+  ['hose', true],
+  ['directive', true],
+  ['d1', false],
+  ['', false],
+])('an entry about %s: %s', (id, known) => {
+  const directive = {
+    id: 'directive',
+    number: 'TW-1',
+    subject: 'aircraft',
+    state: 'open' as const,
+    reason: null,
+    method: null,
+    nextDue: null,
+    recordId: null,
+  };
+  const dossier = { ...busy, status: { ...busy.status, directives: [directive] } };
+  expect(knownSubject(id, 'subject', { dossier })).toEqual(
+    known ? [] : [expect.objectContaining({ code: 'unknown-subject', field: 'subject' })],
+  );
+});
+
+it('without a day, or without a clock, nothing is in the future', () => {
+  expect(notInFuture(null, 'on', '2026-03-16T16:00Z')).toEqual([]);
+  expect(notInFuture('2099-01-01', 'on', null)).toEqual([]);
+  expect(notInFuture('2099-01-01', 'on', '2026-03-16T16:00Z')).toHaveLength(1);
+});
+
+it('an aircraft whose day of manufacture is not recorded may be worked on at any time', () => {
+  expect(afterManufacture('1900-01-01', 'on', dossierOf())).toEqual([]);
+  const made = dossierOf({ configuration: { aircraft: { manufactured: '1979-05-04' } } });
+  expect(afterManufacture('1979-05-03', 'on', made)).toHaveLength(1);
+  expect(afterManufacture('1979-05-04', 'on', made)).toEqual([]);
+});
+
+it('a unit does what its type says, or what is recorded of it where there is no type', () => {
+  const types = { nx5: typeOf({ id: 'nx5', functions: ['gnss'] }) };
+  expect(functionsOf(unitOf({ id: 'u', typeId: 'nx5' }), types)).toEqual(['gnss']);
+  expect(functionsOf(unitOf({ id: 'u', functions: ['com'] }), types)).toEqual(['com']);
+  expect(functionsOf(unitOf({ id: 'u', typeId: 'gone', functions: ['com'] }), types)).toEqual(['com']);
+});
