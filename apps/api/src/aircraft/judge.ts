@@ -52,7 +52,7 @@ export function judge(dossier: Dossier, catalogue: Catalogue, profiles: readonly
     windows: horizon(dossier, catalogue, from, windowsTo, profile.conditions).windows,
   }));
   return {
-    stamp: stampOf(profiles, catalogue.policies),
+    stamp: stampOf(profiles, catalogue.policies ?? []),
     windowsTo,
     windows: byProfile.flatMap(({ profile, windows }) => windows.map((each) => windowRow(profile.id, each, windows))),
     findings: found.map((each) => findingRow(each, subjectName(dossier, each.subject))),

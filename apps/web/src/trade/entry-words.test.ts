@@ -158,6 +158,24 @@ const samples: { readonly [K in ChangeKind]: readonly [Sample<K>, string] } = {
     { holdId: 'id-hold', at, reason: 'Part came' },
     'Lifted the hold “Waiting for a part” at 9 Mar 2026 14:05 UTC.',
   ],
+  'say-so.give': [
+    {
+      sayso: {
+        id: 'id-sayso',
+        rule: 'vor-check',
+        subject: 'id-gps',
+        by: 'R. Fell',
+        reason: 'Read the text',
+        from: at,
+        until: at,
+      },
+    },
+    'Answered for a doubted source, of QN 52 navigator: R. Fell, until 9 Mar 2026 14:05 UTC, “Read the text”.',
+  ],
+  'say-so.end': [
+    { saysoId: 'id-sayso', at, reason: 'Found it' },
+    'Ended an answer for a doubted source at 9 Mar 2026 14:05 UTC.',
+  ],
   'completeness.state': [
     {
       lists: [

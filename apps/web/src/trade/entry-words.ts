@@ -74,6 +74,9 @@ const sentences: { readonly [K in ChangeKind]: (change: ChangeOf<K>, say: Say) =
     `Directive ${directive.number}${directive.subject === directive.id ? '' : ` on ${name(directive.subject)}`}: ${directiveStates[directive.state]}${part(', ', directive.method)}`,
   'hold.place': ({ hold }, { when }) => `Placed a hold: “${hold.reason}”, by ${hold.by}, from ${when(hold.from)}`,
   'hold.lift': ({ holdId, at }, { name, when }) => `Lifted the hold ${name(holdId)} at ${when(at)}`,
+  'say-so.give': ({ sayso }, { name, when }) =>
+    `Answered for a doubted source, of ${name(sayso.subject)}: ${sayso.by}, until ${when(sayso.until)}, “${sayso.reason}”`,
+  'say-so.end': ({ at }, { when }) => `Ended an answer for a doubted source at ${when(at)}`,
   'completeness.state': ({ lists }) =>
     `Stated complete by ${listWords([...new Set(lists.map(({ stated }) => stated.by))])}: ${listWords(lists.map(({ list }) => listNames[list] ?? code(list)))}`,
   adopt: ({ units, links, by }, { names }) =>

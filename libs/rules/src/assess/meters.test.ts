@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Dossier } from '../dossier/dossier.js';
-import { defaultReadingGoodForDays, hoursUntil, latestReading, metersAt, readingLimits } from './meters.js';
+import { readingGoodForDays, hoursUntil, latestReading, metersAt, readingLimits } from './meters.js';
 
 const meter = (id: string, perFlightHour: number) => ({
   id,
@@ -48,10 +48,11 @@ describe('what meters show', () => {
 });
 
 it('readings grow old after the days of the house, or 31', () => {
-  expect(readingLimits(meters())).toEqual(['2026-03-11T12:00Z', '2026-03-12T12:00Z', '2026-03-11T11:59Z']);
-  expect(defaultReadingGoodForDays).toBe(31);
+  expect(readingLimits(meters(), undefined, 'UTC')).toEqual(['2026-03-11T12:00Z', '2026-03-12T12:00Z', '2026-03-11T11:59Z']);
   const usual = meters({ utilisation: { perMonth: null, readingGoodForDays: null } });
-  expect(readingLimits(usual)[0]).toBe('2026-04-01T12:00Z');
+  expect(readingLimits(usual, undefined, 'UTC')[0]).toBe('2026-04-01T12:00Z');
+  expect(readingGoodForDays(usual, null)).toBe(31);
+  expect(readingGoodForDays(usual, 14)).toBe(14);
   expect(latestReading(meters())).toBe('2026-03-02T12:00Z');
 });
 

@@ -19,8 +19,8 @@ it.each<[readonly FunctionCode[], readonly string[]]>([
   ],
 ])('work on a unit for %j touches %j', (functions, touched) => {
   expect(touchedBy(functions)).toEqual(touched);
-  expect(touchesStated([], functions, 'touched').map(({ data }) => data['touched'])).toEqual(touched);
-  expect(touchesStated([...touchedBy(functions), 'electrical'], functions, 'touched')).toEqual([]);
+  expect(touchesStated([], touchedBy(functions), 'touched').map(({ data }) => data['touched'])).toEqual(touched);
+  expect(touchesStated([...touchedBy(functions), 'electrical'], touchedBy(functions), 'touched')).toEqual([]);
 });
 
 it.each([
@@ -40,7 +40,11 @@ it.each([
     subject: 'aircraft',
     state: 'open' as const,
     reason: null,
+    partNumber: null,
+    serial: null,
     method: null,
+    recurs: false,
+    interval: null,
     nextDue: null,
     recordId: null,
   };

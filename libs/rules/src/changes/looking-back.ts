@@ -67,6 +67,8 @@ const dayOfKind: DayOf = {
   'directive.set': null,
   'hold.place': ({ hold }) => minute(hold.from),
   'hold.lift': ({ at }) => minute(at),
+  'say-so.give': ({ sayso }) => minute(sayso.from),
+  'say-so.end': ({ at }) => minute(at),
   'completeness.state': ({ lists }) => latest(lists.map(({ stated }) => stated.asOf)),
   adopt: ({ by }) => on(by.asOf),
   'identity.set': null,

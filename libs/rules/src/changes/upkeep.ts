@@ -64,7 +64,7 @@ export const recordCorrect = defineChange({
       : [refuse('unknown-id', 'record.id', { id: change.record.id })]),
     ...change.record.subjects.flatMap((subject, index) => knownSubject(subject, `record.subjects.${index}`, context)),
     ...change.record.meters.flatMap((each, index) =>
-      knownMeter(each.meter, `record.meters.${index}.meter`, context.dossier.meters.definitions),
+      namedMeter(each.meter, `record.meters.${index}.meter`, context),
     ),
     ...notInFuture(change.record.done.date, 'record.done.date', context.now),
     ...afterManufacture(change.record.done.date, 'record.done.date', context.dossier),

@@ -50,6 +50,8 @@ describe('navigationLoads', () => {
     expires: null,
     loaded: { date: '2026-02-19', at: null },
     fromFlightDeck: null,
+    coverage: null,
+    notices: [],
   });
   it.each([
     [load('gps1', 'next'), load('gps1', 'this')],

@@ -59,7 +59,7 @@ export function stepAbout(kind: string, about: string, given: Start): Step | nul
   const [what = '', of = 'aircraft'] = about.split(':');
   switch (kind) {
     case 'record.add':
-      return what === '' ? step : entryFor(what, of, given);
+      return what === '' ? step : entryFor({ id: about, what: what as Owed['what'], subject: of }, given);
     case 'record.correct':
       return stepWith(step, 'record.id', about, dossier, catalogue);
     case 'unit.amend':

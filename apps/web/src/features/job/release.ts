@@ -1,7 +1,7 @@
 import { apply, openAtRelease, type Agency, type Catalogue, type Dossier, type OpenAtRelease } from '@tallywing/rules';
 import { codeOf, nameOf, type KindName, type RatingName } from '../../trade/certificates.js';
+import { inputOf } from '../../form/change-input.js';
 import { specFor } from './follow.js';
-import { inputOf } from './plan.js';
 
 /** The entry of release while it is being written. */
 export interface ReleaseDraft {
@@ -105,6 +105,6 @@ export function signedBy(value: unknown): Pick<ReleaseDraft, 'name' | 'certifica
 
 /** The entry as the API takes it. */
 export function entryInput(record: Entry): Record<string, unknown> {
-  const change = inputOf({ key: record.id, kind: 'record.add', value: { record } }, specFor('record.add'));
+  const change = inputOf({ kind: 'record.add', value: { record } }, specFor('record.add'));
   return (change['recordAdd'] as { readonly record: Record<string, unknown> }).record;
 }
