@@ -65,5 +65,7 @@ function isPlace(path: string, dossier: Dossier): boolean {
   if ([place, ...rest].includes('')) return false;
   if (part === 'catalogue') return rest.length > 0;
   const whole: unknown = Object.entries(dossier).find(([key]) => key === part)?.[1];
+  // What a record need not have stands in no dossier of a case that is not about it.
+  if (part === 'status' && place === 'sayings') return true;
   return typeof whole === 'object' && whole !== null && place in whole;
 }

@@ -91,7 +91,9 @@ function by(errand: keyof typeof exceptions & Errand, purpose: readonly Purpose[
 }
 
 function stillNew(facts: Facts): Clause {
-  const had = facts.dossier.status.records.find((each) => periodic.includes(each.kind));
+  const had = facts.dossier.status.records.find(
+    (each) => periodic.includes(each.kind) && each.subjects.includes('aircraft'),
+  );
   const label = 'new-aircraft';
   return had
     ? notMet(label, { source: exceptions.newness, evidence: [had.id] })
