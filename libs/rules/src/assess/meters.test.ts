@@ -48,7 +48,11 @@ describe('what meters show', () => {
 });
 
 it('readings grow old after the days of the house, or 31', () => {
-  expect(readingLimits(meters(), undefined, 'UTC')).toEqual(['2026-03-11T12:00Z', '2026-03-12T12:00Z', '2026-03-11T11:59Z']);
+  expect(readingLimits(meters(), undefined, 'UTC')).toEqual([
+    '2026-03-11T12:00Z',
+    '2026-03-12T12:00Z',
+    '2026-03-11T11:59Z',
+  ]);
   const usual = meters({ utilisation: { perMonth: null, readingGoodForDays: null } });
   expect(readingLimits(usual, undefined, 'UTC')[0]).toBe('2026-04-01T12:00Z');
   expect(readingGoodForDays(usual, null)).toBe(31);

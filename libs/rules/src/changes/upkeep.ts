@@ -63,9 +63,7 @@ export const recordCorrect = defineChange({
       ? []
       : [refuse('unknown-id', 'record.id', { id: change.record.id })]),
     ...change.record.subjects.flatMap((subject, index) => knownSubject(subject, `record.subjects.${index}`, context)),
-    ...change.record.meters.flatMap((each, index) =>
-      namedMeter(each.meter, `record.meters.${index}.meter`, context),
-    ),
+    ...change.record.meters.flatMap((each, index) => namedMeter(each.meter, `record.meters.${index}.meter`, context)),
     ...notInFuture(change.record.done.date, 'record.done.date', context.now),
     ...afterManufacture(change.record.done.date, 'record.done.date', context.dossier),
   ],

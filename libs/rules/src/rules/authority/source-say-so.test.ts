@@ -112,7 +112,11 @@ testRule(sourceSaySo, [
     ...asked,
     name: 'what nobody recorded wants that, and no say-so',
     at: '2026-03-11T12:04Z',
-    beside: [states(allOf('both', [met('remembered', memory), unknown('recorded', ['status.records'], memory)], 'cannot-tell'))],
+    beside: [
+      states(
+        allOf('both', [met('remembered', memory), unknown('recorded', ['status.records'], memory)], 'cannot-tell'),
+      ),
+    ],
     expect: 'not-applicable',
   },
   {
