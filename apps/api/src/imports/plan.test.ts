@@ -218,7 +218,6 @@ describe('a row that says otherwise than what is recorded', () => {
   const known = stored(first);
 
   it.each([
-    ['a serial number', 'u.csv', units(radio.replace('S-1', 'S-2')), 'serial', 'S-1', 'S-2', 'unit.amend'],
     ['an outcome', 'r.csv', records('failed', ','), 'outcome', 'passed', 'failed', 'record.correct'],
     ['a reading', 'm.csv', dial('101.5'), 'dial', '100', '101.5', 'meter.correct'],
     ['a model', 'a.csv', aircraft.replace('Four', 'Five'), 'model', 'Four', 'Five', 'aircraft.amend'],
@@ -238,6 +237,18 @@ describe('a row that says otherwise than what is recorded', () => {
       const after = stored(taken);
       expect(planAll(sent, { ...after, aircraft: merged(known, after) }).differences).toEqual([]);
     }
+  });
+
+  it('another serial number is shown, and never taken from a file: it may be another unit', () => {
+    const sent = files({ 'u.csv': units(radio.replace('S-1', 'S-2')) });
+    expect(planAll(sent, known)).toMatchObject({
+      bad: [],
+      differences: [{ file: 'u.csv', line: 2, field: 'serial', was: 'S-1', is: 'S-2', taken: null }],
+    });
+    const taken = planAll(sent, known, 'take');
+    expect(taken.aircraft.flatMap(({ changes }) => changes)).toEqual([]);
+    expect(taken.bad).toMatchObject([{ file: 'u.csv', line: 2, column: 'serial' }]);
+    expect(taken.bad[0]?.wayOut).toMatch(/take .* out and fit the other one/);
   });
 
   it('fills in what nobody recorded without asking', () => {

@@ -77,7 +77,7 @@ export function tiedTo(unitId: string, typeId: string, dossier: Dossier, catalog
   const unit = dossier.configuration.units.find((each) => each.id === unitId);
   const type = catalogue.types[typeId];
   const reason = type ? `Found to be ${type.maker} ${type.name}` : '';
-  return { kind: 'unit.amend', version: 1, unit: { ...unit, typeId, functions: [] }, reason };
+  return { kind: 'unit.amend', version: 1, unit: { ...unit, typeId, functions: [] }, sameUnit: null, reason };
 }
 
 export type Tried =
