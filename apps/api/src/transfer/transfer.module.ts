@@ -1,4 +1,5 @@
 import { Module } from '@nestjs/common';
+import { AuditModule } from '../audit/audit.module.js';
 import { AuditNotes } from '../audit/notes.js';
 import { Clock } from '../common/clock.js';
 import { Database } from '../database/database.js';
@@ -7,6 +8,7 @@ import { TransferData } from './transfer.data.js';
 import { TransferService } from './transfer.service.js';
 
 @Module({
+  imports: [AuditModule],
   controllers: [TransferController],
   providers: [
     {

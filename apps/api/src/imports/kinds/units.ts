@@ -58,6 +58,7 @@ export const unitsFile = fileKind({
   fields: {
     'unit.id': 'unit',
     'unit.name': 'name',
+    'unit.serial': 'serial',
     'unit.typeId': 'type',
     'unit.functions': 'functions',
     'unit.manufactured': 'manufactured',
