@@ -23,6 +23,7 @@ export type Ids = ReadonlyMap<string, string>;
  * Where the first value that comes to mind would be refused before anybody looks for the row: values by the name of the
  * argument or input field.
  */
+const inAWeek = `${new Date(Date.now() + 7 * 86_400_000).toISOString().slice(0, 10)}T12:00Z`;
 const sensible: Readonly<Record<string, unknown>> = {
   role: 'DISPATCHER',
   email: 'guess@two.example',
@@ -35,7 +36,9 @@ const sensible: Readonly<Record<string, unknown>> = {
   goodUntil: '2027-01-01',
   draft: '{}',
   draftSchema: 1,
-  first: 50,
+  first: 20,
+  until: inAWeek,
+  readingAge: { days: 20, noticeDays: null },
 };
 
 /**
@@ -122,6 +125,7 @@ function guess(type: GraphQLInputType, name: string, ids: Ids, meant: string): u
     return Object.fromEntries(chosen.map((field) => [field.name, guess(field.type, field.name, ids, meant)]));
   }
   if (name === 'job') return 'vor-check';
+  if (name === 'kind') return 'reading-age';
   switch (getNamedType(bare).name) {
     case 'Boolean':
       return true;
@@ -131,7 +135,7 @@ function guess(type: GraphQLInputType, name: string, ids: Ids, meant: string): u
     case 'Instant':
       return '2026-01-01T00:00Z';
     case 'CivilDate':
-      return '2026-01-01';
+      return name === 'from' ? inAWeek.slice(0, 10) : '2026-01-01';
     case 'JSON':
       return {};
     default:

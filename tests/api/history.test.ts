@@ -45,7 +45,13 @@ async function written(id: string, from: number, to: number, days: number): Prom
   );
 }
 
-const annual = recordOf({ kind: 'annual-inspection', on: daysAgo(30), outcome: 'approved', agency: inspector });
+const annual = recordOf({
+  kind: 'annual-inspection',
+  on: daysAgo(30),
+  outcome: 'approved',
+  agency: inspector,
+  meters: [{ meter: 'tach', value: 99_000 }],
+});
 const noDay = `${daysAgo(5)}T12:00Z`;
 
 beforeAll(async () => {
@@ -57,7 +63,7 @@ afterAll(() => owner.end());
 
 describe('the entries of an aircraft', () => {
   it('say who, when, as of which day and with which job, newest first, in pages, or from one on', async () => {
-    let revision = await record('hist-a', 0, add('TW-H1Q', { operatorId: 'north' }), defineMeter());
+    let revision = await record('hist-a', 0, add('TW-E1Q', { operatorId: 'north' }), defineMeter());
     const { createJob } = await technician.data(
       'mutation { createJob(input: { aircraftId: "hist-a", title: "Morning round" }) { id } }',
     );
@@ -109,7 +115,7 @@ describe('the entries of an aircraft', () => {
       (await manager.data('{ people { id revision } }')).people.find((each: Data) => each.id === 'second').revision;
     await amend(await people(), 'M-1');
     const second = await as('second@one.example');
-    expect((await second.record('hist-c', 0, [add('TW-H3Q')])).errors).toBeUndefined();
+    expect((await second.record('hist-c', 0, [add('TW-E3Q')])).errors).toBeUndefined();
     await amend(await people(), 'M-2');
     expect((await second.record('hist-c', 1, [defineMeter()])).errors).toBeUndefined();
     const numbers = (await entriesOf('hist-c')).map((entry) => entry.certificate?.number);
@@ -117,7 +123,7 @@ describe('the entries of an aircraft', () => {
   });
 
   it('say which flights the work lost and won, and which findings it opened and closed', async () => {
-    let revision = await record('hist-b', 0, add('TW-H2Q', { seats: 1 }), ...flyable());
+    let revision = await record('hist-b', 0, add('TW-E2Q', { seats: 1 }), ...flyable());
     revision = await record('hist-b', revision, hold('h1', `${daysAgo(1)}T00:00Z`, null));
     await record('hist-b', revision, {
       kind: 'hold.lift',
@@ -140,7 +146,7 @@ describe('the entries of an aircraft', () => {
   });
 
   it('point from a correction to what it corrects, and back', async () => {
-    let revision = await record('hist-d', 0, add('TW-H4Q'), defineMeter(), readMeter(100_000, noDay));
+    let revision = await record('hist-d', 0, add('TW-E4Q'), defineMeter(), readMeter(100_000, noDay));
     revision = await record('hist-d', revision, { kind: 'record.add', version: 1, record: annual } as never);
     revision = await record('hist-d', revision, {
       kind: 'record.correct',
@@ -187,7 +193,7 @@ describe('the entries of an aircraft', () => {
 
 describe('the record as it stood', () => {
   beforeAll(async () => {
-    const revision = await record('hist-e', 0, add('TW-H5Q', { seats: 1 }), ...flyable().slice(0, 3));
+    const revision = await record('hist-e', 0, add('TW-E5Q', { seats: 1 }), ...flyable().slice(0, 3));
     await record('hist-e', revision, { kind: 'record.add', version: 1, record: annual } as never);
     // All but the annual inspection was written down eight days ago; the inspection was done thirty days ago, written today.
     await written('hist-e', 1, revision, 8);
@@ -231,7 +237,7 @@ describe('the record as it stood', () => {
   });
 
   it('names every answer that other rules gave', async () => {
-    await record('hist-f', 0, add('TW-H6Q', { seats: 1 }), ...flyable());
+    await record('hist-f', 0, add('TW-E6Q', { seats: 1 }), ...flyable());
     const { rows } = await owner.query<{ body: Buffer }>(`select body from assessments where aircraft_id = 'hist-f'`);
     const body = JSON.parse(gunzipSync(rows[0]?.body ?? Buffer.alloc(0)).toString('utf8')) as Data;
     const [gone] = body.findings;

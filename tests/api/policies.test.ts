@@ -54,11 +54,11 @@ afterAll(async () => {
   await judged();
 });
 
-/** The worker goes round once a minute. */
+/** The worker is told at once; on a busy machine it takes its time. */
 async function judged(): Promise<void> {
   const end = Date.now() + 100_000;
   for (;;) {
-    const { judgingAgain } = (await manager.data('{ house { judgingAgain } }')).house as Data;
+    const { judgingAgain } = (await manager.data('{ judging { judgingAgain } }')).judging as Data;
     if (judgingAgain === 0) return;
     if (Date.now() > end) throw new Error('the house was not judged again');
     await new Promise((done) => setTimeout(done, 1000));
@@ -279,7 +279,7 @@ describe('what policies do', () => {
       '{ meterSheet(filter: { text: "TW-PLH" }) { edges { node { readingGoodForDays meters { goodBefore } } } } }',
     );
     const byHours = found.due.filter(({ meter }: Data) => meter === 'tach') as Data[];
-    expect(byHours.map(({ readingEnds }) => readingEnds as string)).toEqual([good]);
+    expect(new Set(byHours.map(({ readingEnds }) => readingEnds as string))).toEqual(new Set([good]));
     expect(sheet.meterSheet.edges[0].node).toEqual({ readingGoodForDays: 20, meters: [{ goodBefore: good }] });
   });
 

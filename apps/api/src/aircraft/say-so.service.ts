@@ -56,12 +56,13 @@ export class SaySoService {
         const dossier = dossierOf(before);
         const catalogue = await data.catalogueFor(typeIdsOf(dossier));
         const from = instantOf(now);
+        const asked = new Set(wantedOf(dossier, catalogue, await data.profiles(), from).map(({ result }) => result));
+        const other = results.findIndex((result) => !asked.has(result));
+        if (other >= 0)
+          throw badInput(`input.results.${other}`, 'This wants no say-so now.', 'Look again at what wants one.');
         if (!mayGive(actor, dossier, catalogue, from))
           throw new AppError({ code: 'FORBIDDEN', action: 'source.say-so' });
-        const asked = new Set(wantedOf(dossier, catalogue, await data.profiles(), from).map(({ result }) => result));
-        return results.map((result, index) => {
-          if (!asked.has(result))
-            throw badInput(`input.results.${index}`, 'This wants no say-so now.', 'Look again at what wants one.');
+        return results.map((result) => {
           const { ruleId: rule, subject } = splitKey(result);
           const id = `say-so-${randomUUID().slice(0, 13)}`;
           return { kind: 'say-so.give', version: 1, sayso: { id, rule, subject, by: actor.name, reason, from, until } };
