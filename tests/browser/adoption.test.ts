@@ -33,7 +33,7 @@ const fleet = {
   'fleet.csv':
     'registration,make,model,kind,base,base_zone\nTW-61D,Corvane,Four,airplane,Wick,America/Chicago\nTW-62D,Corvane,Two,airplane,Wick,\n',
   'units.csv':
-    'registration,unit,name,type,functions,fitted_on,serial\nTW-61D,com1,Old radio,,com,2004-05-06,S-1\nTW-61D,box,,Zephyrine 9000,,2004-05-06,Z-1\n',
+    'registration,unit,name,type,functions,fitted_on,serial,software\nTW-61D,com1,Old radio,,com,2004-05-06,S-1,R-1\nTW-61D,box,,Zephyrine 9000,,2004-05-06,Z-1,\n',
 };
 
 async function choose(page: Page, files: Readonly<Record<string, string>>): Promise<void> {
@@ -123,25 +123,25 @@ test('what needs a form of its own is begun on the job screen', async () => {
 
 test('a row that says otherwise is shown, left alone, and taken only when somebody ticks it', async () => {
   const { page } = await arrive('/import');
-  const serial = async () =>
-    (await stored()).dossier.configuration.units.find((each: Data) => each.id === 'com1').serial;
-  const changed = { 'units.csv': fleet['units.csv'].replace('S-1', 'S-2') };
+  const software = async () =>
+    (await stored()).dossier.configuration.units.find((each: Data) => each.id === 'com1').software;
+  const changed = { 'units.csv': fleet['units.csv'].replace('R-1', 'R-2') };
   await choose(page, changed);
   const table = page.getByRole('table', { name: '1 place where the files say otherwise than what is recorded' });
   const row = table.getByRole('row').filter({ hasText: 'TW-61D' });
-  expect(await row.textContent()).toContain('S-1');
+  expect(await row.textContent()).toContain('R-1');
   expect(await row.getByRole('checkbox').isChecked()).toBe(false);
   await page.getByRole('button', { name: 'Load it' }).click();
   await page.getByRole('heading', { name: 'Loaded, all of it.' }).waitFor();
   await row.getByText('left as recorded').waitFor();
-  expect(await serial()).toBe('S-1');
+  expect(await software()).toBe('R-1');
 
   await choose(page, changed);
   await row.getByRole('checkbox').check();
   await page.getByRole('button', { name: 'Load it' }).click();
   await page.getByRole('heading', { name: 'Loaded, all of it.' }).waitFor();
   await row.getByText('taken from the file').waitFor();
-  expect(await serial()).toBe('S-2');
+  expect(await software()).toBe('R-2');
 });
 
 test('an aircraft record is written out, and taken in again doubles nothing', async () => {
