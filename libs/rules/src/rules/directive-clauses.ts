@@ -26,7 +26,7 @@ export interface DirectiveFound {
 
 /** Does it bind, was it done by an entry that counts, and is it in time? */
 export function directiveFound(facts: Facts, directive: Directive): DirectiveFound {
-  const settled = bindsNot(facts, directive) ?? ofAnotherPart(facts, directive);
+  const settled = subjectGone(facts, directive) ?? ofAnotherPart(facts, directive) ?? notApplying(directive);
   if (settled !== null) return { clause: settled, due: [], next: null };
   const { nextDue } = directive;
   const stated = nextDue === null ? null : statedPoint(facts, directive);
@@ -75,17 +75,20 @@ function entriesOf(facts: Facts, directive: Directive): readonly Counted[] {
   return accomplished(facts, ['directive-compliance'], directive.id, { by: tasks.maintenance });
 }
 
-/** Not applicable for a reason, or what it is on is gone; null: it binds. */
-function bindsNot(facts: Facts, directive: Directive): Clause | null {
+/** What it is on was taken out, or is on no record. */
+function subjectGone(facts: Facts, directive: Directive): Clause | null {
+  if (directive.subject === directive.id || isRecorded(facts, directive.subject)) return null;
   const source = operateInCompliance;
-  const path = `status.directives.${directive.id}`;
-  if (directive.subject !== directive.id && !isRecorded(facts, directive.subject))
-    return wasUnit(facts, directive.subject)
-      ? notApplicable('subject-fitted', { source })
-      : unknown('subject-fitted', [`${path}.subject`], { source });
-  if (directive.state !== 'not-applicable' || ofAnotherPart(facts, directive) !== null) return null;
-  return directive.reason === null
-    ? unknown('reason-why-not-applicable', [`${path}.reason`], { source })
+  return wasUnit(facts, directive.subject)
+    ? notApplicable('subject-fitted', { source })
+    : unknown('subject-fitted', [`status.directives.${directive.id}.subject`], { source });
+}
+
+function notApplying({ id, state, reason }: Directive): Clause | null {
+  if (state !== 'not-applicable') return null;
+  const source = operateInCompliance;
+  return reason === null
+    ? unknown('reason-why-not-applicable', [`status.directives.${id}.reason`], { source })
     : notApplicable('does-not-apply', { source });
 }
 

@@ -1,10 +1,13 @@
 import type { RecordKind } from '../dossier/status.js';
 import { eltTrainingNm } from '../facts/elt.js';
+import { calendarMonths } from '../facts/intervals.js';
 import type { Facts } from '../graph/facts.js';
-import { allOf, fact, flight, met, notMet, unknown } from '../verdict/build.js';
+import { lastGoodDay } from '../time/calendar.js';
+import { allOf, fact, flight, met, notMet, unknown, within } from '../verdict/build.js';
 import type { Clause } from '../verdict/clause.js';
 import type { Errand, Purpose } from '../verdict/conditions.js';
 import { cfr, reading } from './cite.js';
+import { endOfDay } from './periodic.js';
 import { noneFitted } from './unit-state.js';
 
 /** The text of each exception, by the errand that it speaks of. Scheduled flights (f)(2) and heavy payloads (f)(11) are none of these aircraft. */
@@ -90,14 +93,18 @@ function by(errand: keyof typeof exceptions & Errand, purpose: readonly Purpose[
   return flight(errand, { errand: [errand], purpose }, { source: exceptions[errand] });
 }
 
+/** No periodic inspection on record says nothing by itself: only until the first could have been due is there none to be missing. */
 function stillNew(facts: Facts): Clause {
   const had = facts.dossier.status.records.find(
     (each) => periodic.includes(each.kind) && each.subjects.includes('aircraft'),
   );
   const label = 'new-aircraft';
-  return had
-    ? notMet(label, { source: exceptions.newness, evidence: [had.id] })
-    : met(label, { source: exceptions.newness });
+  const extra = { source: exceptions.newness };
+  if (had) return notMet(label, { ...extra, evidence: [had.id] });
+  const { manufactured } = facts.dossier.configuration.aircraft;
+  if (manufactured === null) return unknown(label, ['configuration.aircraft.manufactured'], extra);
+  const firstDue = endOfDay(facts, lastGoodDay(manufactured, calendarMonths.annual.value));
+  return within(label, { before: firstDue }, extra, 'met', 'cannot-tell');
 }
 
 /** Certificates for research and development are experimental ones (21.191); which of them this is the errand says. */

@@ -97,6 +97,22 @@ testRule(powerSupplied, [
   },
   {
     ...base,
+    name: 'on no circuit that is recorded, accepted as found by a named person',
+    dossier: fitted(
+      { circuit: false },
+      { approval: approvalOf({ basis: 'as-found', acceptedBy: { asOf: '2026-01-10', by: 'R. Tamsin' } }) },
+    ),
+    expect: 'met',
+  },
+  {
+    ...base,
+    name: 'on no circuit that is recorded, accepted as found by nobody',
+    dossier: fitted({ circuit: false }, { approval: approvalOf({ basis: 'as-found', acceptedBy: null }) }),
+    expect: 'cannot-tell',
+    message: 'unclear',
+  },
+  {
+    ...base,
     name: 'its manual was not read up',
     types: radio({ supplyV: null }),
     dossier: fitted({}),

@@ -2,7 +2,8 @@ import type { EquipmentType } from '../../catalogue/type.js';
 import type { Facts } from '../../graph/facts.js';
 import type { UnitFacts } from '../../graph/units.js';
 import { allOf, met, notMet, unknown } from '../../verdict/build.js';
-import type { Leaf } from '../../verdict/clause.js';
+import type { Clause } from '../../verdict/clause.js';
+import { unitAcceptedAsFound } from '../as-found.js';
 import { maker, practice } from '../cite.js';
 import { lostThrough, planAndRelease } from '../effects.js';
 import { findOut, missingNames } from '../gaps.js';
@@ -52,7 +53,7 @@ export const powerSupplied = defineRule(
     }),
 );
 
-function voltage(facts: Facts, unit: UnitFacts, { supplyV, document }: EquipmentType): Leaf {
+function voltage(facts: Facts, unit: UnitFacts, { supplyV, document }: EquipmentType): Clause {
   const busV = facts.dossier.configuration.electrical?.busV ?? null;
   if (supplyV === null) return approved(unit, 'voltage-of-its-manual', `catalogue.${unit.id}.supplyV`);
   const source = maker(document, 'supply');
@@ -66,7 +67,7 @@ function voltage(facts: Facts, unit: UnitFacts, { supplyV, document }: Equipment
       });
 }
 
-function circuit(facts: Facts, unit: UnitFacts): Leaf {
+function circuit(facts: Facts, unit: UnitFacts): Clause {
   const circuits = facts.dossier.configuration.electrical?.circuits ?? [];
   const found = circuits.find((each) => each.units.includes(unit.id));
   return found
@@ -74,9 +75,10 @@ function circuit(facts: Facts, unit: UnitFacts): Leaf {
     : approved(unit, 'on-a-circuit', 'configuration.electrical.circuits');
 }
 
-/** Not met by silence: the approval of this installation covers how it is fed, or nobody knows. */
-function approved({ unit }: UnitFacts, label: string, path: string): Leaf {
-  return unit.approval === null
-    ? unknown(label, [path], { source: general })
-    : met(label, { source: maker(unit.approval.document.title, 'approval of this installation') });
+/** Not met by silence: the approval of this installation, or a named person who accepted it as found, covers how it is fed; else nobody knows. */
+function approved(each: UnitFacts, label: string, path: string): Clause {
+  const { approval } = each.unit;
+  if (approval === null) return unknown(label, [path], { source: general });
+  if (approval.basis === 'as-found') return unitAcceptedAsFound(each);
+  return met(label, { source: maker(approval.document.title, 'approval of this installation') });
 }

@@ -551,7 +551,24 @@ testRule(elt, [
         {},
         'not-met',
       ],
-      ['none fitted, delivery of a new aircraft', null, 'manufacture-or-delivery', {}, {}, 'met'],
+      // Made in June 2025: no annual inspection can be missing before July 2026. Made the day before, one can.
+      ...(
+        [
+          ['made twelve months ago', '2025-06-01', 'met'],
+          ['made thirteen months ago, no inspection on record', '2025-05-31', 'cannot-tell'],
+          ['made on a day that nobody recorded', null, 'cannot-tell'],
+        ] as const
+      ).map(
+        ([made, manufactured, expect]) =>
+          [
+            `none fitted, delivery of an aircraft ${made}`,
+            null,
+            'manufacture-or-delivery',
+            {},
+            { configuration: { aircraft: { manufactured } } },
+            expect,
+          ] as const,
+      ),
       [
         'none fitted, "delivery" of one that had an annual inspection',
         null,
