@@ -102,7 +102,8 @@ function stillNew(facts: Facts): Clause {
   const extra = { source: exceptions.newness };
   if (had) return notMet(label, { ...extra, evidence: [had.id] });
   const { manufactured } = facts.dossier.configuration.aircraft;
-  if (manufactured === null) return unknown(label, ['configuration.aircraft.manufactured'], extra);
+  // Asked of a delivery alone, so that no other flight is told that the day is missing.
+  if (manufactured === null) return unknown(label, [], extra);
   const firstDue = endOfDay(facts, lastGoodDay(manufactured, calendarMonths.annual.value));
   return within(label, { before: firstDue }, extra, 'met', 'cannot-tell');
 }
