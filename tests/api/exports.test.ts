@@ -2,9 +2,9 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { readAircraftFile } from '../../libs/rules/src/interchange/aircraft-file.js';
-import { founding, password, readMeter } from './cast.js';
-import { Client } from './client.js';
-import type { Data } from './client.js';
+import { readMeter } from './cast.js';
+import type { Client, Data } from './client.js';
+import { founded } from './founded.js';
 import { Server } from './server.js';
 import type { Files } from './uploads.js';
 import { importOf } from './uploads.js';
@@ -12,26 +12,11 @@ import { importOf } from './uploads.js';
 const samples = fileURLToPath(new URL('../../apps/api/samples/clean', import.meta.url));
 const taken = ['TW-100A', 'TW-101B', 'TW-102C', 'TW-103D'];
 let server: Server;
-const people = new Map<string, Client>();
-
-function person(name: string): Client {
-  const found = people.get(name);
-  if (!found) throw new Error(`Nobody is called ${name}.`);
-  return found;
-}
+let person: (name: string) => Client;
 
 beforeAll(async () => {
   server = await Server.start();
-  for (const each of Object.values(founding)) {
-    const { code, output } = await server.run('house/found-cli.js', JSON.stringify(each));
-    expect({ code, output }).toMatchObject({ code: 0 });
-  }
-  for (const name of ['manager@one', 'technician@one', 'dispatcher@one', 'auditor@one', 'manager@two']) {
-    const client = new Client(server.url);
-    await client.signIn(`${name}.example`, password);
-    people.set(name, client);
-  }
-  people.set('nobody', new Client(server.url));
+  person = await founded(server);
   const loaded = await importOf(person('manager@one'), fleet(), { mode: 'load' });
   expect(loaded).toMatchObject({ state: 'loaded', report: { aircraft: { added: taken.length } } });
 });

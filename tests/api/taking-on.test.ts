@@ -1,30 +1,15 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { add, defineMeter, founding, password } from './cast.js';
-import { Client } from './client.js';
-import type { Data } from './client.js';
+import { add, defineMeter } from './cast.js';
+import type { Client, Data } from './client.js';
+import { founded } from './founded.js';
 import { Server } from './server.js';
 
 let server: Server;
-const people = new Map<string, Client>();
-
-function person(name: string): Client {
-  const found = people.get(name);
-  if (!found) throw new Error(`Nobody is called ${name}.`);
-  return found;
-}
+let person: (name: string) => Client;
 
 beforeAll(async () => {
   server = await Server.start();
-  for (const each of Object.values(founding)) {
-    const { code, output } = await server.run('house/found-cli.js', JSON.stringify(each));
-    expect({ code, output }).toMatchObject({ code: 0 });
-  }
-  for (const name of ['manager@one', 'technician@one', 'dispatcher@one', 'auditor@one', 'manager@two']) {
-    const client = new Client(server.url);
-    await client.signIn(`${name}.example`, password);
-    people.set(name, client);
-  }
-  people.set('nobody', new Client(server.url));
+  person = await founded(server);
   for (const registration of ['TW-01T', 'TW-02T', 'TW-03T'])
     await recorded('technician@one', registration.toLowerCase(), 0, [add(registration)]);
   // Of this one a little more is known.
