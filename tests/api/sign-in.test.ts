@@ -1,6 +1,8 @@
+import { createHash } from 'node:crypto';
 import { inject, describe, expect, it } from 'vitest';
 import { password } from './cast.js';
 import { Client } from './client.js';
+import { asOwner } from './owner.js';
 import { as } from './people.js';
 
 const viewer = '{ viewer { id name role may organisation { id name } operator { id } } }';
@@ -72,6 +74,41 @@ describe('signing in', () => {
     expect((await copy.data(viewer)).viewer).not.toBeNull();
     await client.data('mutation { signOut }');
     expect((await copy.data(viewer)).viewer).toBeNull();
+  });
+
+  it.each([
+    ['in use again after four minutes: nothing is written', 4, 4, { seen: 4, lasts: 12 * 60 - 4 }],
+    ['in use again after six minutes: twelve hours more', 6, 6, { seen: 0, lasts: 12 * 60 }],
+    ['never longer than seven days after it began', 6, 7 * 24 * 60 - 60, { seen: 0, lasts: 60 }],
+    ['unused for twelve hours and a minute: over', 12 * 60 + 1, 12 * 60 + 1, null],
+  ])('%s', async (_, unusedMinutes, oldMinutes, expected) => {
+    const client = await as('manager@one.example');
+    const id = createHash('sha256')
+      .update(/=([\w-]+)/.exec(client.cookie)?.[1] ?? '')
+      .digest('hex');
+    const owner = await asOwner({ dataDir: inject('apiDataDir') });
+    const minutes = (each: string) => `${each} * interval '1 minute'`;
+    try {
+      const { rowCount } = await owner.query(
+        `update sessions set created_at = now() - ${minutes('$2')}, last_seen_at = now() - ${minutes('$3')},
+           expires_at = now() - ${minutes('$3')} + interval '12 hours' where id = $1`,
+        [id, oldMinutes, unusedMinutes],
+      );
+      expect(rowCount).toBe(1);
+      if (expected === null) {
+        expect((await client.data(viewer)).viewer).toBeNull();
+        return;
+      }
+      expect((await client.data(viewer)).viewer).not.toBeNull();
+      const { rows } = await owner.query<{ seen: number; lasts: number }>(
+        `select round(extract(epoch from now() - last_seen_at) / 60)::int as seen,
+           round(extract(epoch from expires_at - now()) / 60)::int as lasts from sessions where id = $1`,
+        [id],
+      );
+      expect(rows).toEqual([expected]);
+    } finally {
+      await owner.end();
+    }
   });
 
   it('takes commands from its own pages only', async () => {

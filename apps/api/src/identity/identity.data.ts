@@ -55,8 +55,8 @@ export class IdentityData {
   async touchSession(organisationId: string, id: string, at: Date, idleMs: number, longestMs: number): Promise<void> {
     await this.database.withOrganisation({ organisationId }, (connection) =>
       connection.query(
-        `update sessions set last_seen_at = $3,
-           expires_at = least(created_at + $5 * interval '1 millisecond', $3 + $4 * interval '1 millisecond')
+        `update sessions set last_seen_at = $3::timestamptz,
+           expires_at = least(created_at + $5 * interval '1 millisecond', $3::timestamptz + $4 * interval '1 millisecond')
          where organisation_id = $1 and id = $2 and revoked_at is null`,
         [organisationId, id, at, idleMs, longestMs],
       ),
