@@ -4,6 +4,7 @@ import {
   equipmentTestFactors,
   forwardWhereNobodyIsStruck,
   limitManoeuvre,
+  rotorcraftMassItems,
 } from '../facts/load-factors.js';
 import { numberWithin, positive } from './errors.js';
 import { roundTo } from './rounding.js';
@@ -34,6 +35,11 @@ export function mountFactors({
   if (!massItems) return { ...table, up, forward: emergencyLanding.value.forward };
   const { forward, side } = cabinMassItems.value;
   return { forward, side, up: Math.max(up, cabinMassItems.value.up), down: table.down };
+}
+
+/** The same for a rotorcraft, where the unit could injure somebody. `since27_25`: the basis has the greater factors of that amendment. */
+export function rotorcraftMountFactors(since27_25: boolean): MountFactors {
+  return rotorcraftMassItems.value[since27_25 ? 'since' : 'before'];
 }
 
 /** Pounds in each direction for a unit of this mass, to 0.1 lb. Throws `CalculationError` for an impossible mass. */

@@ -1,4 +1,5 @@
 import { oldPart23 } from './old-part-23.js';
+import { rotorcraftMassItemsSince } from './part-27.js';
 import type { Sourced } from './source.js';
 
 /** Limit manoeuvring factor; the normal category's is 2.1 + 24,000 / (W + 10,000), W in pounds, and need not exceed the figure here. */
@@ -29,6 +30,19 @@ export const emergencyLanding: Sourced<{
 export const cabinMassItems: Sourced<{ readonly up: number; readonly forward: number; readonly side: number }> = {
   value: { up: 3, forward: 18, side: 4.5 },
   source: oldPart23('23.561', '(b)(3)'),
+};
+
+/** Ultimate factors for an item of mass in the cabin of a rotorcraft that could injure somebody, before amendment 27-25 and since. */
+export const rotorcraftMassItems: Sourced<
+  Readonly<
+    Record<
+      'before' | 'since',
+      { readonly up: number; readonly forward: number; readonly side: number; readonly down: number }
+    >
+  >
+> = {
+  value: { before: { up: 1.5, forward: 4, side: 2, down: 4 }, since: { up: 4, forward: 16, side: 8, down: 20 } },
+  source: rotorcraftMassItemsSince.source,
 };
 
 /** Factors an added box may be tested with. */

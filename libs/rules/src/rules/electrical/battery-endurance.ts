@@ -5,7 +5,7 @@ import type { Circuit, Electrical } from '../../dossier/installation.js';
 import type { Facts } from '../../graph/facts.js';
 import { allOf, met, notMet, unknown } from '../../verdict/build.js';
 import type { Leaf } from '../../verdict/clause.js';
-import { basisKnown, effectsBy, oldPart23Binds } from '../certification-basis.js';
+import { basisKnown, bindingOf, effectsBy } from '../certification-basis.js';
 import { missingOf } from '../circuits.js';
 import { planAndRelease } from '../effects.js';
 import { findOut } from '../remedies.js';
@@ -29,7 +29,7 @@ export const batteryEndurance = defineRule(
   },
   (facts) => {
     const { electrical } = facts.dossier.configuration;
-    const binding = oldPart23Binds(facts, batteryHalfHourSince, 'does-not');
+    const binding = bindingOf(facts, { part23: batteryHalfHourSince, part27: null, car3: 'does-not' });
     if (electrical === null || binding === 'does-not') return [];
     const { loadA } = batteryLoad(electrical.circuits);
     const { batteryAh, batteryShare } = electrical;

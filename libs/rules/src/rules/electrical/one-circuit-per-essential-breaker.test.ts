@@ -22,7 +22,9 @@ const circuit = (part: Partial<Circuit>, basis: Aircraft['basis'] = part23) =>
     },
   });
 
-// 14 CFR 23.1357(b), as it stood before amendment 23-64.
+const part27 = (amendment: number | null) => ({ code: 'part-27' as const, amendment });
+
+// 14 CFR 23.1357(b), as it stood before amendment 23-64; 27.1357(b), as it stands since amendment 27-13 (42 FR 36972).
 testRule(oneCircuitPerEssentialBreaker, [
   { name: 'one circuit', dossier: circuit({}), at, expect: 'met', message: 'alone' },
   {
@@ -80,6 +82,26 @@ testRule(oneCircuitPerEssentialBreaker, [
     expect: 'not-met',
   },
   { name: 'CAR 3, one circuit', dossier: circuit({}, { code: 'car-3', amendment: null }), at, expect: 'none' },
+  { name: 'rotorcraft, amendment 27-13, one circuit', dossier: circuit({}, part27(13)), at, expect: 'met' },
+  {
+    name: 'rotorcraft, amendment 27-13, two circuits',
+    dossier: circuit({ circuitsGuarded: 2 }, part27(13)),
+    at,
+    expect: 'not-met',
+  },
+  {
+    name: 'rotorcraft, amendment 27-12, whose text was not read, two circuits',
+    dossier: circuit({ circuitsGuarded: 2 }, part27(12)),
+    at,
+    expect: 'not-met',
+  },
+  { name: 'rotorcraft, amendment 27-12, one circuit', dossier: circuit({}, part27(12)), at, expect: 'none' },
+  {
+    name: 'rotorcraft, amendment not recorded',
+    dossier: circuit({}, part27(null)),
+    at,
+    expect: 'cannot-tell',
+  },
   { name: 'basis not recorded', dossier: circuit({}, null), at, expect: 'cannot-tell' },
   { name: 'another basis', dossier: circuit({}, { code: 'consensus', amendment: null }), at, expect: 'none' },
   { name: 'no protector', dossier: circuit({ protector: 'none' }), at, expect: 'none' },

@@ -8,6 +8,7 @@ import { annunciatorColours } from './annunciator-colours.js';
 const at = '2026-03-02T14:00Z';
 type Light = NonNullable<AsBuilt['lights']>[number];
 const part23 = (amendment: number | null) => ({ code: 'part-23' as const, amendment });
+const part27 = (amendment: number | null) => ({ code: 'part-27' as const, amendment });
 const aircraft = (
   lights: readonly Light[] | null,
   basis: Aircraft['basis'] = part23(45),
@@ -29,7 +30,7 @@ const aircraft = (
 const red: Light = { use: 'warning', colour: 'red' };
 const one = (use: Light['use'], colour: Light['colour']) => aircraft([red, { use, colour }]);
 
-// 14 CFR 23.1322 as it stood from amendment 23-17 (41 FR 55465, 20 Dec 1976) to 23-63.
+// 14 CFR 27.1322 since amendment 27-11 (41 FR 55470, 20 Dec 1976); 14 CFR 23.1322 as it stood from amendment 23-17 (41 FR 55465, 20 Dec 1976) to 23-63.
 testRule(annunciatorColours, [
   { name: 'a warning in red', dossier: aircraft([red]), at, expect: 'met', message: 'kept' },
   { name: 'a caution in amber', dossier: one('caution', 'amber'), at, expect: 'met' },
@@ -66,6 +67,31 @@ testRule(annunciatorColours, [
     dossier: aircraft([{ use: 'warning', colour: 'blue' }], { code: 'car-3', amendment: null }),
     at,
     expect: 'none',
+  },
+  { name: 'rotorcraft, amendment 27-11', dossier: aircraft([red], part27(11)), at, expect: 'met' },
+  {
+    name: 'rotorcraft, amendment 27-11, a warning in amber',
+    dossier: aircraft([{ use: 'warning', colour: 'amber' }], part27(11)),
+    at,
+    expect: 'not-met',
+  },
+  {
+    name: 'rotorcraft, amendment 27-10: nothing of the kind',
+    dossier: aircraft([{ use: 'warning', colour: 'amber' }], part27(10)),
+    at,
+    expect: 'none',
+  },
+  {
+    name: 'rotorcraft, amendment 27-64: no other words',
+    dossier: aircraft([{ use: 'caution', colour: 'red' }], part27(64)),
+    at,
+    expect: 'not-met',
+  },
+  {
+    name: 'rotorcraft, amendment not recorded',
+    dossier: aircraft([red], part27(null)),
+    at,
+    expect: 'cannot-tell',
   },
   {
     name: 'a screen without recorded lights',

@@ -1,11 +1,14 @@
 import type { FunctionCode } from '../../catalogue/type.js';
 import { annunciatorColours as published } from '../../facts/annunciators.js';
 import { colouredLightsSince } from '../../facts/old-part-23.js';
+import { rotorcraftLightsSince } from '../../facts/part-27.js';
 import type { AsBuilt } from '../../dossier/installation.js';
+import type { Facts } from '../../graph/facts.js';
 import type { UnitFacts } from '../../graph/units.js';
 import { allOf, fact, unknown } from '../../verdict/build.js';
 import type { Clause, Leaf } from '../../verdict/clause.js';
-import { basisKnown, effectsBy, oldPart23Binds } from '../certification-basis.js';
+import type { Demand } from '../certification-basis.js';
+import { basisKnown, bindingOf, effectsBy, sourceOf } from '../certification-basis.js';
 import { findOut } from '../remedies.js';
 import { defineRule } from '../rule.js';
 
@@ -19,6 +22,12 @@ const lightsAlone: ReadonlySet<FunctionCode> = new Set([
   'source-selector',
 ]);
 
+const demand: Demand = {
+  part23: colouredLightsSince,
+  part27: { since: rotorcraftLightsSince, before: 'does-not' },
+  car3: 'does-not',
+};
+
 /** One statement a unit with lights. CAR 3 has no such section, and without a known basis it is advice. */
 export const annunciatorColours = defineRule(
   {
@@ -26,8 +35,8 @@ export const annunciatorColours = defineRule(
     topic: 'indication',
     asks: 'Lights are red for warnings, amber for cautions, green for safe operation, and of another colour for the rest.',
     binds:
-      'Annunciators, and units whose lights are recorded, on aircraft under part 23 from amendment 23-17 to 23-63.',
-    sources: [published.source, colouredLightsSince.source],
+      'Annunciators, and units whose lights are recorded, on aircraft under part 23 from amendment 23-17 to 23-63, or under part 27 from amendment 27-11.',
+    sources: [published.source, colouredLightsSince.source, rotorcraftLightsSince.source],
     messages: {
       kept: 'The lights of {unit} have the colours that they must.',
       wrong: 'A light of {unit} has the colour of another use: {light}.',
@@ -36,7 +45,7 @@ export const annunciatorColours = defineRule(
     establishes: [],
   },
   (facts) => {
-    const binding = oldPart23Binds(facts, colouredLightsSince, 'does-not');
+    const binding = bindingOf(facts, demand);
     if (binding === 'does-not') return [];
     return [...facts.units.values()].filter(hasLights).map((each) => {
       const path = `configuration.units.${each.id}.asBuilt.lights`;
@@ -46,7 +55,7 @@ export const annunciatorColours = defineRule(
         subject: each.id,
         clause: allOf(
           'colours',
-          [basisKnown(facts, binding, colouredLightsSince.source), coloursOf(lights, path)],
+          [basisKnown(facts, binding, sourceOf(facts, demand)), coloursOf(facts, lights, path)],
           'cannot-tell',
         ),
         messages: { met: 'kept', 'not-met': 'wrong', 'cannot-tell': 'unclear', 'not-applicable': 'kept' },
@@ -64,8 +73,9 @@ function hasLights({ unit, functions, active }: UnitFacts): boolean {
   return functions.size > 0 && [...functions].every((code) => lightsAlone.has(code));
 }
 
-function coloursOf(lights: readonly Light[] | null, path: string): Clause {
-  const { source } = published;
+function coloursOf(facts: Facts, lights: readonly Light[] | null, path: string): Clause {
+  const { code } = facts.dossier.configuration.aircraft.basis ?? {};
+  const source = code === 'part-27' ? rotorcraftLightsSince.source : published.source;
   // An annunciator without a light was not looked at.
   if (lights === null || lights.length === 0) return unknown('lights-recorded', [path], { source });
   return allOf(

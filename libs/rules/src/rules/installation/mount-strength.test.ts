@@ -9,6 +9,7 @@ const at = '2026-03-02T14:00Z';
 type Bears = NonNullable<AsBuilt['bears']>;
 const car3 = { code: 'car-3', amendment: null } as const;
 const part23 = (amendment: number | null) => ({ code: 'part-23' as const, amendment });
+const part27 = (amendment: number | null) => ({ code: 'part-27' as const, amendment });
 const document = { title: 'Static test', revision: null, date: null };
 /** 7 lb, utility: forward 63, up 21, side 10.5, down 46.2. */
 const seven = { forwardLb: 63, upLb: 21, sideLb: 10.5, downLb: 46.2 };
@@ -40,6 +41,9 @@ const aircraft = (
       ],
     },
   });
+/** The same box in a rotorcraft: forward 112, up 28, side 56, down 140; before amendment 27-25 28, 10.5, 14, 28. */
+const sixteen = { forwardLb: 112, upLb: 28, sideLb: 56, downLb: 140 };
+const four = { forwardLb: 28, upLb: 10.5, sideLb: 14, downLb: 28 };
 const eighteen = { forwardLb: 126, upLb: 21, sideLb: 31.5 };
 
 // AC 43.13-2B, 7 lb box in utility: 63, 21, 10.5, 46.2 lb (from memory). On the basis of 23.561(b)(3): forward 126, side 31.5.
@@ -150,5 +154,61 @@ testRule(mountStrength, [
     expect: 'none',
   },
   { name: 'portable', dossier: aircraft(null, car3, {}, { functions: ['portable-display'] }), at, expect: 'none' },
+  { name: 'rotorcraft, amendment 27-25', dossier: aircraft(sixteen, part27(25)), at, expect: 'met' },
+  ...(['forwardLb', 'upLb', 'sideLb', 'downLb'] as const).map((direction) => ({
+    name: `rotorcraft, amendment 27-25, a tenth short: ${direction}`,
+    dossier: aircraft({ ...sixteen, [direction]: sixteen[direction] - 0.1 }, part27(25)),
+    at,
+    expect: 'not-met' as const,
+  })),
+  { name: 'rotorcraft, amendment 27-24', dossier: aircraft(four, part27(24)), at, expect: 'met' },
+  ...(['forwardLb', 'upLb', 'sideLb', 'downLb'] as const).map((direction) => ({
+    name: `rotorcraft, amendment 27-24, a tenth short: ${direction}`,
+    dossier: aircraft({ ...four, [direction]: four[direction] - 0.1 }, part27(24)),
+    at,
+    expect: 'not-met' as const,
+  })),
+  {
+    name: 'rotorcraft, amendment not recorded, the greater factors',
+    dossier: aircraft(sixteen, part27(null)),
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'rotorcraft, amendment not recorded, the lesser factors',
+    dossier: aircraft(four, part27(null)),
+    at,
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'rotorcraft, amendment not recorded, less than either',
+    dossier: aircraft({ ...four, upLb: 10.4 }, part27(null)),
+    at,
+    expect: 'not-met',
+  },
+  {
+    name: 'rotorcraft, could injure nobody and bears the factors',
+    dossier: aircraft(sixteen, part27(25), { couldStrike: false }),
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'rotorcraft, could injure nobody: what it must bear was not read',
+    dossier: aircraft({ ...sixteen, downLb: 139.9 }, part27(25), { couldStrike: false }),
+    at,
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'rotorcraft, whom it could injure not recorded',
+    dossier: aircraft({ ...sixteen, downLb: 139.9 }, part27(25), { couldStrike: null }),
+    at,
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'rotorcraft: the category makes no difference',
+    dossier: aircraft(sixteen, part27(25), {}, {}, null),
+    at,
+    expect: 'met',
+  },
   { name: 'another basis', dossier: aircraft(null, { code: 'none', amendment: null }), at, expect: 'none' },
 ]);

@@ -1,26 +1,34 @@
 import type { MountFactors } from '../../calculations/mount.js';
-import { mountFactors, mountLoadsLb } from '../../calculations/mount.js';
+import { mountFactors, mountLoadsLb, rotorcraftMountFactors } from '../../calculations/mount.js';
 import {
   cabinMassItems,
   emergencyLanding,
   equipmentTestFactors,
   forwardWhereNobodyIsStruck,
+  rotorcraftMassItems,
 } from '../../facts/load-factors.js';
 import { cabinMassItemsSince, partItself } from '../../facts/old-part-23.js';
+import { rotorcraftMassItemsSince, rotorcraftMountsSince } from '../../facts/part-27.js';
 import type { SourceRef } from '../../facts/source.js';
 import type { Facts } from '../../graph/facts.js';
 import type { UnitFacts } from '../../graph/units.js';
 import { allOf, anyOf, met, notMet, unknown } from '../../verdict/build.js';
 import type { Leaf } from '../../verdict/clause.js';
 import { unitAcceptedAsFound } from '../as-found.js';
-import type { Binding } from '../certification-basis.js';
-import { basisKnown, effectsBy, oldPart23Binds } from '../certification-basis.js';
+import type { Demand } from '../certification-basis.js';
+import { basisKnown, bindingOf, effectsBy } from '../certification-basis.js';
 import { planAndRelease } from '../effects.js';
 import { findOut } from '../remedies.js';
 import { defineRule } from '../rule.js';
 
 const mostLb = 10_000;
 const directions = ['forward', 'up', 'side', 'down'] as const;
+/** CAR 3 and every amendment ask for a mount that holds; only how much differs. */
+const demand: Demand = {
+  part23: partItself,
+  part27: { since: rotorcraftMountsSince, before: 'unknown' },
+  car3: 'binds',
+};
 const wordOf: Readonly<Record<string, string>> = {
   forward: 'forward',
   up: 'upward',
@@ -35,13 +43,14 @@ export const mountStrength = defineRule(
     topic: 'installation',
     asks: 'The mount of an added unit bears its mass times the factors of the certification basis in each direction.',
     binds:
-      'Units added to an aircraft under CAR 3 or part 23; not units of the type design, and as advice where the basis is not known.',
+      'Units added to an aircraft under CAR 3, part 23 or part 27; not units of the type design, and as advice where the basis is not known. In a rotorcraft the factors are those of a unit that could injure somebody: where it could not, less may do, which cannot be told here.',
     sources: [
       equipmentTestFactors.source,
       emergencyLanding.source,
       cabinMassItems.source,
       cabinMassItemsSince.source,
       forwardWhereNobodyIsStruck.source,
+      rotorcraftMassItems.source,
     ],
     messages: {
       strong: 'The mount of {unit} ({massLb} lb) bears what it must in each direction.',
@@ -51,7 +60,7 @@ export const mountStrength = defineRule(
     establishes: [],
   },
   (facts) => {
-    const binding = bindingOf(facts);
+    const binding = bindingOf(facts, demand);
     if (binding === 'does-not') return [];
     return [...facts.units.values()].filter(wasAdded).map((each) => {
       const bearings = directions.map((direction) => bearing(facts, each, direction));
@@ -64,7 +73,14 @@ export const mountStrength = defineRule(
             unitAcceptedAsFound(each),
             allOf(
               'bears-its-factors',
-              [basisKnown(facts, binding, equipmentTestFactors.source), ...bearings],
+              [
+                basisKnown(
+                  facts,
+                  binding,
+                  isRotorcraft(facts) ? rotorcraftMassItems.source : equipmentTestFactors.source,
+                ),
+                ...bearings,
+              ],
               'cannot-tell',
             ),
           ],
@@ -85,10 +101,8 @@ export const mountStrength = defineRule(
   },
 );
 
-/** CAR 3 and every amendment ask for a mount that holds; only how much differs. */
-function bindingOf(facts: Facts): Binding {
-  const isCar3 = facts.dossier.configuration.aircraft.basis?.code === 'car-3';
-  return isCar3 ? 'binds' : oldPart23Binds(facts, partItself, 'unknown');
+function isRotorcraft(facts: Facts): boolean {
+  return facts.dossier.configuration.aircraft.basis?.code === 'part-27';
 }
 
 function wasAdded({ unit, functions }: UnitFacts): boolean {
@@ -111,12 +125,18 @@ function bearing(facts: Facts, each: UnitFacts, direction: (typeof directions)[n
   const limit = Math.max(...needed);
   const extra = { source, value: { amount: bornLb, unit: 'lb' }, limit: { amount: limit, unit: 'lb' } };
   if (bornLb >= limit) return met(label, extra);
-  return bornLb < Math.min(...needed) ? notMet(label, extra) : unknown(label, openFacts(facts, each), extra);
+  // What a rotorcraft asks of a mount whose unit could injure nobody was not read.
+  const isAsked = !isRotorcraft(facts) || each.unit.asBuilt?.couldStrike === true;
+  return isAsked && bornLb < Math.min(...needed) ? notMet(label, extra) : unknown(label, openFacts(facts, each), extra);
 }
 
 /** Every set of factors that the recorded facts leave possible. */
 function possible(facts: Facts, { unit }: UnitFacts): readonly MountFactors[] {
   const { category, basis } = facts.dossier.configuration.aircraft;
+  if (basis?.code === 'part-27') {
+    const since = basis.amendment === null ? [false, true] : [basis.amendment >= rotorcraftMassItemsSince.value];
+    return since.map(rotorcraftMountFactors);
+  }
   const acrobatic = category === null ? [false, true] : [category === 'acrobatic'];
   const couldStrike = unit.asBuilt?.couldStrike == null ? [false, true] : [unit.asBuilt.couldStrike];
   const massItems =
@@ -127,13 +147,17 @@ function possible(facts: Facts, { unit }: UnitFacts): readonly MountFactors[] {
 }
 
 function openFacts(facts: Facts, { id, unit }: UnitFacts): readonly string[] {
+  const { category, basis } = facts.dossier.configuration.aircraft;
+  const path = 'configuration.aircraft';
   return [
-    ...(facts.dossier.configuration.aircraft.category === null ? ['configuration.aircraft.category'] : []),
+    ...(isRotorcraft(facts) && basis?.amendment === null ? [`${path}.basis.amendment`] : []),
+    ...(!isRotorcraft(facts) && category === null ? [`${path}.category`] : []),
     ...(unit.asBuilt?.couldStrike == null ? [`configuration.units.${id}.asBuilt.couldStrike`] : []),
   ];
 }
 
 function sourceOf(facts: Facts, direction: (typeof directions)[number]): SourceRef {
+  if (isRotorcraft(facts)) return rotorcraftMassItems.source;
   if (direction === 'down') return equipmentTestFactors.source;
   const { basis } = facts.dossier.configuration.aircraft;
   if (basis?.code !== 'part-23') return equipmentTestFactors.source;
