@@ -326,6 +326,24 @@ describe('wrong input names the field and the way out', () => {
         }),
       { code: 'BAD_INPUT', field: 'input.changes.0.workDone.touched.0' },
     ],
+    ...['\u0000', '\ud800'].map((character, which): (typeof cases)[number] => [
+      `text that no database keeps: ${['a null character', 'half a character'][which]}`,
+      (id, revision) =>
+        technician.record(id, revision, [
+          {
+            kind: 'hold.place',
+            version: 1,
+            hold: {
+              id: 'h',
+              reason: `Waiting${character}`,
+              by: 'Hangar log',
+              from: `${daysAgo(1)}T00:00Z`,
+              until: null,
+            },
+          } as never,
+        ]),
+      { code: 'BAD_INPUT', field: 'input' },
+    ]),
     [
       'a field that does not exist',
       (id, revision) =>
