@@ -261,6 +261,27 @@ describe('what may be sent over the socket', () => {
     expect(board.counters).toEqual([]);
   });
 
+  it('beyond four subscriptions on one connection', async () => {
+    const socket = new WebSocket(`${first.url.replace('http', 'ws')}/graphql`, 'graphql-transport-ws', {
+      headers: { cookie: (await signedIn(first)).cookie },
+    });
+    const heard: { readonly type: string; readonly id?: string; readonly payload?: unknown }[] = [];
+    socket.on('message', (raw: Buffer) => heard.push(JSON.parse(raw.toString('utf8')) as (typeof heard)[number]));
+    await once(socket, 'open');
+    const send = (message: object) => socket.send(JSON.stringify(message));
+    send({ type: 'connection_init' });
+    await expect.poll(() => heard.map(({ type }) => type), SOON).toContain('connection_ack');
+    for (const id of ['1', '2', '3', '4', '5'])
+      send({ type: 'subscribe', id, payload: { query: 'subscription { houseChanged { counter } }' } });
+    await expect
+      .poll(() => heard.filter(({ type }) => type === 'error'), SOON)
+      .toMatchObject([{ id: '5', payload: [{ message: 'One connection carries 4 subscriptions.' }] }]);
+    await expect
+      .poll(() => new Set(heard.filter(({ type }) => type === 'next').map(({ id }) => id)).size, SOON)
+      .toBe(4);
+    socket.terminate();
+  });
+
   it('a subscription by POST is refused and told where it goes', async () => {
     const answer = await (await signedIn(first)).ask('subscription { houseChanged { counter } }');
     expect(answer.data?.houseChanged).toBeUndefined();

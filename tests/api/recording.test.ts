@@ -1,7 +1,7 @@
 import { spawnSync } from 'node:child_process';
 import { randomUUID } from 'node:crypto';
 import { fileURLToPath } from 'node:url';
-import { beforeAll, describe, expect, inject, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import type { Dossier } from '../../libs/rules/src/index.js';
 import { admit, apply, assess } from '../../libs/rules/src/index.js';
 import { add, daysAgo, defineMeter, flyable, hold, readMeter } from './cast.js';
@@ -9,6 +9,7 @@ import type { Client } from './client.js';
 import { changeInput } from './inputs.js';
 import { asOwner } from './owner.js';
 import { as } from './people.js';
+import { shared } from './shared.js';
 
 let technician: Client;
 let manager: Client;
@@ -221,7 +222,7 @@ describe('recording work', () => {
 
   it('leaves a record alone that a newer version of the program wrote', async () => {
     const { id, revision } = await newAircraft();
-    const owner = await asOwner({ dataDir: inject('apiDataDir') });
+    const owner = await asOwner(shared);
     try {
       await owner.query('update aircraft set dossier_schema = 99 where id = $1', [id]);
       const answer = await technician.record(id, revision, [readMeter(100_100, `${daysAgo(1)}T12:00Z`)]);
@@ -424,7 +425,7 @@ describe('the record', () => {
       process.execPath,
       [fileURLToPath(new URL('../../apps/api/dist/aircraft/rebuild-cli.js', import.meta.url))],
       {
-        env: { ...process.env, DATA_DIR: inject('apiDataDir'), DATABASE_URL: '' },
+        env: { ...process.env, DATA_DIR: shared.dataDir, DATABASE_URL: '' },
         encoding: 'utf8',
       },
     );
