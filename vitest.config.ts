@@ -7,7 +7,10 @@ const at = (path: string): string => fileURLToPath(new URL(path, import.meta.url
 /** The rule library is tested from its source, so that a test never waits for a build or sees an old one. */
 const alias = { '@tallywing/rules': at('./libs/rules/src/index.ts') };
 
-/** A project that drives the built application: one file at a time, with time for a real start and a real database. */
+/**
+ * A project that drives the built application, with time for a real start and a real database. Two files at once: they wait
+ * for processes and clocks more than they reckon, and the set-up gives each a server and data of its own.
+ */
 function built(name: 'api' | 'browser', include: string[], testTimeout: number) {
   const setup = at(`./tests/${name}/setup.ts`);
   return {
@@ -16,7 +19,8 @@ function built(name: 'api' | 'browser', include: string[], testTimeout: number) 
       name,
       include,
       ...(existsSync(setup) ? { globalSetup: [setup] } : {}),
-      fileParallelism: false,
+      maxWorkers: 2,
+      sequence: { groupOrder: name === 'api' ? 1 : 2 },
       testTimeout,
       hookTimeout: 180_000,
       teardownTimeout: 60_000,

@@ -1,10 +1,15 @@
 const argument =
   'Take it as an argument: the library gives the same answer for the same input, in Node and in the browser.';
 
+const civil = 'Use src/time: days and instants as text, zones as arguments.';
+
 const globals = [
   ['process', argument],
   ['fetch', `The library does no I/O. ${argument}`],
   ['XMLHttpRequest', `The library does no I/O. ${argument}`],
+  ['Date', `It knows the machine's clock and zone. ${civil}`],
+  ['Intl', `It knows the machine's zone and language. ${civil}`],
+  ['Temporal', `It knows the machine's clock and zone. ${civil}`],
   ['performance', `The library reads no clock. ${argument}`],
   ['setTimeout', 'The library does not wait: work out the moment and return it.'],
   ['setInterval', 'The library does not wait: work out the moment and return it.'],
@@ -18,9 +23,7 @@ const globals = [
   ['globalThis', `Nothing is read from the surroundings. ${argument}`],
 ].map(([name, message]) => ({ name, message }));
 
-const moment = 'The library reads no clock. Take the moment as an argument (an Instant or a CivilDate).';
 const properties = [
-  { object: 'Date', property: 'now', message: moment },
   {
     object: 'Math',
     property: 'random',
@@ -29,11 +32,8 @@ const properties = [
 ];
 
 const syntax = [
-  { selector: 'NewExpression[callee.name="Date"][arguments.length=0]', message: moment },
-  { selector: 'CallExpression[callee.name="Date"]', message: moment },
-  { selector: 'MemberExpression[object.name="Temporal"][property.name="Now"]', message: moment },
   {
-    selector: 'MemberExpression[property.name=/^toLocale(String|DateString|TimeString)$/]',
+    selector: 'MemberExpression[property.name=/^(toLocale(String|DateString|TimeString)|localeCompare)$/]',
     message: 'The outcome depends on the machine. Return data, and let the edge make words of it.',
   },
   { selector: 'MetaProperty', message: argument },

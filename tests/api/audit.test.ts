@@ -1,11 +1,12 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import pg from 'pg';
-import { afterAll, beforeAll, describe, expect, inject, it, vi } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { password } from './cast.js';
 import { Client } from './client.js';
 import type { Data } from './client.js';
 import { as } from './people.js';
+import { shared } from './shared.js';
 
 const list = `query ($filter: AuditFilter, $first: Int, $after: String) { audit(filter: $filter, first: $first, after: $after) {
   edges { cursor node { id at by topic kind subject { kind id name } before after } } pageInfo { hasNextPage endCursor } totalCount } }`;
@@ -35,7 +36,7 @@ const kinds = async (filter: Record<string, unknown> = {}): Promise<string[]> =>
 
 describe('who did what', () => {
   it('tells signing in, failing to, and signing out', async () => {
-    const client = new Client(inject('apiUrl'));
+    const client = new Client(shared.url);
     await client.signIn('audited@one.example', 'not the password');
     await client.signIn('audited@one.example', password);
     await client.data('mutation { signOut }');
@@ -53,7 +54,7 @@ describe('who did what', () => {
     const form = new FormData();
     form.append('mode', 'load');
     form.append('files', new Blob(['registration\nTW-NO\n']), 'aircraft.csv');
-    const sent = await fetch(`${inject('apiUrl')}/imports`, {
+    const sent = await fetch(`${shared.url}/imports`, {
       method: 'POST',
       headers: { cookie: client.cookie },
       body: form,
@@ -74,7 +75,7 @@ describe('who did what', () => {
     });
     const form = new FormData();
     form.append('files', new Blob(['registration\nTW-CSV\n']), 'aircraft.csv');
-    await fetch(`${inject('apiUrl')}/imports`, { method: 'POST', headers: { cookie: manager.cookie }, body: form });
+    await fetch(`${shared.url}/imports`, { method: 'POST', headers: { cookie: manager.cookie }, body: form });
     const mine = await manager.data(list, { filter: { personId: 'manager', from: started } });
     const found = mine.audit.edges.map(({ node }: Data) => node);
     expect(found.find(({ topic }: Data) => topic === 'IMPORT')).toMatchObject({
@@ -122,7 +123,7 @@ describe('who did what', () => {
 describe('what was noted', () => {
   let runtime: pg.Client;
   beforeAll(async () => {
-    const { port, runtimePassword } = JSON.parse(readFileSync(join(inject('apiDataDir'), 'server.json'), 'utf8')) as {
+    const { port, runtimePassword } = JSON.parse(readFileSync(join(shared.dataDir, 'server.json'), 'utf8')) as {
       port: number;
       runtimePassword: string;
     };

@@ -1,9 +1,10 @@
-import { beforeAll, describe, expect, inject, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { openDatabase } from '../../apps/api/dist/database/open.js';
 import { readSettings } from '../../apps/api/dist/settings.js';
 import { add, daysAgo, defineMeter, hold, readMeter } from './cast.js';
 import type { Client, Data } from './client.js';
 import { as } from './people.js';
+import { shared } from './shared.js';
 
 let technician: Client;
 let manager: Client;
@@ -180,7 +181,7 @@ describe('ready board', () => {
 
 describe('a verdict with an old stamp', () => {
   it('is shown as being judged again, its yes never as yes, until it is', async () => {
-    const opened = await openDatabase(readSettings({ DATA_DIR: inject('apiDataDir') }), () => undefined);
+    const opened = await openDatabase(readSettings({ DATA_DIR: shared.dataDir }), () => undefined);
     const scope = { organisationId: 'shop-two' };
     const board =
       '{ readyBoard(profile: "vfr-cross-country", filter: { text: "TW-P03" }) { counts { yes cannotTell judgingAgain } edges { node { verdicts { ready judgingAgain } } } } }';
@@ -221,7 +222,7 @@ describe('a verdict with an old stamp', () => {
 
 describe('read tables', () => {
   it('are written only where they differ', async () => {
-    const opened = await openDatabase(readSettings({ DATA_DIR: inject('apiDataDir') }), () => undefined);
+    const opened = await openDatabase(readSettings({ DATA_DIR: shared.dataDir }), () => undefined);
     // The hidden row version tells which rows a transaction has written.
     const versions = (): Promise<{ name: string; key: string; xmin: string }[]> =>
       opened.database.withOrganisation({ organisationId: 'shop-two' }, (connection) =>

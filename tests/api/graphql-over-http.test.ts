@@ -1,8 +1,9 @@
 import { serverAudits } from 'graphql-http';
-import { describe, expect, inject, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
+import { shared } from './shared.js';
 
 /** The audit of the GraphQL over HTTP working group's reference package, against the running server. */
-const audits = serverAudits({ url: () => `${inject('apiUrl')}/graphql`, fetchFn: fetch });
+const audits = serverAudits({ url: () => `${shared.url}/graphql`, fetchFn: fetch });
 
 const binding = audits.filter(({ name }) => !name.startsWith('MAY'));
 

@@ -1,5 +1,5 @@
 import { gunzipSync, gzipSync } from 'node:zlib';
-import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type pg from 'pg';
 import { recordOf } from '../../libs/rules/testing/builders.js';
 import { inspector } from '../../libs/rules/testing/builders.js';
@@ -7,6 +7,7 @@ import { add, daysAgo, defineMeter, flyable, hold, readMeter } from './cast.js';
 import type { Client, Data } from './client.js';
 import { asOwner } from './owner.js';
 import { as } from './people.js';
+import { shared } from './shared.js';
 
 const entryFields = `number kind recordedAt by certificate { kind number } day dayAt job firstTogether lastTogether corrects correctedBy
   body names differences { place was is } effect { flights { flight was is } opened { subjectName text ruleId } closed { text ruleId } rules }`;
@@ -56,7 +57,7 @@ const noDay = `${daysAgo(5)}T12:00Z`;
 
 beforeAll(async () => {
   technician = await as('technician@one.example');
-  owner = await asOwner({ dataDir: inject('apiDataDir') } as never);
+  owner = await asOwner(shared);
 });
 
 afterAll(() => owner.end());

@@ -44,6 +44,20 @@ describe('planned work', () => {
     expect(after.jobs).toEqual([]);
   });
 
+  it('takes a draft up to its length and none beyond it, and keeps the one it had', async () => {
+    const jobId = await create();
+    const draft = JSON.stringify('x'.repeat(199_998));
+    const input = { jobId, revision: 3, draftSchema: 1, draft };
+    await technician.data(save, { input });
+    expect(await technician.problem(save, { input: { ...input, draft: `${draft} ` } })).toMatchObject({
+      code: 'TOO_LARGE',
+    });
+    expect((await technician.data(`{ job(id: "${jobId}") { draft } }`)).job.draft).toBe(draft);
+    expect(await technician.problem(save, { input: { ...input, jobId: 'no-such-job' } })).toMatchObject({
+      code: 'NOT_FOUND',
+    });
+  });
+
   it('is closed by discarding, once', async () => {
     const jobId = await create();
     const discard = `mutation { discardJob(id: "${jobId}") { state } }`;

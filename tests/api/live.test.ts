@@ -77,6 +77,23 @@ async function told(board: Subscriber, counter: number, from: number, what: stri
   return took;
 }
 
+/** The status with which the server answers the wish to open a socket. */
+async function handshake(
+  headers: Readonly<Record<string, string>>,
+  path = '/graphql',
+  server = first,
+): Promise<number> {
+  const socket = new WebSocket(`${server.url.replace('http', 'ws')}${path}`, 'graphql-transport-ws', { headers });
+  return await new Promise((done, fail) => {
+    socket.once('open', () => {
+      socket.terminate();
+      done(101);
+    });
+    socket.once('unexpected-response', (_request, response) => done(response.statusCode ?? 0));
+    socket.once('error', fail);
+  });
+}
+
 describe('a board that is open', () => {
   it('is told of work that was recorded at another process, with the counter that the organisation then has', async () => {
     const here = await signedIn(first);
@@ -211,19 +228,6 @@ describe('a connection that is not let in', () => {
     await expect.poll(() => sockets.filter((socket) => socket.readyState === WebSocket.CLOSED).length, SOON).toBe(1);
     for (const socket of sockets) socket.terminate();
   });
-
-  /** The status with which the server answers the wish to open a socket. */
-  async function handshake(headers: Readonly<Record<string, string>>, path = '/graphql'): Promise<number> {
-    const socket = new WebSocket(`${first.url.replace('http', 'ws')}${path}`, 'graphql-transport-ws', { headers });
-    return await new Promise((done, fail) => {
-      socket.once('open', () => {
-        socket.terminate();
-        done(101);
-      });
-      socket.once('unexpected-response', (_request, response) => done(response.statusCode ?? 0));
-      socket.once('error', fail);
-    });
-  }
 });
 
 describe('what may be sent over the socket', () => {
@@ -255,6 +259,27 @@ describe('what may be sent over the socket', () => {
     );
     await expect.poll(() => board.closings.map(({ code }) => code), SOON).toEqual([1009]);
     expect(board.counters).toEqual([]);
+  });
+
+  it('beyond four subscriptions on one connection', async () => {
+    const socket = new WebSocket(`${first.url.replace('http', 'ws')}/graphql`, 'graphql-transport-ws', {
+      headers: { cookie: (await signedIn(first)).cookie },
+    });
+    const heard: { readonly type: string; readonly id?: string; readonly payload?: unknown }[] = [];
+    socket.on('message', (raw: Buffer) => heard.push(JSON.parse(raw.toString('utf8')) as (typeof heard)[number]));
+    await once(socket, 'open');
+    const send = (message: object) => socket.send(JSON.stringify(message));
+    send({ type: 'connection_init' });
+    await expect.poll(() => heard.map(({ type }) => type), SOON).toContain('connection_ack');
+    for (const id of ['1', '2', '3', '4', '5'])
+      send({ type: 'subscribe', id, payload: { query: 'subscription { houseChanged { counter } }' } });
+    await expect
+      .poll(() => heard.filter(({ type }) => type === 'error'), SOON)
+      .toMatchObject([{ id: '5', payload: [{ message: 'One connection carries 4 subscriptions.' }] }]);
+    await expect
+      .poll(() => new Set(heard.filter(({ type }) => type === 'next').map(({ id }) => id)).size, SOON)
+      .toBe(4);
+    socket.terminate();
   });
 
   it('a subscription by POST is refused and told where it goes', async () => {
@@ -312,6 +337,33 @@ describe('when something breaks', () => {
       await gate.remove();
     }
   });
+
+  it(
+    'a board is not left to believe in a database that does not answer, and nobody new is let in',
+    { timeout: 120_000 },
+    async () => {
+      const here = await signedIn(first);
+      const direct = ownerUrl(first);
+      const gate = await Gate.before(Number(direct.port));
+      direct.port = String(gate.port);
+      const third = await Server.beside(first, { DATABASE_URL: direct.href, WORKER: 'off' });
+      try {
+        const board = await subscribed(third, here);
+        gate.shut();
+        await expect
+          .poll(() => board.closings, { timeout: 30_000, interval: 50 })
+          .toEqual([{ code: 1013, reason: 'Try again later' }]);
+        expect(await handshake({ cookie: here.cookie }, '/graphql', third)).toBe(503);
+        gate.reopen();
+        const again = await subscribed(third, here);
+        await addOne(here);
+        await expect.poll(() => again.latest, SOON).toBe(board.latest + 1);
+      } finally {
+        await third.stop();
+        await gate.remove();
+      }
+    },
+  );
 
   it('a process that stops says so, and the board comes back with what it missed', async () => {
     const here = await signedIn(first);

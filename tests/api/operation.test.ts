@@ -5,7 +5,7 @@ import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { add, daysAgo, defineMeter, founding, password, readMeter } from './cast.js';
 import { Client } from './client.js';
 import type { Data } from './client.js';
-import { asOwner } from './owner.js';
+import { asOwner, ownerUrl } from './owner.js';
 import { Server } from './server.js';
 import { Subscriber } from './subscriber.js';
 
@@ -240,6 +240,17 @@ describe('health', () => {
     }
   });
 
+  it('is not served while a role could see every organisation', async () => {
+    await owner.query('alter role tallywing_app bypassrls');
+    try {
+      const { code, output } = await server.run('aircraft/rebuild-cli.js');
+      expect(code).toBe(2);
+      expect(output).toContain('The database does not keep organisations apart: the application role may bypass');
+    } finally {
+      await owner.query('alter role tallywing_app nobypassrls');
+    }
+  });
+
   it('says that there is no room, keeps nothing of the work, and takes it once there is', async () => {
     await owner.query(`create function no_room() returns trigger language plpgsql as $$ begin
         raise exception 'could not extend file "base/1/2": No space left on device' using errcode = '53100'; end $$;
@@ -282,5 +293,77 @@ describe('health', () => {
     expect(answer.errors).toBeUndefined();
     expect(server.said).toContain('the built-in database was gone and is started again');
     owner = await asOwner(server);
+  });
+});
+
+describe('a PostgreSQL of somebody else', () => {
+  const apart = () => new URL(ownerUrl(server).href.replace(/\/\/.*@/, '//plain_login:of-no-consequence@'));
+
+  it('is taken with a role that owns its database and may nothing more, once it was lent the three roles', async () => {
+    await owner.query(`create role plain_login login password 'of-no-consequence'`);
+    await owner.query('create database plain_shop owner plain_login');
+    const url = apart();
+    url.pathname = '/plain_shop';
+    const settings = { DATABASE_URL: url.href };
+    await expect(Server.beside(server, settings)).rejects.toThrow(
+      /permission denied.*"tallywing_app"[\s\S]*A PostgreSQL of your own/,
+    );
+    // As docs/operating.md says.
+    await owner.query('grant tallywing_app, tallywing_door, tallywing_queue to plain_login');
+    const started = await Server.beside(server, settings);
+    try {
+      // The step that failed was undone as a whole and is done now.
+      expect(started.said).toMatch(/tables brought up to date: 20261125000000_init, .*20261128030000_sign_in_failures/);
+      await vi.waitFor(async () => expect((await fetch(`${started.url}/health/ready`)).status).toBe(200));
+      // A worker begins at once; what it began with is done.
+      await vi.waitFor(async () => {
+        const figures = await (await fetch(`${started.url}/metrics`)).text();
+        expect(figures).toMatch(/^tallywing_queue_jobs\{state="waiting"\} 0$/m);
+      });
+    } finally {
+      await started.stop();
+      await owner.query('drop database plain_shop with (force)');
+      await owner.query('drop role plain_login');
+    }
+  });
+});
+
+describe('behind a proxy', () => {
+  it('counts the people and not the proxy, and gives the cookie to TLS alone', async () => {
+    const proxied = await Server.beside(server, { TRUST_PROXY: 'on', WORKER: 'off' });
+    const from = async (address: string, typed: string, scheme = 'https') =>
+      await fetch(`${proxied.url}/graphql`, {
+        method: 'POST',
+        headers: { 'content-type': 'application/json', 'x-forwarded-for': address, 'x-forwarded-proto': scheme },
+        body: JSON.stringify({
+          query: 'mutation ($email: String!, $password: String!) { signIn(email: $email, password: $password) { id } }',
+          variables: { email: 'auditor@one.example', password: typed },
+        }),
+      });
+    const codeOf = async (response: Response): Promise<string> =>
+      ((await response.json()) as Data).errors?.[0].extensions.code ?? 'in';
+    try {
+      for (let guess = 0; guess < 5; guess += 1) await from('192.0.2.1', 'a guess');
+      expect(await codeOf(await from('192.0.2.1', password))).toBe('TOO_MANY');
+      const letIn = await from('192.0.2.2', password);
+      expect(letIn.headers.getSetCookie()[0]).toContain('; Secure');
+      expect(await codeOf(letIn)).toBe('in');
+      expect((await from('192.0.2.2', password, 'http')).headers.getSetCookie()[0]).not.toContain('Secure');
+      // Without the setting anybody could write that header: it is not believed.
+      const plain = await fetch(`${server.url}/graphql`, {
+        method: 'POST',
+        headers: { 'content-type': 'application/json', 'x-forwarded-for': '192.0.2.3', 'x-forwarded-proto': 'https' },
+        body: JSON.stringify({
+          query: `mutation { signIn(email: "auditor@one.example", password: "${password}") { id } }`,
+        }),
+      });
+      expect(plain.headers.getSetCookie()[0]).not.toContain('Secure');
+      const { rows } = await owner.query<{ address: string }>(
+        `select distinct detail ->> 'address' as address from audit_entries where kind = 'sign-in' and member_id = 'auditor' order by 1`,
+      );
+      expect(rows.map(({ address }) => address)).toEqual(['127.0.0.1', '192.0.2.2']);
+    } finally {
+      await proxied.stop();
+    }
   });
 });

@@ -1,8 +1,9 @@
-import { beforeAll, describe, expect, inject, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { password } from './cast.js';
 import { Client } from './client.js';
 import type { Data } from './client.js';
 import { as } from './people.js';
+import { shared } from './shared.js';
 
 const fields = 'id name email role active revision operator { id } certificate { kind number ratings }';
 const add = `mutation ($input: NewPersonInput!) { addPerson(input: $input) { ${fields} } }`;
@@ -35,7 +36,7 @@ async function newPerson(more: Readonly<Record<string, unknown>> = {}): Promise<
 }
 
 async function signedIn(email: string, secret = password): Promise<Client> {
-  const client = new Client(inject('apiUrl'));
+  const client = new Client(shared.url);
   expect((await client.signIn(email, secret)).errors).toBeUndefined();
   return client;
 }
@@ -139,7 +140,7 @@ describe('deactivating', () => {
     expect((await manager.data(deactivate, { input: seen })).deactivatePerson).toEqual({ active: false, revision: 2 });
     expect((await one.data(viewer)).viewer).toBeNull();
     expect((await two.data(viewer)).viewer).toBeNull();
-    expect((await new Client(inject('apiUrl')).signIn(person.email, password)).errors?.[0]?.extensions.code).toBe(
+    expect((await new Client(shared.url).signIn(person.email, password)).errors?.[0]?.extensions.code).toBe(
       'SIGN_IN_FAILED',
     );
     expect((await manager.data(reactivate, { input: { ...seen, expectedRevision: 2 } })).reactivatePerson).toEqual({
@@ -199,7 +200,7 @@ describe('a new password', () => {
     const input = { personId: person.id, expectedRevision: 1, password: 'brass-and-spruce' };
     await manager.data(setPassword, { input });
     expect((await client.data(viewer)).viewer).toBeNull();
-    const old = await new Client(inject('apiUrl')).signIn(person.email, password);
+    const old = await new Client(shared.url).signIn(person.email, password);
     expect(old.errors?.[0]?.extensions.code).toBe('SIGN_IN_FAILED');
     await signedIn(person.email, 'brass-and-spruce');
     expect(await lastEntry(auditor)).toMatchObject({ kind: 'person.password', after: { sessionsEnded: 1 } });
@@ -294,7 +295,7 @@ describe('my own password', () => {
     expect((await here.data(change, { input: { current: password, next } })).changeMyPassword).toBe(1);
     expect((await here.data(viewer)).viewer).not.toBeNull();
     expect((await there.data(viewer)).viewer).toBeNull();
-    const old = await new Client(inject('apiUrl')).signIn(person.email, password);
+    const old = await new Client(shared.url).signIn(person.email, password);
     expect(old.errors?.[0]?.extensions.code).toBe('SIGN_IN_FAILED');
     await signedIn(person.email, next);
     const entry = await lastEntry();

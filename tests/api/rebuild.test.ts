@@ -14,7 +14,7 @@ const windowsOf = async (id: string) =>
     .rows;
 
 beforeAll(async () => {
-  server = await Server.start();
+  server = await Server.start({ WORKER: 'off' });
   expect((await server.run('house/found-cli.js', JSON.stringify(founding.first))).code).toBe(0);
   const technician = new Client(server.url);
   await technician.signIn('technician@one.example', password);
@@ -65,6 +65,15 @@ describe('npm run rebuild', () => {
     expect(mended.code).toBe(0);
     expect((await windowsOf('windows')).map((row) => row.ready)).toEqual(sound.map((row) => row.ready));
     expect((await rebuild()).code).toBe(0);
+  });
+
+  it('says how many wait to be judged with other flight profiles, and judges them when told to', async () => {
+    await owner.query(`update aircraft set profiles_hash = 'others' where id in ('sound', 'windows')`);
+    const compared = await rebuild();
+    expect(compared.output).toContain('read tables: 0 aircraft different, 2 waiting');
+    expect(compared.output).toContain('A running worker judges those that wait');
+    expect((await rebuild('--write')).output).toContain('2 judged anew');
+    expect((await rebuild()).output).toContain('read tables: 0 aircraft different, 0 waiting');
   });
 
   it('names the first entry that differs, or the record that is not what its entries give, and mends neither', async () => {

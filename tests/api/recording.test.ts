@@ -1,13 +1,15 @@
 import { spawnSync } from 'node:child_process';
 import { randomUUID } from 'node:crypto';
 import { fileURLToPath } from 'node:url';
-import { beforeAll, describe, expect, inject, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import type { Dossier } from '../../libs/rules/src/index.js';
 import { admit, apply, assess } from '../../libs/rules/src/index.js';
 import { add, daysAgo, defineMeter, flyable, hold, readMeter } from './cast.js';
 import type { Client } from './client.js';
 import { changeInput } from './inputs.js';
+import { asOwner } from './owner.js';
 import { as } from './people.js';
+import { shared } from './shared.js';
 
 let technician: Client;
 let manager: Client;
@@ -185,6 +187,54 @@ describe('recording work', () => {
     ]);
   });
 
+  it('gives one registration to one of two who add it at the same moment', async () => {
+    const both = await Promise.all(['rec-same-a', 'rec-same-b'].map((id) => technician.record(id, 0, [add('TW-SMQ')])));
+    expect(both.filter((answer) => answer.errors === undefined).length).toBe(1);
+    expect(firstProblem(both.find((answer) => answer.errors !== undefined) as never)).toMatchObject({
+      code: 'REFUSED',
+      field: 'input.changes.0.aircraft.registration',
+    });
+  });
+
+  it('refuses work of a plan that was given up', async () => {
+    const { id, revision } = await newAircraft();
+    const { createJob } = await technician.data(
+      `mutation { createJob(input: { aircraftId: "${id}", title: "Look at it" }) { id revision } }`,
+    );
+    const work = {
+      aircraftId: id,
+      expectedRevision: revision,
+      key: randomUUID(),
+      changes: [changeInput(readMeter(100_100, `${daysAgo(1)}T12:00Z`))],
+      jobId: createJob.id,
+    };
+    const elsewhere = await newAircraft();
+    expect(firstProblem(await technician.send({ ...work, aircraftId: elsewhere.id }))).toMatchObject({
+      code: 'NOT_FOUND',
+      field: 'input.jobId',
+    });
+    expect(firstProblem(await technician.send({ ...work, jobId: 'no-such-job' }))).toMatchObject({
+      code: 'NOT_FOUND',
+      field: 'input.jobId',
+    });
+    expect((await technician.send(work)).errors).toBeUndefined();
+  });
+
+  it('leaves a record alone that a newer version of the program wrote', async () => {
+    const { id, revision } = await newAircraft();
+    const owner = await asOwner(shared);
+    try {
+      await owner.query('update aircraft set dossier_schema = 99 where id = $1', [id]);
+      const answer = await technician.record(id, revision, [readMeter(100_100, `${daysAgo(1)}T12:00Z`)]);
+      expect(firstProblem(answer)).toMatchObject({ code: 'UNAVAILABLE' });
+      expect(answer.errors?.[0]?.message).toMatch(/newer version of the program/);
+      expect((await technician.problem(`{ aircraft(id: "${id}") { dossier } }`)).code).toBe('UNAVAILABLE');
+    } finally {
+      await owner.query('update aircraft set dossier_schema = 1 where id = $1', [id]);
+      await owner.end();
+    }
+  });
+
   it('takes all changes of a request or none', async () => {
     const { id, revision } = await newAircraft();
     const answer = await technician.record(id, revision, [
@@ -326,6 +376,24 @@ describe('wrong input names the field and the way out', () => {
         }),
       { code: 'BAD_INPUT', field: 'input.changes.0.workDone.touched.0' },
     ],
+    ...['\u0000', '\ud800'].map((character, which): (typeof cases)[number] => [
+      `text that no database keeps: ${['a null character', 'half a character'][which]}`,
+      (id, revision) =>
+        technician.record(id, revision, [
+          {
+            kind: 'hold.place',
+            version: 1,
+            hold: {
+              id: 'h',
+              reason: `Waiting${character}`,
+              by: 'Hangar log',
+              from: `${daysAgo(1)}T00:00Z`,
+              until: null,
+            },
+          } as never,
+        ]),
+      { code: 'BAD_INPUT', field: 'input' },
+    ]),
     [
       'a field that does not exist',
       (id, revision) =>
@@ -357,7 +425,7 @@ describe('the record', () => {
       process.execPath,
       [fileURLToPath(new URL('../../apps/api/dist/aircraft/rebuild-cli.js', import.meta.url))],
       {
-        env: { ...process.env, DATA_DIR: inject('apiDataDir'), DATABASE_URL: '' },
+        env: { ...process.env, DATA_DIR: shared.dataDir, DATABASE_URL: '' },
         encoding: 'utf8',
       },
     );

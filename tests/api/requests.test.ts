@@ -1,7 +1,8 @@
 import { getIntrospectionQuery } from 'graphql';
-import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { as } from './people.js';
 import { Server } from './server.js';
+import { shared } from './shared.js';
 
 const post = (
   body: string,
@@ -9,7 +10,7 @@ const post = (
     'content-type': 'application/json',
     accept: 'application/graphql-response+json',
   },
-): Promise<Response> => fetch(`${inject('apiUrl')}/graphql`, { method: 'POST', headers, body });
+): Promise<Response> => fetch(`${shared.url}/graphql`, { method: 'POST', headers, body });
 
 describe('requests that cannot be read', () => {
   const cases: [string, string, string][] = [
@@ -181,12 +182,12 @@ describe('requests that come too fast', () => {
 
 describe('beside GraphQL', () => {
   it('is live and ready', async () => {
-    expect(await (await fetch(`${inject('apiUrl')}/health/live`)).json()).toEqual({ status: 'live' });
-    expect(await (await fetch(`${inject('apiUrl')}/health/ready`)).json()).toMatchObject({ status: 'ready' });
+    expect(await (await fetch(`${shared.url}/health/live`)).json()).toEqual({ status: 'live' });
+    expect(await (await fetch(`${shared.url}/health/ready`)).json()).toMatchObject({ status: 'ready' });
   });
 
   it('counts requests', async () => {
-    const text = await (await fetch(`${inject('apiUrl')}/metrics`)).text();
+    const text = await (await fetch(`${shared.url}/metrics`)).text();
     expect(text).toMatch(/tallywing_http_request_seconds_count\{method="POST",route="graphql",status="200"\} [1-9]/);
     expect(text).toMatch(/tallywing_sign_ins_total\{outcome="succeeded"\} [1-9]/);
   });
@@ -194,7 +195,7 @@ describe('beside GraphQL', () => {
   it.each(['/health/live', '/', '/documents/none', '/assets/none.js'])(
     'sends headers that keep foreign scripts out at %s',
     async (path) => {
-      const { headers } = await fetch(inject('apiUrl') + path, { headers: { accept: 'text/html' } });
+      const { headers } = await fetch(shared.url + path, { headers: { accept: 'text/html' } });
       const policy = Object.fromEntries(
         (headers.get('content-security-policy') ?? '').split(';').map((each) => {
           const [name = '', ...values] = each.split(' ');
@@ -226,13 +227,13 @@ describe('beside GraphQL', () => {
     const answers = await Promise.all([
       post('{"query":"{ viewer { id } }"}'),
       post('{'),
-      fetch(`${inject('apiUrl')}/imports/none`),
+      fetch(`${shared.url}/imports/none`),
     ]);
     expect(answers.map(({ headers }) => headers.get('cache-control'))).toEqual(Array<string>(3).fill('no-store'));
   });
 
   it('answers an address that does not exist in its own form', async () => {
-    const response = await fetch(`${inject('apiUrl')}/documents/none`);
+    const response = await fetch(`${shared.url}/documents/none`);
     expect(response.status).toBe(404);
     expect(await response.json()).toMatchObject({ errors: [{ extensions: { code: 'NOT_FOUND' } }] });
   });

@@ -1,15 +1,16 @@
 import { createHash } from 'node:crypto';
-import { inject, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { password } from './cast.js';
 import { Client } from './client.js';
 import { asOwner } from './owner.js';
 import { as } from './people.js';
+import { shared } from './shared.js';
 
 const viewer = '{ viewer { id name role may organisation { id name } operator { id } } }';
 
 describe('signing in', () => {
   it('sets a cookie that scripts cannot read and other sites cannot send', async () => {
-    const response = await fetch(`${inject('apiUrl')}/graphql`, {
+    const response = await fetch(`${shared.url}/graphql`, {
       method: 'POST',
       headers: { 'content-type': 'application/json' },
       body: JSON.stringify({
@@ -39,14 +40,14 @@ describe('signing in', () => {
   });
 
   it('is nobody without a session', async () => {
-    expect((await new Client(inject('apiUrl')).data(viewer)).viewer).toBeNull();
-    const forged = new Client(inject('apiUrl'));
+    expect((await new Client(shared.url).data(viewer)).viewer).toBeNull();
+    const forged = new Client(shared.url);
     forged.cookie = 'tallywing_session=aaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaa';
     expect((await forged.data(viewer)).viewer).toBeNull();
   });
 
   it('says the same for an unknown address and a wrong password', async () => {
-    const client = new Client(inject('apiUrl'));
+    const client = new Client(shared.url);
     const unknown = await client.signIn('nobody@one.example', password);
     const wrong = await client.signIn('auditor@one.example', 'something else');
     expect(unknown.errors?.[0]?.extensions).toMatchObject({ code: 'SIGN_IN_FAILED', field: 'password' });
@@ -55,7 +56,7 @@ describe('signing in', () => {
   });
 
   it('slows down guessing for one account, and lets others in', async () => {
-    const client = new Client(inject('apiUrl'));
+    const client = new Client(shared.url);
     const codes: (string | undefined)[] = [];
     for (let guess = 0; guess < 7; guess += 1) {
       codes.push((await client.signIn('second@one.example', `guess number ${guess}`)).errors?.[0]?.extensions.code);
@@ -69,7 +70,7 @@ describe('signing in', () => {
 
   it('ends with signing out, also for a copy of the cookie', async () => {
     const client = await as('manager@one.example');
-    const copy = new Client(inject('apiUrl'));
+    const copy = new Client(shared.url);
     copy.cookie = client.cookie;
     expect((await copy.data(viewer)).viewer).not.toBeNull();
     await client.data('mutation { signOut }');
@@ -86,7 +87,7 @@ describe('signing in', () => {
     const id = createHash('sha256')
       .update(/=([\w-]+)/.exec(client.cookie)?.[1] ?? '')
       .digest('hex');
-    const owner = await asOwner({ dataDir: inject('apiDataDir') });
+    const owner = await asOwner(shared);
     const minutes = (each: string) => `${each} * interval '1 minute'`;
     try {
       const { rowCount } = await owner.query(
@@ -115,8 +116,8 @@ describe('signing in', () => {
     const client = await as('manager@one.example');
     const foreign = await client.ask(viewer, {}, { origin: 'https://elsewhere.example' });
     expect(foreign).toMatchObject({ status: 403, errors: [{ extensions: { code: 'FORBIDDEN' } }] });
-    expect((await client.ask(viewer, {}, { origin: inject('apiUrl') })).status).toBe(200);
-    const simple = await fetch(`${inject('apiUrl')}/graphql?query=${encodeURIComponent(viewer)}`, {
+    expect((await client.ask(viewer, {}, { origin: shared.url })).status).toBe(200);
+    const simple = await fetch(`${shared.url}/graphql?query=${encodeURIComponent(viewer)}`, {
       headers: { cookie: client.cookie },
     });
     expect(simple.status).toBe(400);

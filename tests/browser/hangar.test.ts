@@ -1,8 +1,9 @@
 import type { Page } from 'playwright-core';
-import { afterEach, expect, inject, test } from 'vitest';
+import { afterEach, expect, test } from 'vitest';
 import { accounts, add, choose, Person, work } from './browser.js';
+import { demo } from './demo.js';
 
-const url = inject('demoUrl');
+const { url } = demo;
 const present: Person[] = [];
 
 async function arrive(path: string, account: string, look?: Parameters<typeof Person.arrive>[0]): Promise<Person> {

@@ -1,7 +1,8 @@
-import { afterEach, expect, inject, test } from 'vitest';
+import { afterEach, expect, test } from 'vitest';
 import { accounts, add, Person } from './browser.js';
+import { demo } from './demo.js';
 
-const url = inject('demoUrl');
+const { url } = demo;
 const present: Person[] = [];
 
 async function arrive(path: string, email: string = accounts.technician, look?: Parameters<typeof Person.arrive>[0]) {

@@ -1,10 +1,11 @@
 import type { Page } from 'playwright-core';
-import { afterEach, beforeAll, expect, inject, test } from 'vitest';
+import { afterEach, beforeAll, expect, test } from 'vitest';
 import { localTimeAt } from '../../libs/rules/src/index.js';
 import { Client } from '../api/client.js';
 import { accounts, add, choose, Person } from './browser.js';
+import { demo } from './demo.js';
 
-const url = inject('demoUrl');
+const { url } = demo;
 const present: Person[] = [];
 /** Far above what it takes: what it took is printed. */
 const SOON = { timeout: 15_000, interval: 20 };

@@ -1,7 +1,8 @@
-import { afterEach, describe, expect, inject, it } from 'vitest';
+import { afterEach, describe, expect, it } from 'vitest';
 import { Person, accounts, add } from './browser.js';
+import { demo } from './demo.js';
 
-const url = inject('demoUrl');
+const { url } = demo;
 const present: Person[] = [];
 
 async function person(look?: Parameters<typeof Person.arrive>[0]): Promise<Person> {

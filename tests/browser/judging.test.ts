@@ -1,15 +1,16 @@
-import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { afterAll, beforeAll, expect, test } from 'vitest';
 import type { Client as Owner } from 'pg';
 import { asOwner } from '../api/owner.js';
 import { accounts, Person } from './browser.js';
+import { demo } from './demo.js';
 
-const url = inject('demoUrl');
+const { url } = demo;
 let owner: Owner;
 let ours = '';
 
 /** One aircraft as a newer version of the rules left it: this version's worker leaves it alone, so it stays so. */
 beforeAll(async () => {
-  owner = await asOwner({ dataDir: inject('demoDataDir') });
+  owner = await asOwner(demo);
   const { rows } = await owner.query<{ rules_version: string }>(
     `select rules_version from aircraft where organisation_id = 'wendle' and id = 'tw-01q'`,
   );

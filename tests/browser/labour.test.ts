@@ -1,7 +1,8 @@
-import { afterEach, expect, inject, test } from 'vitest';
+import { afterEach, expect, test } from 'vitest';
 import { accounts, Person } from './browser.js';
+import { demo } from './demo.js';
 
-const url = inject('demoUrl');
+const { url } = demo;
 const present: Person[] = [];
 afterEach(async () => {
   await Promise.all(present.splice(0).map((each) => each.leave()));

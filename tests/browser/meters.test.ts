@@ -1,8 +1,9 @@
 import type { Locator, Page } from 'playwright-core';
-import { afterEach, expect, inject, test } from 'vitest';
+import { afterEach, expect, test } from 'vitest';
 import { accounts, Person } from './browser.js';
+import { demo } from './demo.js';
 
-const url = inject('demoUrl');
+const { url } = demo;
 /** Recorded, judged and shown again, also on a machine that is busy. */
 const soon = { timeout: 20_000 };
 const present: Person[] = [];

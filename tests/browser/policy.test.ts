@@ -1,8 +1,9 @@
 import { readFileSync } from 'node:fs';
-import { afterEach, describe, expect, inject, it } from 'vitest';
+import { afterEach, describe, expect, it } from 'vitest';
 import { Person, accounts } from './browser.js';
+import { demo } from './demo.js';
 
-const url = inject('demoUrl');
+const { url } = demo;
 let someone: Person | null = null;
 
 afterEach(async () => {

@@ -3,15 +3,18 @@ import { Server } from '../api/server.js';
 
 declare module 'vitest' {
   interface ProvidedContext {
-    demoUrl: string;
-    demoDataDir: string;
+    demos: readonly { readonly url: string; readonly dataDir: string }[];
   }
 }
 
-/** The built application with the demo, on a database of its own. */
+/** The built application with the demo, one for each file that may run at once, on a database of its own. */
 export default async function setup(project: TestProject): Promise<() => Promise<void>> {
-  const server = await Server.start({ DEMO: 'on' });
-  project.provide('demoUrl', server.url);
-  project.provide('demoDataDir', server.dataDir);
-  return () => server.remove();
+  const servers = await Promise.all(
+    Array.from({ length: project.config.maxWorkers }, () => Server.start({ DEMO: 'on' })),
+  );
+  project.provide(
+    'demos',
+    servers.map(({ url, dataDir }) => ({ url, dataDir })),
+  );
+  return async () => void (await Promise.all(servers.map((server) => server.remove())));
 }

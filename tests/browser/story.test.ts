@@ -1,8 +1,9 @@
 import type { Locator } from 'playwright-core';
-import { afterAll, expect, inject, test } from 'vitest';
+import { afterAll, expect, test } from 'vitest';
 import { accounts, add, choose, Person, work } from './browser.js';
+import { demo } from './demo.js';
 
-const url = inject('demoUrl');
+const { url } = demo;
 const trainer = 'TW-01Q';
 const lpvLesson = 'IFR lesson, provided aircraft, controlled airspace, to 9,000 ft, LPV or ILS';
 const granted = ['Nav GNSS', 'Approach LNAV', 'Approach LP', 'Approach LNAV VNAV', 'Approach LPV'];

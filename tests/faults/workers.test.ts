@@ -82,6 +82,9 @@ async function changeProfile(topFt: number): Promise<void> {
   });
 }
 
+/** What each worker wishes for with every minute, wished for now. */
+const lookRound = () => owner.query(`select tallywing_queue.add_job('look-round', job_key := 'look-round')`);
+
 const judging = async (): Promise<{ aircraft: number; judgingAgain: number }> =>
   (await technician.data('{ judging { aircraft judgingAgain } }')).judging;
 const lines = async (): Promise<number> =>
@@ -159,6 +162,35 @@ describe('two processes that serve and two workers on one database', () => {
       workers[0] = await Server.worker(first);
     },
   );
+
+  it('pass over one that cannot be judged, tell the log, and come back to it', { timeout: 300_000 }, async () => {
+    const [broken = ''] = ids;
+    await owner.query(`create function cannot() returns trigger language plpgsql as
+      $$ begin raise exception 'cannot be judged'; end $$`);
+    await owner.query(`create trigger cannot before update on aircraft for each row
+      when (new.id = '${broken}' and old.judged_at is distinct from new.judged_at) execute function cannot()`);
+    await owner.query('truncate judged_once_a_line');
+    await changeProfile(6000);
+    await expect.poll(async () => (await judging()).judgingAgain, LONG).toBe(1);
+    await expect
+      .poll(() => workers.map(({ said }) => said).join(''), LONG)
+      .toMatch(new RegExp(`"reference":"judging ${SHOP} ${broken} again"`));
+    await owner.query('drop trigger cannot on aircraft; drop function cannot');
+    await lookRound();
+    await expect.poll(async () => (await judging()).judgingAgain, LONG).toBe(0);
+    await eachOnce();
+  });
+
+  it('go on after all connections of the queue were ended', { timeout: 300_000 }, async () => {
+    await owner.query('truncate judged_once_a_line');
+    const { rowCount } = await owner.query(
+      `select pg_terminate_backend(pid) from pg_stat_activity where application_name = 'tallywing queue'`,
+    );
+    expect(rowCount).toBeGreaterThan(0);
+    await changeProfile(5000);
+    await expect.poll(async () => (await judging()).judgingAgain, LONG).toBe(0);
+    await eachOnce();
+  });
 
   it(
     'go on with what a newer version of the rules asks, and leave alone what a newer one judged',
@@ -253,6 +285,7 @@ describe('what the passing of time changes', () => {
       expect(late.filter((each) => each.text !== null).length).toBe(1);
       // Looked at once more from the beginning, as after a watch that was lost: still once.
       await owner.query(`update house_watches set noticed_to = noticed_to - interval '9 hours'`);
+      await lookRound();
       const looked = async () =>
         (await owner.query(`select 1 from house_watches where noticed_to > now() - interval '5 minutes'`)).rowCount;
       await expect.poll(looked, LONG).toBe(1);

@@ -20,7 +20,11 @@ interface Count {
   different: number;
   /** Aircraft whose read tables are not what their record gives. */
   unlike: number;
+  /** Of those, mended now. */
   mended: number;
+  /** Judged anew, whether for what differed or because they waited. */
+  anew: number;
+  /** Judged with other rules, zones or flights, and left so. */
   waiting: number;
 }
 
@@ -38,7 +42,7 @@ async function main(flags: readonly string[]): Promise<number> {
     log.say(line);
   });
   const clock = new Clock();
-  const count: Count = { aircraft: 0, different: 0, unlike: 0, mended: 0, waiting: 0 };
+  const count: Count = { aircraft: 0, different: 0, unlike: 0, mended: 0, anew: 0, waiting: 0 };
   try {
     const organisations = await opened.database.askDoor<{ organisation_id: string }>('door_organisations', []);
     for (const { organisation_id: organisationId } of organisations) {
@@ -62,7 +66,7 @@ async function main(flags: readonly string[]): Promise<number> {
   }
   log.say(`${count.aircraft} aircraft replayed, ${count.different} different`);
   log.say(
-    `read tables: ${count.unlike} aircraft different${write ? `, ${count.mended} judged anew` : ''}, ${count.waiting} waiting to be judged with the rules of today`,
+    `read tables: ${count.unlike} aircraft different${write ? `, ${count.anew} judged anew` : ''}, ${count.waiting} waiting to be judged with the rules of today`,
   );
   for (const line of whatNext(count, write)) log.say(line);
   return count.different > 0 || count.unlike > count.mended ? 1 : 0;
@@ -92,7 +96,7 @@ async function compareOne(
     log.say(`${name}: judged by a newer version of the program; its read tables are left to that`);
     return;
   }
-  if (state === 'waits') count.waiting += 1;
+  if (state === 'waits' && writeAt === null) count.waiting += 1;
   if (differ.length > 0) {
     count.unlike += 1;
     const tables = differ.map(({ table, rows }) => `${rows} ${rows === 1 ? 'row' : 'rows'} of ${table}`).join(', ');
@@ -100,6 +104,7 @@ async function compareOne(
   }
   if (writeAt === null || (state === 'compared' && differ.length === 0)) return;
   await judgeAgain(connection, organisationId, row, writeAt);
+  count.anew += 1;
   if (differ.length > 0) count.mended += 1;
 }
 
@@ -119,7 +124,7 @@ function whatNext(count: Count, write: boolean): string[] {
     ...(count.unlike > 0 && !write
       ? [`What to do: npm run rebuild -- ${WRITE} judges these aircraft anew and mends their read tables.`]
       : []),
-    ...(count.waiting > 0 && !write
+    ...(count.waiting > 0
       ? [`A running worker judges those that wait; npm run rebuild -- ${WRITE} does it at once.`]
       : []),
   ];

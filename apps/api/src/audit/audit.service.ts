@@ -15,7 +15,7 @@ export class AuditService {
     ask: { readonly filter?: AuditAsked | null; readonly first?: number | null; readonly after?: string | null },
   ) {
     authorise(actor, 'audit.read');
-    const page = readPage(ask.first, ask.after, 2);
+    const page = readPage(ask.first, ask.after, ['instant', 'text']);
     const filter = ask.filter ?? {};
     return await this.database.withOrganisation(actor, async (connection) =>
       connectionOf(

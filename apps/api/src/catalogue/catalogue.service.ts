@@ -31,7 +31,7 @@ export class CatalogueService {
     ask: { filter?: CatalogueFilter | null; first?: number | null; after?: string | null },
   ) {
     authorise(actor, 'catalogue.read');
-    const page = readPage(ask.first, ask.after, 3);
+    const page = readPage(ask.first, ask.after, ['text', 'text', 'text']);
     return await this.database.withOrganisation(actor, async (connection) =>
       connectionOf(
         page,

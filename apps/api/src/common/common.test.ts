@@ -36,7 +36,7 @@ describe('canonical text', () => {
 describe('pages', () => {
   const rows = ['a', 'b', 'c'];
   const of = (first: number, after: string | null) => {
-    const page = readPage(first, after, 1);
+    const page = readPage(first, after, ['text']);
     const start = page.after === null ? 0 : rows.indexOf(page.after[0] ?? '') + 1;
     return connectionOf(
       page,
@@ -63,8 +63,24 @@ describe('pages', () => {
   ])('refuse first %s after %s', (first, after) => {
     expect(() => of(first, after)).toThrow(AppError);
   });
+  it.each([
+    ['number', '12', true],
+    ['number', '-3', true],
+    ['number', '1e3', false],
+    ['number', '12345678901', false],
+    ['number', '', false],
+    ['instant', '2026-11-28T03:00:00.000Z', true],
+    ['instant', 'infinity', true],
+    ['instant', 'yesterday', false],
+    ['text', '', true],
+  ] as const)('know a key that is %s: "%s"', (kind, part, known) => {
+    const cursor = Buffer.from(JSON.stringify([part])).toString('base64url');
+    const read = () => readPage(1, cursor, [kind]).after;
+    if (known) expect(read()).toEqual([part]);
+    else expect(read).toThrow(expect.objectContaining({ problem: expect.objectContaining({ field: 'after' }) }));
+  });
   it('take the first hundred when nothing is said', () => {
-    expect(readPage(null, undefined, 1)).toEqual({ first: 100, after: null });
+    expect(readPage(null, undefined, ['text'])).toEqual({ first: 100, after: null });
   });
 });
 

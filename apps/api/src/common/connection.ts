@@ -19,14 +19,23 @@ export interface PageRequest {
   readonly after: readonly string[] | null;
 }
 
+/** What the parts of a sort key are written as; anything else never reaches a statement. */
+const parts = {
+  text: () => true,
+  number: (part: string) => /^-?\d{1,9}$/.test(part),
+  // What has no moment stands at the end.
+  instant: (part: string) => part === 'infinity' || /^\d{4}-\d\d-\d\dT[\d:.]+Z$/.test(part),
+};
+
 /**
  * Reads `first` and `after`.
- * @throws AppError BAD_INPUT for a negative or overlong page or a cursor that is not one of ours
+ * @param key what the sort key of the list is made of
+ * @throws AppError BAD_INPUT for a negative or overlong page or a cursor that is not one of this list
  */
 export function readPage(
   first: number | null | undefined,
   after: string | null | undefined,
-  keys: number,
+  key: readonly (keyof typeof parts)[],
 ): PageRequest {
   const size = first ?? limits.usualPage;
   if (size < 0 || size > limits.page) {
@@ -36,13 +45,15 @@ export function readPage(
       `Ask for at most ${limits.page} and go on from endCursor.`,
     );
   }
-  return { first: size, after: after === null || after === undefined ? null : readCursor(after, keys) };
+  return { first: size, after: after === null || after === undefined ? null : readCursor(after, key) };
 }
 
-function readCursor(cursor: string, keys: number): readonly string[] {
+function readCursor(cursor: string, key: readonly (keyof typeof parts)[]): readonly string[] {
   try {
-    const key = JSON.parse(Buffer.from(cursor, 'base64url').toString('utf8')) as unknown;
-    if (Array.isArray(key) && key.length === keys && key.every((part) => typeof part === 'string')) return key;
+    const given = JSON.parse(Buffer.from(cursor, 'base64url').toString('utf8')) as unknown;
+    const fits = (part: unknown, at: number): part is string =>
+      typeof part === 'string' && parts[key[at] ?? 'text'](part);
+    if (Array.isArray(given) && given.length === key.length && given.every(fits)) return given;
   } catch {
     // Falls through to the refusal below.
   }

@@ -180,6 +180,14 @@ export function toProblem(error: unknown, reference: string, log: AppLog): Probl
       const wayOut = 'Tell whoever runs this server; what you typed is kept. Repeating is safe once it is mended.';
       return { code: 'UNAVAILABLE', reason, wayOut };
     }
+    if (unkeepable.has(code) || (code === '22P02' && /type json/.test((error as Error).message))) {
+      return {
+        code: 'BAD_INPUT',
+        field: 'input',
+        reason: 'A text holds a character that cannot be kept.',
+        wayOut: 'Take out what is not a letter, digit or sign (it often comes with pasted text), then send it again.',
+      };
+    }
     // 55P03 lock not available, 40P01 deadlock, 40001 serialisation, 57014 cancelled by the time limit.
     if (['55P03', '40P01', '40001', '57014'].includes(code)) {
       return { code: 'UNAVAILABLE', reason: 'Somebody else is changing the same thing right now.' };
@@ -199,6 +207,8 @@ const noRoom: ReadonlyMap<string, string> = new Map([
   ['53200', 'The database has no memory left.'],
   ['25006', 'The database takes no changes now.'],
 ]);
+/** Null characters and halves of characters. */
+const unkeepable = new Set(['22021', '22P05']);
 /** The library of the database gives these no code. */
 const WAITED_TOO_LONG = 'timeout exceeded when trying to connect';
 const broken = /^(Connection terminated|Client has encountered a connection error)/;

@@ -34,6 +34,17 @@ const JUDGE_AGAIN = 'select tallywing_judge_again()';
 /** As for the other door; what the library allows by itself is too little for a start on a busy machine. */
 const RECORDS_PATIENCE = { maxWait: 10_000, timeout: 60_000 };
 
+/** The functions of the schema that are asked before an organisation is known, and what each may do. */
+const doors = {
+  door_members: 'read only',
+  door_session: 'read only',
+  door_organisations: 'read only',
+  door_followers: 'read only',
+  door_sign_in_wait: 'read only',
+  door_sign_in_failed: 'read write',
+  door_sign_in_succeeded: 'read write',
+} as const;
+
 const inside = new AsyncLocalStorage<true>();
 const organisationId = /^[a-z0-9][a-z0-9-]{0,63}$/;
 
@@ -82,13 +93,10 @@ export class Database {
     );
   }
 
-  /** Asks one of the questions that come before an organisation is known (functions `door_...` of the schema). */
-  async askDoor<Row extends pg.QueryResultRow>(
-    door: 'door_members' | 'door_session' | 'door_organisations' | 'door_followers',
-    values: readonly unknown[],
-  ): Promise<Row[]> {
+  /** Goes through one of the doors that are there before an organisation is known. */
+  async askDoor<Row extends pg.QueryResultRow>(door: keyof typeof doors, values: readonly unknown[]): Promise<Row[]> {
     const places = values.map((_, index) => `$${index + 1}`).join(', ');
-    return await this.transaction('begin read only; set local role tallywing_app', (connection) =>
+    return await this.transaction(`begin ${doors[door]}; set local role tallywing_app`, (connection) =>
       connection.query<Row>(`select * from ${door}(${places})`, values),
     );
   }

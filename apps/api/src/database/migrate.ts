@@ -35,8 +35,12 @@ export async function migrate(url: string): Promise<readonly string[]> {
     });
   } catch (error) {
     if (error instanceof ServerError) throw error;
+    const { message } = error as Error;
+    const right = /permission denied|must be able to|must be owner|must have/.test(message)
+      ? ' What a role must be allowed is in docs/operating.md under "A PostgreSQL of your own".'
+      : '';
     throw new ServerError(
-      `The tables could not be brought up to date: ${(error as Error).message}. Nothing was changed by the failed step; mend its cause and start again.`,
+      `The tables could not be brought up to date: ${message}. Nothing was changed by the failed step; mend its cause and start again.${right}`,
     );
   } finally {
     await guard.end();

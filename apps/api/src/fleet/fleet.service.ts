@@ -49,7 +49,7 @@ export class FleetService {
   ) {
     authorise(actor, 'fleet.read');
     const moment = readMoment(this.clock, ask.at, ask.hoursAhead);
-    const page = readPage(ask.first, ask.after, 2);
+    const page = readPage(ask.first, ask.after, ['text', 'text']);
     if (ask.filter?.ready && !ask.profile) {
       throw badInput(
         'filter.ready',
@@ -103,7 +103,7 @@ export class FleetService {
   ) {
     authorise(actor, 'fleet.read');
     const moment = readMoment(this.clock, ask.at, ask.hoursAhead);
-    const page = readPage(ask.first, ask.after, 4);
+    const page = readPage(ask.first, ask.after, ['number', 'text', 'text', 'number']);
     return await this.database.withOrganisation(actor, async (connection) => {
       const rows = await openFindings(connection, actor, ask.filter, moment, page);
       const byEffect = await countByEffect(connection, actor, ask.filter, moment);
@@ -117,7 +117,7 @@ export class FleetService {
     ask: { from?: string | null; to?: string | null; filter?: DueFilter | null } & Paged,
   ) {
     authorise(actor, 'fleet.read');
-    const page = readPage(ask.first, ask.after, 4);
+    const page = readPage(ask.first, ask.after, ['instant', 'text', 'text', 'number']);
     const span = this.span(ask);
     return await this.database.withOrganisation(actor, async (connection) =>
       connectionOf(
@@ -139,7 +139,7 @@ export class FleetService {
   async databaseCurrency(actor: Actor | null, ask: { at?: string | null; filter?: AircraftFilter | null } & Paged) {
     authorise(actor, 'fleet.read');
     const { from } = readMoment(this.clock, ask.at, 0);
-    const page = readPage(ask.first, ask.after, 4);
+    const page = readPage(ask.first, ask.after, ['text', 'text', 'text', 'text']);
     return await this.database.withOrganisation(actor, async (connection) =>
       connectionOf(
         page,
@@ -153,7 +153,7 @@ export class FleetService {
 
   async meterSheet(actor: Actor | null, ask: { filter?: AircraftFilter | null } & Paged) {
     authorise(actor, 'fleet.read');
-    const page = readPage(ask.first, ask.after, 2);
+    const page = readPage(ask.first, ask.after, ['text', 'text']);
     return await this.database.withOrganisation(actor, async (connection) => {
       const policies = await housePolicies(connection, actor.organisationId);
       const now = instantOf(this.clock.now());

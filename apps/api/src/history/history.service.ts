@@ -59,7 +59,7 @@ export class HistoryService {
     ask: { readonly first?: number | null; readonly after?: string | null; readonly from?: number | null },
   ) {
     authorise(actor, 'aircraft.history');
-    const page = readPage(ask.first, ask.after, 1);
+    const page = readPage(ask.first, ask.after, ['number']);
     const before = page.after !== null ? Number(page.after[0]) : ask.from == null ? null : ask.from + 1;
     return await this.read(actor, aircraft, async (data) => {
       const rows = await data.entriesBefore(before, page.first + 1);

@@ -32,12 +32,8 @@ async function main(): Promise<void> {
   try {
     const house = new FoundingService(opened.database, new Clock());
     const types = readTypes(founding.types ?? []);
-    if ((await house.organisations()).includes(founding.organisation.id)) {
-      throw new SettingsError(`There is an organisation ${founding.organisation.id} already. Choose another id.`);
-    }
-    const manager = await house.found(founding.organisation, founding.manager);
-    await house.setUp(manager, { ...founding, profiles: founding.profiles ?? startingProfiles });
-    for (const person of founding.people ?? []) await house.addPerson(manager, person);
+    const lists = { ...founding, profiles: founding.profiles ?? startingProfiles };
+    const manager = await house.found(founding.organisation, lists, founding.manager, founding.people ?? []);
     await opened.database.withOrganisation(manager, (connection) =>
       addTypes(connection, manager, types, new Clock().now()),
     );
@@ -50,12 +46,14 @@ async function main(): Promise<void> {
 function read(): Founding {
   try {
     const given = JSON.parse(readFileSync(0, 'utf8')) as Partial<Founding>;
-    if (given.organisation?.id && given.organisation.name && given.manager?.email) return given as Founding;
+    const people: readonly (Partial<NewPerson> | undefined)[] = [given.manager, ...(given.people ?? [])];
+    const whole = people.every((person) => person?.email && person.name && person.password);
+    if (given.organisation?.id && given.organisation.name && whole) return given as Founding;
   } catch {
     // Said below, with the form that is wanted.
   }
   throw new SettingsError(
-    'Give { "organisation": { "id", "name" }, "manager": { "email", "name", "password" } } as JSON on standard input.',
+    'Give { "organisation": { "id", "name" }, "manager": { "email", "name", "password" } } as JSON on standard input, and people like the manager.',
   );
 }
 

@@ -35,7 +35,7 @@ export class HouseService {
 
   async entries(actor: Actor | null, ask: { readonly first?: number | null; readonly after?: string | null }) {
     authorise(actor, 'organisation.read');
-    const page = readPage(ask.first, ask.after, 1);
+    const page = readPage(ask.first, ask.after, ['number']);
     return await this.database.withOrganisation(actor, async (connection) =>
       connectionOf(
         page,

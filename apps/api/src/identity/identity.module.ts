@@ -7,6 +7,7 @@ import { Database } from '../database/database.js';
 import { IdentityData } from './identity.data.js';
 import { IdentityResolver } from './identity.resolver.js';
 import { IdentityService } from './identity.service.js';
+import { ThrottleData } from './throttle.data.js';
 import { SignInThrottle } from './throttle.js';
 
 @Module({
@@ -16,11 +17,16 @@ import { SignInThrottle } from './throttle.js';
     { provide: IdentityData, inject: [Database], useFactory: (database: Database) => new IdentityData(database) },
     {
       provide: IdentityService,
-      inject: [IdentityData, Clock, Metrics, AuditNotes],
-      useFactory: (data: IdentityData, clock: Clock, metrics: Metrics, notes: AuditNotes) =>
-        new IdentityService(data, new SignInThrottle(), clock, metrics, notes),
+      inject: [IdentityData, SignInThrottle, Clock, Metrics, AuditNotes],
+      useFactory: (data: IdentityData, throttle: SignInThrottle, clock: Clock, metrics: Metrics, notes: AuditNotes) =>
+        new IdentityService(data, throttle, clock, metrics, notes),
+    },
+    {
+      provide: SignInThrottle,
+      inject: [Database],
+      useFactory: (database: Database) => new SignInThrottle(new ThrottleData(database)),
     },
   ],
-  exports: [IdentityService],
+  exports: [IdentityService, SignInThrottle],
 })
 export class IdentityModule {}

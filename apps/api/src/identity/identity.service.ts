@@ -42,7 +42,7 @@ export class IdentityService {
     const email = input.email.trim().toLowerCase();
     if (email.length > 254 || input.password.length > 1000) throw badInput('email', 'That is too long.', 'Shorten it.');
     const now = this.clock.now();
-    this.throttle.check(email, input.address, now.getTime());
+    await this.throttle.check(email, input.address, now);
     const known = await this.data.candidates(email);
     const candidates = known.filter(
       (candidate) => (input.organisationId ?? candidate.organisation_id) === candidate.organisation_id,
@@ -53,12 +53,13 @@ export class IdentityService {
     }
     const [found] = matching;
     if (!found) {
-      this.throttle.failed(email, input.address, now.getTime());
+      await this.throttle.failed(email, input.address, now);
       this.metrics.signIns.inc({ outcome: 'failed' });
       for (const { organisation_id: organisationId, member_id: memberId } of candidates)
         this.notes.later({ organisationId, memberId }, 'sign-in.failed', { address: input.address });
       throw new AppError({ code: 'SIGN_IN_FAILED' });
     }
+    await this.throttle.check(email, input.address, now);
     if (matching.length > 1) {
       const names = matching
         .map((candidate) => `${candidate?.organisation_name} (${candidate?.organisation_id})`)
@@ -69,7 +70,7 @@ export class IdentityService {
         'Say which one you mean.',
       );
     }
-    this.throttle.succeeded(email, input.address);
+    await this.throttle.succeeded(email, input.address);
     const token = randomBytes(32).toString('base64url');
     await this.data.openSession(found.organisation_id, {
       id: hashToken(token),

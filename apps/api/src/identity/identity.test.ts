@@ -3,7 +3,6 @@ import { AppError } from '../common/errors.js';
 import { authorise, permissions, roles } from './access.js';
 import type { Actor } from './access.js';
 import { hashPassword, passwordMatches } from './passwords.js';
-import { SignInThrottle } from './throttle.js';
 
 const actor = (role: Actor['role']): Actor => ({ organisationId: 'o', memberId: 'm', name: 'n', role });
 
@@ -32,33 +31,5 @@ describe('passwords', () => {
     expect(await passwordMatches(one, 'Correct horse')).toBe(false);
     expect(await passwordMatches(null, 'nobody has this one')).toBe(false);
     expect(await passwordMatches('not a hash', 'x')).toBe(false);
-  });
-});
-
-describe('throttle', () => {
-  const minute = 60_000;
-  it('stops the sixth try within the window and opens again after it', () => {
-    const throttle = new SignInThrottle();
-    for (let times = 0; times < 5; times += 1) {
-      throttle.check('a', '1', times);
-      throttle.failed('a', '1', times);
-    }
-    expect(() => throttle.check('a', '1', minute)).toThrow(
-      expect.objectContaining({ problem: { code: 'TOO_MANY', retryAfterSeconds: 840 } }),
-    );
-    expect(() => throttle.check('a', '2', minute)).not.toThrow();
-    expect(() => throttle.check('b', '1', minute)).not.toThrow();
-    expect(() => throttle.check('a', '1', 15 * minute + 1)).not.toThrow();
-  });
-  it('forgets after a success', () => {
-    const throttle = new SignInThrottle();
-    for (let times = 0; times < 5; times += 1) throttle.failed('a', '1', 0);
-    throttle.succeeded('a', '1');
-    expect(() => throttle.check('a', '1', 1)).not.toThrow();
-  });
-  it('stops one address that tries many accounts', () => {
-    const throttle = new SignInThrottle();
-    for (let times = 0; times < 40; times += 1) throttle.failed(`account ${times}`, '1', 0);
-    expect(() => throttle.check('fresh', '1', 1)).toThrow(AppError);
   });
 });

@@ -32,17 +32,18 @@ export class OwnPasswordService {
     const { organisationId, memberId } = actor;
     checkPassword(next, 'input.next');
     const account = `${organisationId} ${memberId}`;
-    const now = this.clock.now().getTime();
-    this.throttle.check(account, address, now);
+    const now = this.clock.now();
+    await this.throttle.check(account, address, now);
     const known = await this.database.withOrganisation(actor, (connection) =>
       passwordHashOf(connection, organisationId, memberId),
     );
     const matches = current.length <= 1000 && (await passwordMatches(known, current));
     if (!matches) {
-      this.throttle.failed(account, address, now);
+      await this.throttle.failed(account, address, now);
       throw badInput('input.current', 'This is not your password.', 'Type the one you signed in with.');
     }
-    this.throttle.succeeded(account, address);
+    await this.throttle.check(account, address, now);
+    await this.throttle.succeeded(account, address);
     const hash = await hashPassword(next);
     return await changeHouse(this.database, this.clock, actor, async (connection, at) => {
       if ((await passwordHashOf(connection, organisationId, memberId)) !== known)

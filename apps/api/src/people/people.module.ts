@@ -1,6 +1,7 @@
 import { Module } from '@nestjs/common';
 import { Clock } from '../common/clock.js';
 import { Database } from '../database/database.js';
+import { IdentityModule } from '../identity/identity.module.js';
 import { SignInThrottle } from '../identity/throttle.js';
 import { OwnPasswordService } from './own-password.service.js';
 import { PeopleResolver } from './people.resolver.js';
@@ -8,6 +9,7 @@ import { PeopleService } from './people.service.js';
 import { SessionsService } from './sessions.service.js';
 
 @Module({
+  imports: [IdentityModule],
   providers: [
     PeopleResolver,
     {
@@ -22,8 +24,9 @@ import { SessionsService } from './sessions.service.js';
     },
     {
       provide: OwnPasswordService,
-      inject: [Database, Clock],
-      useFactory: (database: Database, clock: Clock) => new OwnPasswordService(database, clock, new SignInThrottle()),
+      inject: [Database, Clock, SignInThrottle],
+      useFactory: (database: Database, clock: Clock, throttle: SignInThrottle) =>
+        new OwnPasswordService(database, clock, throttle),
     },
   ],
 })

@@ -52,11 +52,7 @@ export class PeopleService {
   /** @throws AppError BAD_INPUT naming the field */
   async add(actor: Actor | null, person: NewPerson): Promise<Person> {
     authorise(actor, 'people.write');
-    const email = person.email.trim().toLowerCase();
-    if (!/^[^\s@]+@[^\s@]+$/.test(email) || email.length > 254)
-      throw badInput('input.email', 'This is not an e-mail address.', 'Write it like name@example.com.');
-    const facts = checkedFacts(person);
-    checkPassword(person.password, 'input.password');
+    const { email, facts } = checkedPerson(person);
     const passwordHash = await hashPassword(person.password);
     const id = person.id ?? randomUUID();
     return await changeHouse(this.database, this.clock, actor, async (connection) => {
@@ -131,6 +127,16 @@ export class PeopleService {
       };
     });
   }
+}
+
+/** @throws AppError BAD_INPUT naming the field */
+export function checkedPerson(given: NewPerson): { readonly email: string; readonly facts: PersonFacts } {
+  const email = given.email.trim().toLowerCase();
+  if (!/^[^\s@]+@[^\s@]+$/.test(email) || email.length > 254)
+    throw badInput('input.email', 'This is not an e-mail address.', 'Write it like name@example.com.');
+  const facts = checkedFacts(given);
+  checkPassword(given.password, 'input.password');
+  return { email, facts };
 }
 
 function checkedFacts(given: Omit<NewPerson, 'id' | 'email' | 'password'>): PersonFacts {

@@ -29,7 +29,7 @@ export class TakingOnService {
     ask: { filter?: AircraftFilter | null; first?: number | null; after?: string | null },
   ) {
     authorise(actor, 'aircraft.dossier');
-    const page = readPage(ask.first ?? USUAL, ask.after, 4);
+    const page = readPage(ask.first ?? USUAL, ask.after, ['number', 'number', 'text', 'text']);
     if (page.first > MOST_AT_ONCE)
       throw badInput('first', `A page holds 0 to ${MOST_AT_ONCE} aircraft.`, 'Ask for less and go on from endCursor.');
     const now = instantOf(this.clock.now());

@@ -39,7 +39,7 @@ export class TestSetsService {
     ask: { readonly calibrationId: string; readonly first?: number | null; readonly after?: string | null },
   ) {
     authorise(actor, 'workshop.read');
-    const page = readPage(ask.first, ask.after, 3);
+    const page = readPage(ask.first, ask.after, ['text', 'text', 'number']);
     return await this.database.withOrganisation(actor, async (connection) => {
       const all = await new TestSetsData(connection, actor.organisationId).all();
       const testSet = all.find(({ calibrations }) => calibrations.some(({ id }) => id === ask.calibrationId));
