@@ -83,6 +83,19 @@ testRule(powerSupplied, [
   },
   {
     ...base,
+    name: 'electrical system not recorded',
+    dossier: dossierOf({ configuration: { units: [unitOf({ id: 'com1', typeId: 'r1' })] } }),
+    expect: 'cannot-tell',
+    data: { bus: null },
+  },
+  {
+    ...base,
+    name: 'what is in no catalogue has no manual to ask',
+    dossier: fitted({}, { typeId: null, functions: ['com'] }),
+    expect: 'none',
+  },
+  {
+    ...base,
     name: 'on no circuit that is recorded',
     dossier: fitted({ circuit: false }),
     expect: 'cannot-tell',

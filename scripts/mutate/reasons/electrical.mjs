@@ -1,0 +1,18 @@
+const noVoltage = 'a voltage that is not recorded is in no range';
+
+/** Files below `rules/electrical/`, as in `reasons.mjs`. */
+export default [
+  { file: 'rules/electrical/continuous-load.ts', code: 'busV === null', replacement: 'false', reason: noVoltage },
+  { file: 'rules/electrical/voltage-drop.ts', code: 'busV === null', replacement: 'false', reason: noVoltage },
+  ...['alternatorA === null || limit === null', 'alternatorA === null', 'limit === null'].map((code) => ({
+    file: 'rules/electrical/load-by-condition.ts',
+    code,
+    reason: 'there is a limit exactly where the output is recorded: the two guards are one',
+  })),
+  {
+    file: 'rules/electrical/one-circuit-per-essential-breaker.ts',
+    code: "'unknown'",
+    line: 'oldPart23Binds',
+    reason: 'what neither binds nor does not is not known, by whatever name',
+  },
+];
