@@ -15,4 +15,10 @@ export default [
     line: 'oldPart23Binds',
     reason: 'what neither binds nor does not is not known, by whatever name',
   },
+  {
+    file: 'rules/electrical/power-supplied.ts',
+    code: 'busV < supplyV.least',
+    replacement: 'busV <= supplyV.least',
+    reason: 'asked only of a bus outside the range: one at its least is in it',
+  },
 ];

@@ -916,12 +916,12 @@ describe('parseChange', () => {
   it('names the field that cannot be read, or the kind where it is the whole', () => {
     const problems = (value: unknown) => {
       const parsed = parseChange(value);
-      return parsed.ok ? [] : parsed.refusals.map(({ field, data }) => [field, data['field'], data['problem']]);
+      return parsed.ok ? [] : parsed.refusals.map(({ field, data }) => [field, data['field']]);
     };
-    expect(problems(install({ performed: on('2026-02-29') }))).toEqual([
-      ['performed.date', 'performed.date', expect.stringMatching(/./)],
-    ]);
-    expect(problems({ ...tach, colour: 'red' })).toEqual([['', 'meter.define', expect.stringMatching(/colour/)]]);
+    expect(problems(install({ performed: on('2026-02-29') }))).toEqual([['performed.date', 'performed.date']]);
+    expect(problems({ ...tach, colour: 'red' })).toEqual([['', 'meter.define']]);
+    const unread = parseChange({ ...tach, colour: 'red' });
+    expect(unread.ok ? '' : unread.refusals[0]?.data['problem']).toMatch(/colour/);
   });
 
   it('has the schema of each kind, and none for what does not exist', () => {

@@ -307,6 +307,14 @@ testRule(hundredHourInspection, [
     data: { next: 760, nextByLaterReading: 771 },
   },
   {
+    name: 'late by less than ten hours, and not on the way to the shop',
+    dossier: dossierOf(standard, hours(75_000), inspection(66_700, { dueAt: 66_200, enRoute: false })),
+    at,
+    flight: lesson,
+    expect: 'met',
+    data: { next: 762, nextByLaterReading: 767 },
+  },
+  {
     name: 'late by its due point, its own hours not recorded',
     dossier: dossierOf(standard, hours(75_000), inspection(65_500, { dueAt: 65_500, meters: [] })),
     at,
