@@ -48,6 +48,12 @@ export default [
   },
   {
     file: 'changes/looking-back.ts',
+    code: 'day.date > known',
+    replacement: 'day.date >= known',
+    reason: 'the same day again is the same day',
+  },
+  {
+    file: 'changes/looking-back.ts',
     code: "''",
     line: 'byNumber.get(number)',
     reason: 'numbers of corrections are those of entries that are there',

@@ -206,13 +206,14 @@ describe('what is known now about then', () => {
   it('takes what names no day to be of the latest day of the work that it was recorded with', () => {
     const list = [
       ['2026-03-10', added],
+      ['2026-03-10', read(100, '2026-01-20T12:00Z')],
       ['2026-03-10', fit('2026-02-05')],
       ['2026-03-10', annual('2026-02-03')],
       ['2026-03-10', placard],
     ] as const;
-    expect(numbers('2026-02-03T12:00Z', ...list)).toEqual([1, 3]);
+    expect(numbers('2026-02-03T12:00Z', ...list)).toEqual([1, 2, 4]);
     expect(knownNow(written(...list), '2026-02-03T12:00Z', zone).undated).toBe(0);
-    expect(numbers('2026-02-05T12:00Z', ...list)).toEqual([1, 2, 3, 4]);
+    expect(numbers('2026-02-05T12:00Z', ...list)).toEqual([1, 2, 3, 4, 5]);
   });
 
   it('knows the aircraft itself at any time', () => {

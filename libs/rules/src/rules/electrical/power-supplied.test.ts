@@ -90,12 +90,6 @@ testRule(powerSupplied, [
   },
   {
     ...base,
-    name: 'what is in no catalogue has no manual to ask',
-    dossier: fitted({}, { typeId: null, functions: ['com'] }),
-    expect: 'none',
-  },
-  {
-    ...base,
     name: 'on no circuit that is recorded',
     dossier: fitted({ circuit: false }),
     expect: 'cannot-tell',
@@ -157,6 +151,12 @@ testRule(powerSupplied, [
       { busV: 28 },
       { deactivated: { since: { date: '2026-02-01', at: null }, placarded: true, recorded: true } },
     ),
+    expect: 'none',
+  },
+  {
+    ...base,
+    name: 'what is in no catalogue has no manual to ask',
+    dossier: fitted({}, { typeId: null, functions: ['com'] }),
     expect: 'none',
   },
 ]);

@@ -105,14 +105,6 @@ testRule(adsBIdentity, [
     expect: 'met',
   },
   {
-    name: 'address not recorded, that of another transmitter is',
-    dossier: of([second, identity({ address: null })]),
-    types,
-    at,
-    expect: 'cannot-tell',
-    data: { address: 'no recorded address' },
-  },
-  {
     name: 'a second transmitter on 978 MHz sends its own identity',
     dossier: dossierOf(of([identity({ flightId: null }), identity({ id: 'uat1' })]), {
       configuration: {
@@ -160,4 +152,12 @@ testRule(adsBIdentity, [
   { name: 'seen by nobody', dossier: of([identity({ seen: null })]), types, at, expect: 'cannot-tell' },
   { name: 'nothing recorded', dossier: of([]), types, at, expect: 'cannot-tell' },
   { name: 'deactivated', dossier: of([identity()], { maxWeightLb: 2300 }, true), types, at, expect: 'none' },
+  {
+    name: 'address not recorded, that of another transmitter is',
+    dossier: of([second, identity({ address: null })]),
+    types,
+    at,
+    expect: 'cannot-tell',
+    data: { address: 'no recorded address' },
+  },
 ]);

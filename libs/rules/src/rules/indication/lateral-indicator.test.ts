@@ -60,15 +60,6 @@ testRule(lateralIndicator, [
     expect: 'not-met',
   },
   {
-    name: 'own display, in no catalogue',
-    dossier: dossierOf({
-      configuration: { units: [unitOf({ id: 'nav2', functions: ['gnss', 'lateral-deviation'] })] },
-    }),
-    at: '2026-03-02T14:00Z',
-    subject: 'nav2>nav2',
-    expect: 'cannot-tell',
-  },
-  {
     name: 'own display, manual silent',
     dossier: dossierOf(navigator),
     types: [selfShowing],
@@ -127,5 +118,14 @@ testRule(lateralIndicator, [
     types: Object.values(trainerTypes),
     at: goodDay,
     expect: 'met',
+  },
+  {
+    name: 'own display, in no catalogue',
+    dossier: dossierOf({
+      configuration: { units: [unitOf({ id: 'nav2', functions: ['gnss', 'lateral-deviation'] })] },
+    }),
+    at: '2026-03-02T14:00Z',
+    subject: 'nav2>nav2',
+    expect: 'cannot-tell',
   },
 ]);

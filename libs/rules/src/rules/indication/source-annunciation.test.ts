@@ -139,12 +139,6 @@ testRule(sourceAnnunciation, [
     expect: 'not-met',
   },
   {
-    name: 'one box that is two sources, joined to no indicator',
-    dossier: graph([unit('n', 'gnss', 'vor-receiver')]),
-    at,
-    expect: 'none',
-  },
-  {
     name: 'shared for vertical deviation alone',
     dossier: graph(
       [gps, unit('nav1', 'loc-receiver', 'gs-receiver'), unit('vdi', 'vertical-deviation')],
@@ -206,5 +200,11 @@ testRule(sourceAnnunciation, [
     at,
     subject: 'nav1>cdi1',
     expect: 'not-met',
+  },
+  {
+    name: 'one box that is two sources, joined to no indicator',
+    dossier: graph([unit('n', 'gnss', 'vor-receiver')]),
+    at,
+    expect: 'none',
   },
 ]);

@@ -81,14 +81,6 @@ testRule(sourceSelector, [
     message: 'unclear',
   },
   {
-    name: 'an indicator that nothing is joined to',
-    dossier: graph([gps, nav, indicator('di2')]),
-    types,
-    at,
-    subject: 'cdi1',
-    expect: 'none',
-  },
-  {
     name: 'two sources joined straight to an indicator of vertical deviation',
     dossier: graph(
       [
@@ -122,6 +114,14 @@ testRule(sourceSelector, [
       feed('gps1'),
       feed('nav1'),
     ),
+    types,
+    at,
+    subject: 'cdi1',
+    expect: 'none',
+  },
+  {
+    name: 'an indicator that nothing is joined to',
+    dossier: graph([gps, nav, indicator('di2')]),
     types,
     at,
     subject: 'cdi1',

@@ -67,19 +67,6 @@ testRule(verticalIndicator, [
   },
   { name: 'joined to nothing', dossier: graph([ils]), at, expect: 'not-met' },
   {
-    name: 'a localizer without glide slope guides nobody down',
-    dossier: graph([unitOf({ id: 'nav1', functions: ['loc-receiver'] })]),
-    at,
-    expect: 'none',
-  },
-  {
-    name: 'own display, in no catalogue',
-    dossier: graph([unitOf({ id: 'nav2', functions: ['gnss', 'lateral-deviation', 'vertical-deviation'] })]),
-    at,
-    subject: 'nav2>nav2',
-    expect: 'cannot-tell',
-  },
-  {
     name: 'own display, manual silent',
     dossier: alone,
     types: [own({})],
@@ -134,6 +121,19 @@ testRule(verticalIndicator, [
   {
     name: 'a VOR receiver guides nobody down',
     dossier: graph([unitOf({ id: 'nav1', functions: ['vor-receiver'] })]),
+    at,
+    expect: 'none',
+  },
+  {
+    name: 'own display, in no catalogue',
+    dossier: graph([unitOf({ id: 'nav2', functions: ['gnss', 'lateral-deviation', 'vertical-deviation'] })]),
+    at,
+    subject: 'nav2>nav2',
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'a localizer without glide slope guides nobody down',
+    dossier: graph([unitOf({ id: 'nav1', functions: ['loc-receiver'] })]),
     at,
     expect: 'none',
   },

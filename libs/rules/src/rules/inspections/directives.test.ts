@@ -617,20 +617,20 @@ testRule(directives, [
     message: 'unit-unsearched',
   },
   {
-    name: 'a unit of which nobody knows when it was fitted',
+    name: 'a unit fitted on the day the list was stated complete',
     dossier: aircraft([], [], {
-      ...stated('2026-02-01'),
-      configuration: { units: [unitOf({ id: 'gps1', functions: ['gnss'] })] },
+      ...stated('2026-02-02'),
+      configuration: { units: [unitOf({ id: 'gps1', functions: ['gnss'], fitted: { date: '2026-02-02', at: null } })] },
     }),
     at,
     subject: 'unit:gps1',
     expect: 'none',
   },
   {
-    name: 'a unit fitted on the day the list was stated complete',
+    name: 'a unit of which nobody knows when it was fitted',
     dossier: aircraft([], [], {
-      ...stated('2026-02-02'),
-      configuration: { units: [unitOf({ id: 'gps1', functions: ['gnss'], fitted: { date: '2026-02-02', at: null } })] },
+      ...stated('2026-02-01'),
+      configuration: { units: [unitOf({ id: 'gps1', functions: ['gnss'] })] },
     }),
     at,
     subject: 'unit:gps1',

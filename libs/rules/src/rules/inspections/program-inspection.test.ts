@@ -69,13 +69,6 @@ testRule(programInspection, [
     due: [{ what: 'program-inspection', lastGoodDay: '2026-02-28' }],
   },
   {
-    name: 'one reciprocating engine under a selected program, inspected: nothing falls due by it',
-    dossier: of({ ...selected, engine: 'reciprocating', engineCount: 1, maxWeightLb: 2300 }),
-    at,
-    expect: 'not-applicable',
-    due: [],
-  },
-  {
     name: 'no program any more, though inspected under one: nothing falls due by it',
     dossier: of({ ...twin, program: null }),
     at,
@@ -187,5 +180,12 @@ testRule(programInspection, [
     dossier: of({ kind: 'helicopter', engine: 'turboshaft', engineCount: 2 }, null),
     at,
     expect: 'not-applicable',
+  },
+  {
+    name: 'one reciprocating engine under a selected program, inspected: nothing falls due by it',
+    dossier: of({ ...selected, engine: 'reciprocating', engineCount: 1, maxWeightLb: 2300 }),
+    at,
+    expect: 'not-applicable',
+    due: [],
   },
 ]);

@@ -54,13 +54,6 @@ testRule(depthBehindPanel, [
     expect: 'cannot-tell',
     data: { depthIn: null },
   },
-  {
-    name: 'a box without a face, in no opening',
-    dossier: panel({ typeId: 'box', openingId: null, place: null }),
-    types: [...types, typeOf({ id: 'box', functions: ['gnss'] })],
-    at,
-    expect: 'none',
-  },
   { name: 'free space not measured', dossier: panel({ typeId: 'fits' }, null), types, at, expect: 'cannot-tell' },
   { name: 'not catalogued', dossier: panel({ functions: ['com'] }), at, expect: 'cannot-tell' },
   {
@@ -77,4 +70,11 @@ testRule(depthBehindPanel, [
     expect: 'cannot-tell',
   },
   { name: 'remote', dossier: panel({ typeId: 'fits', openingId: null, place: 'remote' }), types, at, expect: 'none' },
+  {
+    name: 'a box without a face, in no opening',
+    dossier: panel({ typeId: 'box', openingId: null, place: null }),
+    types: [...types, typeOf({ id: 'box', functions: ['gnss'] })],
+    at,
+    expect: 'none',
+  },
 ]);

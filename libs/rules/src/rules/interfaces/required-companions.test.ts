@@ -140,17 +140,6 @@ testRule(requiredCompanions, [
     expect: 'met',
   },
   {
-    name: 'switched off for good, it needs nothing',
-    dossier: dossierOf(stated, {
-      configuration: {
-        units: [{ ...own, deactivated: { since: { date: '2026-01-05', at: null }, placarded: true, recorded: true } }],
-      },
-    }),
-    types: [navigator()],
-    at,
-    expect: 'none',
-  },
-  {
     name: 'what another of its functions needs is no question of this one',
     dossier: dossierOf(aircraft(lamp()), stated),
     types: [
@@ -209,5 +198,16 @@ testRule(requiredCompanions, [
     expect: 'not-met',
     message: 'missing',
     data: { wanted: 'source annunciation', document: 'Bulletin 4' },
+  },
+  {
+    name: 'switched off for good, it needs nothing',
+    dossier: dossierOf(stated, {
+      configuration: {
+        units: [{ ...own, deactivated: { since: { date: '2026-01-05', at: null }, placarded: true, recorded: true } }],
+      },
+    }),
+    types: [navigator()],
+    at,
+    expect: 'none',
   },
 ]);
