@@ -10,13 +10,16 @@ export default [
     line: 'subjects[0]',
     reason: oneSubject,
   },
-  {
+  ...[
+    ['clause === null || record.instrument === null', 'clause === null && record.instrument === null'],
+    ['clause === null', 'false'],
+    ['record.instrument === null', 'false'],
+  ].map(([code, replacement]) => ({
     file: 'rules/after-work/test-equipment-calibrated.ts',
-    code: 'clause === null || record.instrument === null',
+    code,
+    replacement,
     reason: noSet,
-  },
-  { file: 'rules/after-work/test-equipment-calibrated.ts', code: 'clause === null', reason: noSet },
-  { file: 'rules/after-work/test-equipment-calibrated.ts', code: 'record.instrument === null', reason: noSet },
+  })),
   {
     file: 'rules/after-work/test-equipment-calibrated.ts',
     code: '[]',

@@ -85,6 +85,7 @@ export default [
   {
     file: 'changes/upkeep.ts',
     code: 'load.effective !== null && load.expires !== null',
+    replacement: 'load.effective !== null || load.expires !== null',
     reason: nothingCompares,
   },
   { file: 'changes/upkeep.ts', code: 'load.effective !== null', replacement: 'true', reason: nothingCompares },

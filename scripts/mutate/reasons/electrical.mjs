@@ -4,9 +4,14 @@ const noVoltage = 'a voltage that is not recorded is in no range';
 export default [
   { file: 'rules/electrical/continuous-load.ts', code: 'busV === null', replacement: 'false', reason: noVoltage },
   { file: 'rules/electrical/voltage-drop.ts', code: 'busV === null', replacement: 'false', reason: noVoltage },
-  ...['alternatorA === null || limit === null', 'alternatorA === null', 'limit === null'].map((code) => ({
+  ...[
+    ['alternatorA === null || limit === null', 'alternatorA === null && limit === null'],
+    ['alternatorA === null', 'false'],
+    ['limit === null', 'false'],
+  ].map(([code, replacement]) => ({
     file: 'rules/electrical/load-by-condition.ts',
     code,
+    replacement,
     reason: 'there is a limit exactly where the output is recorded: the two guards are one',
   })),
   {

@@ -6,6 +6,7 @@ export default [
   {
     file: 'rules/indication/approach-annunciation.ts',
     code: '/^approach-l/',
+    replacement: '/approach-l/',
     reason: 'no use that can be allowed has these letters but at its beginning',
   },
   { file: 'rules/indication/source-annunciation.ts', code: '[]', line: 'const onPath', reason: filler },

@@ -4,8 +4,16 @@ const noSignal = 'a list of approved interfaces names signals: a joint of which 
 
 /** Files below `rules/interfaces/`, as in `reasons.mjs`. */
 export default [
-  { file: 'rules/interfaces/link-approved.ts', code: '!from || !to || signal === null', reason: noSignal },
-  { file: 'rules/interfaces/link-approved.ts', code: 'signal === null', replacement: 'false', reason: noSignal },
+  ...[
+    ['!from || !to || signal === null', 'false'],
+    ['!from || !to || signal === null', '(!from || !to) && signal === null'],
+    ['signal === null', 'false'],
+  ].map(([code, replacement]) => ({
+    file: 'rules/interfaces/link-approved.ts',
+    code,
+    replacement,
+    reason: noSignal,
+  })),
   { file: 'rules/interfaces/link-not-prohibited.ts', code: '[]', line: 'limitations ?? []', reason: filler },
   { file: 'rules/interfaces/link-not-prohibited.ts', code: '[]', line: 'link.fromUnit === of.id', reason: filler },
   { file: 'rules/interfaces/required-companions.ts', code: '[]', line: 'link.fromUnit === id', reason: filler },
