@@ -10,7 +10,7 @@ import type { Outcome } from '../src/verdict/clause.js';
 import type { FlightConditions } from '../src/verdict/conditions.js';
 import { strictest } from '../src/verdict/conditions.js';
 import type { Point } from '../src/verdict/evaluate.js';
-import type { Draft, Values } from '../src/verdict/result.js';
+import type { Draft, Due, Values } from '../src/verdict/result.js';
 
 export interface RuleCase {
   readonly name: string;
@@ -41,6 +41,8 @@ export interface RuleCase {
   readonly message?: string;
   readonly data?: Values;
   readonly topFt?: number;
+  /** All that falls due by the statement, in its order. */
+  readonly due?: readonly Partial<Due>[];
 }
 
 export function statements(rule: Rule, each: RuleCase): readonly Draft[] {

@@ -31,7 +31,7 @@ export function testRule(rule: Rule, cases: readonly RuleCase[], { namesEveryUni
       const seen = cases.map((each) => each.name);
       expect(new Set(seen).size).toBe(seen.length);
       const asked = cases.map((each) =>
-        JSON.stringify({ ...each, name: null, expect: null, message: null, data: null }),
+        JSON.stringify({ ...each, name: null, expect: null, message: null, data: null, due: null }),
       );
       expect(new Set(asked).size).toBe(asked.length);
     });
@@ -55,6 +55,7 @@ export function testRule(rule: Rule, cases: readonly RuleCase[], { namesEveryUni
       expect(outcome).toBe(each.expect);
       if (each.message !== undefined) expect(draft.messages[outcome]).toBe(each.message);
       if (each.data !== undefined) expect(draft.data).toMatchObject(each.data);
+      if (each.due !== undefined) expect(draft.due ?? []).toMatchObject(each.due);
       if (each.topFt !== undefined) expect(draft.topFt).toBe(each.topFt);
     });
 

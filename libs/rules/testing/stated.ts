@@ -34,7 +34,9 @@ export function statedBy(rule: Rule, cases: readonly RuleCase[]): string {
 }
 
 function lineOf(value: unknown): string {
-  return JSON.stringify(value, (key, inner: unknown) => (key === 'source' ? sourceName(inner as SourceRef) : inner));
+  return JSON.stringify(value, (key, inner: unknown) =>
+    key === 'source' && typeof inner === 'object' ? sourceName(inner as SourceRef) : inner,
+  );
 }
 
 function sourceName({ document, paragraph, edition, status }: SourceRef): string {

@@ -117,7 +117,6 @@ test.each([
   ['earlier', 100, 90, 190],
   ['earlier', 100, 110, 200],
   ['earlier', 100, undefined, 200],
-  ['earlier', undefined, 90, 190],
 ] as const)('counted from %s, done at %s, due at %s: %i', (countFrom, doneAt, dueAt, at) => {
   const next = nextDue(
     { ...byDone, countFrom, parts: [{ kind: 'landings', meter: 'm', count: 100 }] },
@@ -128,6 +127,14 @@ test.each([
     },
   );
   expect(next.parts).toEqual([{ kind: 'meter', meter: 'm', at, toleratedTo: null }]);
+});
+
+test('the earlier of when it was done and when it was due is not known while the one is not', () => {
+  const next = nextDue(
+    { ...byDone, countFrom: 'earlier', parts: [{ kind: 'landings', meter: 'm', count: 100 }] },
+    { doneDate: '2026-01-10', doneMeters: {}, dueMeters: { m: 90 } },
+  );
+  expect(next.parts).toEqual([{ kind: 'unknown', meter: 'm' }]);
 });
 
 test('counted from done, a meter that nobody wrote down then is unknown although the due point is known', () => {

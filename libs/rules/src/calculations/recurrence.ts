@@ -87,10 +87,11 @@ function dateAfter(kind: 'calendar-months' | 'anniversary-months' | 'days', from
   return kind === 'calendar-months' ? lastGoodDay(from, count) : anniversary(from, count);
 }
 
-/** Dates compare as text, meters as numbers. */
+/** Dates compare as text, meters as numbers. Which of two is the earlier nobody knows while it is not known when it was done. */
 function start<T extends string | number>(countFrom: Recurrence['countFrom'], done?: T, due?: T): T | undefined {
   if (countFrom === 'done' || due === undefined) return done;
-  if (countFrom === 'due' || done === undefined) return due;
+  if (countFrom === 'due') return due;
+  if (done === undefined) return undefined;
   return due < done ? due : done;
 }
 

@@ -3,7 +3,7 @@ import { approvalOf, linkOf, mechanic, recordOf, typeOf, unitOf } from '../../te
 import { added, after, catalogueOf, plainAircraft } from '../../testing/changes.js';
 import { dossier as dossierSchema } from '../dossier/dossier.js';
 import type { Change } from './changes.js';
-import { admit, apply, blankDossier, changeDefinitions, parseChange, replay } from './changes.js';
+import { admit, apply, blankDossier, changeDefinitions, changeSchema, parseChange, replay } from './changes.js';
 import type { RefusalCode } from './refusal.js';
 import { refusalTexts } from './refusal.js';
 
@@ -415,6 +415,12 @@ describe('admit refuses, naming code and field', () => {
       taken(null),
     ],
     ['unknown-id', 'obligationId', sayWhat('release-entry:gps1', ['nothing'])],
+    [
+      'touched-contradicts',
+      'touched',
+      sayWhat('what-was-touched:gps1', ['nothing', 'gnss']),
+      after([added, install(), cdi, join([])], catalogue),
+    ],
     ['dates-out-of-order', 'performed.date', close('repaired', ['nothing'], '2026-03-09'), withDefect('gps1')],
     [
       'dates-out-of-order',
@@ -485,6 +491,8 @@ describe('apply', () => {
     ['written down in order', ['2026-03-02T09:00Z', '2026-03-02T15:00Z'], '2026-03-02T15:00Z'],
     ['the earlier written down later', ['2026-03-02T15:00Z', '2026-03-02T09:00Z'], '2026-03-02T15:00Z'],
     ['one without a time', ['2026-03-02T15:00Z', null], null],
+    ['the first without a time', [null, '2026-03-02T15:00Z'], null],
+    ['both at one time', ['2026-03-02T15:00Z', '2026-03-02T15:00Z'], '2026-03-02T15:00Z'],
     ['both without', [null, null], null],
   ] as const)('two pieces of work on one day owe a test since the later: %s', (_name, [first, second], at) => {
     const work = (id: string, time: string | null) =>
@@ -714,6 +722,22 @@ describe('apply', () => {
     ]);
   });
 
+  it('what nobody said of a unit that goes and of the aircraft is owed once, since the later work', () => {
+    const general = (date: string): Change => ({
+      kind: 'antenna.fit',
+      version: 1,
+      antenna: { id: 'a1', kind: 'com', units: [], approved: null, xIn: null, yIn: null },
+      performed: on(date),
+      touched: [],
+    });
+    const unsaid = (date: string) =>
+      after([added, install(), cdi, join([], '2026-04-01'), general(date), out], catalogue).status.obligations.filter(
+        (each) => each.what === 'what-was-touched',
+      );
+    expect(unsaid('2026-03-20')).toMatchObject([{ subject: 'aircraft', since: on('2026-04-01') }]);
+    expect(unsaid('2026-04-20')).toMatchObject([{ subject: 'aircraft', since: on('2026-04-20') }]);
+  });
+
   it('keeps what nobody said of work on a unit when the unit goes', () => {
     const dossier = after([added, install(), cdi, join([], '2026-04-01'), out], catalogue);
     expect(dossier.status.obligations.find((each) => each.what === 'what-was-touched')).toMatchObject({
@@ -843,9 +867,13 @@ describe('apply', () => {
   it('gives the same dossier on replay', () => {
     const changes = [added, tach, read(10_000, '2026-05-01T10:00Z'), install(), cdi];
     expect(replay(changes, 'test-aircraft')).toEqual(after(changes, catalogue));
+    expect(replay(changes)).toEqual({ ...after(changes, catalogue), aircraftId: 'aircraft' });
   });
 
-  it('fails loudly for a kind it does not know', () => {
+  it('refuses a kind that it does not know, and fails loudly where one is on record', () => {
+    expect(admit(after([added]), catalogue, { kind: 'paint.wing', version: 2 } as never)).toEqual([
+      { code: 'unknown-kind', field: 'kind', data: { kind: 'paint.wing', version: 2 } },
+    ]);
     expect(() => apply(after([added]), { kind: 'paint.wing', version: 1 } as never)).toThrow(/older than the record/);
   });
 });
@@ -874,6 +902,32 @@ describe('parseChange', () => {
   ])('%s', (_name, value, code, field) => {
     const parsed = parseChange(value);
     expect(parsed.ok ? [] : parsed.refusals).toContainEqual(expect.objectContaining({ code, field }));
+  });
+
+  it.each([
+    ['nothing at all', undefined, { kind: '', version: 1 }],
+    ['a text', 'tach', { kind: '', version: 1 }],
+    ['a number for its kind', { kind: 7, version: 1 }, { kind: '', version: 1 }],
+    ['a kind to come', { kind: 'paint.wing', version: 3 }, { kind: 'paint.wing', version: 3 }],
+  ])('says which kind and version it does not know: %s', (_name, value, data) => {
+    expect(parseChange(value)).toEqual({ ok: false, refusals: [{ code: 'unknown-kind', field: 'kind', data }] });
+  });
+
+  it('names the field that cannot be read, or the kind where it is the whole', () => {
+    const problems = (value: unknown) => {
+      const parsed = parseChange(value);
+      return parsed.ok ? [] : parsed.refusals.map(({ field, data }) => [field, data['field']]);
+    };
+    expect(problems(install({ performed: on('2026-02-29') }))).toEqual([['performed.date', 'performed.date']]);
+    expect(problems({ ...tach, colour: 'red' })).toEqual([['', 'meter.define']]);
+    const unread = parseChange({ ...tach, colour: 'red' });
+    expect(unread.ok ? '' : unread.refusals[0]?.data['problem']).toMatch(/colour/);
+  });
+
+  it('has the schema of each kind, and none for what does not exist', () => {
+    expect(Object.keys(changeSchema('hold.lift')?.shape ?? {})).toEqual(['holdId', 'at', 'reason']);
+    expect(changeSchema('hold.lift', 2)).toBeUndefined();
+    expect(changeSchema('paint.wing')).toBeUndefined();
   });
 
   it('lists each kind once', () => {

@@ -50,7 +50,7 @@ export function metersOfParts(
 }
 
 export function namedMeter(meter: string | null, field: string, { dossier }: Pick<AdmitContext, 'dossier'>): Refusal[] {
-  return meter !== null && dossier.meters.definitions.some((each) => each.id === meter)
+  return dossier.meters.definitions.some((each) => each.id === meter)
     ? []
     : [refuse('unknown-meter', field, { id: meter })];
 }

@@ -22,8 +22,10 @@ export function differencesOf(before: Dossier, after: Dossier): readonly Differe
 
 function within(place: string, was: unknown, is: unknown): Difference[] {
   if (was === is) return [];
-  if (Array.isArray(was) && Array.isArray(is)) return among(place, keyed(was), keyed(is));
-  if (place === 'readings') return among(place, new Map(Object.entries(was ?? {})), new Map(Object.entries(is ?? {})));
+  // A list that a record need not have, such as what people said, is not there before its first member.
+  if (Array.isArray(is)) return among(place, keyed((was ?? []) as readonly unknown[]), keyed(is));
+  if (place === 'readings')
+    return among(place, new Map(Object.entries(was as object)), new Map(Object.entries(is as object)));
   return same(was, is) ? [] : [{ place, id: null, was: was ?? null, is: is ?? null }];
 }
 

@@ -18,6 +18,7 @@ describe('a change of each kind', () => {
     const next = apply(from(change), change);
     expect(dossierSchema.safeParse(next).error?.issues ?? []).toEqual([]);
     expect(next.revision).toBe(from(change).revision + 1);
+    expect(namedTwice(next)).toEqual([]);
   });
 
   it.each(titled)('%s: starts no aircraft, unless it adds one', (_, change) => {
@@ -110,6 +111,15 @@ function isGroup(value: unknown): value is object {
 function membersOf(group: object): Map<string, unknown> {
   if (!Array.isArray(group)) return new Map(Object.entries(group));
   return new Map(group.map((each: unknown, index) => [nameOf(each) ?? String(index), each]));
+}
+
+/** Names that stand twice in one list. */
+function namedTwice(whole: object): readonly string[] {
+  const names = Array.isArray(whole) ? whole.map(nameOf).filter((name) => name !== null) : [];
+  return [
+    ...names.filter((name, index) => names.indexOf(name) !== index),
+    ...Object.values(whole).flatMap((each: unknown) => (isGroup(each) ? namedTwice(each) : [])),
+  ];
 }
 
 function nameOf(value: unknown): string | null {

@@ -70,6 +70,27 @@ describe('the day that an entry is about', () => {
     expect(dayOf(fit('2026-02-04'))?.date).toBe('2026-02-04');
     expect(dayOf(placard)).toBeNull();
   });
+
+  it('is the latest of several, and none where nobody looked', () => {
+    const seen = (asOf: string) => ({ asOf, by: 'R. Fell' });
+    const items = (...days: readonly (string | null)[]): Change => ({
+      kind: 'equipment.state',
+      version: 1,
+      items: days.map((day) => ({
+        item: 'clock',
+        state: 'fitted',
+        unitId: null,
+        seen: day === null ? null : seen(day),
+      })),
+    });
+    expect(dayOf(items('2026-02-03', null, '2026-03-04', '2026-01-02'))).toEqual({ date: '2026-03-04', at: null });
+    expect(dayOf(items(null))).toBeNull();
+    const lists = ['2026-02-03', '2026-03-04', '2026-01-02'].map((day) => ({
+      list: 'links' as const,
+      stated: seen(day),
+    }));
+    expect(dayOf({ kind: 'completeness.state', version: 1, lists })).toEqual({ date: '2026-03-04', at: null });
+  });
 });
 
 describe('corrections', () => {
@@ -91,6 +112,32 @@ describe('corrections', () => {
       [5, 4],
       [6, 3],
     ]);
+  });
+
+  it('tell entries, meters and units apart, whatever the order in which they are asked', () => {
+    const entries = [
+      ['record.add', 'annual'],
+      ['record.add', 'swing'],
+      ['meter.read', 'tach'],
+      ['meter.read', 'hobbs'],
+      ['record.correct', 'annual'],
+      ['meter.correct', 'tach'],
+      ['meter.correct', 'cycles'],
+      ['record.add', null],
+      ['record.correct', null],
+    ].map(([kind, about], at) => ({ number: at + 1, kind: kind ?? '', about: about ?? null }));
+    for (const list of [entries, entries.toReversed()])
+      expect([...correctionsAmong(list)]).toEqual([
+        [5, 1],
+        [6, 3],
+      ]);
+  });
+
+  it('are about the entry, the meter or the unit that the change names', () => {
+    expect([annual('2026-02-03'), corrected('2026-02-03')].map(aboutOf)).toEqual(['annual', 'annual']);
+    expect([read(1, '2026-02-03T09:00Z'), correctMeter(1, '2026-02-03T09:00Z')].map(aboutOf)).toEqual(['tach', 'tach']);
+    expect([fit('2026-02-03'), amend].map(aboutOf)).toEqual(['gps1', 'gps1']);
+    expect(aboutOf(placard)).toBeNull();
   });
 });
 
@@ -135,6 +182,7 @@ describe('what is known now about then', () => {
       ],
       ['2026-03-06', correctMeter(99, '2026-03-05T12:00Z')],
     ] as const;
+    expect(numbers('2026-02-01T11:59Z', ...list)).toEqual([1]);
     expect(numbers('2026-02-01T12:00Z', ...list)).toEqual([1, 3]);
     expect(numbers('2026-03-05T12:00Z', ...list)).toEqual([1, 3, 4, 5]);
   });
@@ -148,10 +196,28 @@ describe('what is known now about then', () => {
     ] as const;
     expect(numbers('2026-02-03T12:00Z', ...list)).toEqual([1, 2, 4]);
     expect(knownNow(written(...list), '2026-02-03T12:00Z', zone).undated).toBe(1);
+    expect(knownNow(written(...list), '2026-04-01T18:00Z', zone).undated).toBe(0);
     expect(numbers('2026-04-01T17:59Z', ...list)).toEqual([1, 2, 4]);
     expect(numbers('2026-04-01T18:00Z', ...list)).toEqual([1, 2, 3, 4]);
     const together = list.map(([, change]) => ['2026-03-10', change] as const);
     expect(numbers('2026-02-03T12:00Z', ...together)).toEqual([1, 2, 3, 4]);
+  });
+
+  it('takes what names no day to be of the latest day of the work that it was recorded with', () => {
+    const list = [
+      ['2026-03-10', added],
+      ['2026-03-10', read(100, '2026-01-20T12:00Z')],
+      ['2026-03-10', fit('2026-02-05')],
+      ['2026-03-10', annual('2026-02-03')],
+      ['2026-03-10', placard],
+    ] as const;
+    expect(numbers('2026-02-03T12:00Z', ...list)).toEqual([1, 2, 4]);
+    expect(knownNow(written(...list), '2026-02-03T12:00Z', zone).undated).toBe(0);
+    expect(numbers('2026-02-05T12:00Z', ...list)).toEqual([1, 2, 3, 4, 5]);
+  });
+
+  it('knows the aircraft itself at any time', () => {
+    expect(numbers('2025-12-01T12:00Z', ['2026-01-01', added], ['2026-01-02', placard])).toEqual([1]);
   });
 });
 

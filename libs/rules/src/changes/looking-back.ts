@@ -148,9 +148,9 @@ export function knownNow(all: readonly Written[], at: Instant, zone: string): Kn
   const kindOf = (number: number) => byNumber.get(number)?.change.kind ?? '';
   // A replaced meter stays replaced: only its reading was wrong, and the correction comes after it.
   const mistaken = new Set(
-    [...corrections].flatMap(([number, target]) =>
-      kindOf(number) !== 'unit.amend' && kindOf(target) !== 'meter.replace' ? [target] : [],
-    ),
+    [...corrections]
+      .filter(([number, target]) => kindOf(number) !== 'unit.amend' && kindOf(target) !== 'meter.replace')
+      .map(([, target]) => target),
   );
   const workDays = new Map<string, CivilDate>();
   for (const { together, change } of all) {
@@ -162,7 +162,8 @@ export function knownNow(all: readonly Written[], at: Instant, zone: string): Kn
   const dayWithin = (entry: Written): Day => {
     const own = dayOf(entry.change);
     if (own !== null) return own;
-    const amended = entry.change.kind === 'unit.amend' ? byNumber.get(corrections.get(entry.number) ?? 0) : undefined;
+    // Of what corrects another, what amends a unit alone names no day.
+    const amended = byNumber.get(corrections.get(entry.number) ?? 0);
     if (amended) return dayWithin(amended);
     return (
       on(workDays.get(entry.together) ?? null) ?? { date: civilDateAt(entry.writtenAt, zone), at: entry.writtenAt }
@@ -174,7 +175,7 @@ export function knownNow(all: readonly Written[], at: Instant, zone: string): Kn
     if (entry.change.kind === 'aircraft.add') return true;
     const day = dayWithin(entry);
     const counts = day.at === null ? day.date <= then : day.at <= at;
-    if (!counts && dayOf(entry.change) === null && !workDays.has(entry.together)) undated += 1;
+    if (!counts && !workDays.has(entry.together)) undated += 1;
     return counts;
   });
   return { entries, undated };

@@ -153,6 +153,29 @@ testRule(authorisedPerson, [
     expect: 'not-met',
   },
   {
+    name: 'an entry that was not seen is judged by nobody, even where it answers what work called for',
+    dossier: dossierOf({
+      status: {
+        records: [
+          recordOf({ kind: 'compass-swing', on: '2026-03-10', id: 'heard', agency: mechanic, evidence: 'reported' }),
+        ],
+        obligations: [
+          {
+            id: 'compass-swing:aircraft',
+            what: 'compass-swing',
+            subject: 'aircraft',
+            since: { date: '2026-03-02', at: null },
+            becauseOf: 'work.done',
+            touched: 'electrical',
+            closedBy: 'heard',
+          },
+        ],
+      },
+    }),
+    at,
+    expect: 'none',
+  },
+  {
     name: 'an entry about two things, newest on one of them',
     dossier: dossierOf({
       status: {

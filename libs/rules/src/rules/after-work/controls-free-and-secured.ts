@@ -60,7 +60,8 @@ function twoPeople(record: RecordHead): readonly Clause[] {
   ];
 }
 
+/** Dots and blanks are written or left out by one and the same person. */
 function samePerson(one: string, other: string): boolean {
-  const plain = (name: string) => name.toLowerCase().replaceAll(/\s+/g, ' ').trim();
-  return plain(one) === plain(other);
+  const letters = (name: string) => name.toLowerCase().replaceAll(/[^\p{L}\p{N}]/gu, '');
+  return letters(one) === letters(other);
 }

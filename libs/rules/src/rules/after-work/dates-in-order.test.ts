@@ -81,6 +81,12 @@ testRule(datesInOrder, [
   },
   { name: 'approval not dated', dossier: unit({ approvedOn: null }), at, expect: 'cannot-tell' },
   {
+    name: 'approval not dated, released again since',
+    dossier: unit({ approvedOn: null }, {}, [released('2024-03-01')]),
+    at,
+    expect: 'cannot-tell',
+  },
+  {
     name: 'a minor alteration waits for no approval',
     dossier: unit({ ...early, basis: 'minor-alteration' }),
     at,
@@ -108,5 +114,19 @@ testRule(datesInOrder, [
     message: 'work-in-order',
   },
   { name: 'fitted the day after', dossier: unit({}, fitted('2024-01-11')), at, subject: 'gps1:work', expect: 'met' },
+  {
+    name: 'fitted before the approval, which a minor alteration does not wait for',
+    dossier: unit({ basis: 'minor-alteration' }, fitted('2024-01-09')),
+    at,
+    subject: 'gps1:work',
+    expect: 'none',
+  },
+  {
+    name: 'fitted, approval not dated',
+    dossier: unit({ approvedOn: null }, fitted('2024-01-09')),
+    at,
+    subject: 'gps1:work',
+    expect: 'none',
+  },
   { name: 'day of fitting not recorded', dossier: unit({}, { serial: '7' }), at, subject: 'gps1:work', expect: 'none' },
 ]);

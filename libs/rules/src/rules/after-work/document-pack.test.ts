@@ -50,6 +50,14 @@ testRule(documentPack, [
   },
   { name: 'not handed over', dossier: of([pack({ handOver: null })]), at, expect: 'cannot-tell' },
   { name: 'release owed, no pack', dossier: of([], null), at, subject: 'gps1', expect: 'cannot-tell' },
+  { name: 'release owed, pack whole', dossier: of([pack()], null), at, subject: 'gps1', expect: 'met' },
+  {
+    name: 'release owed, the pack is that of another unit',
+    dossier: of([pack({ id: 'pack2', unitId: 'com1' })], null),
+    at,
+    subject: 'gps1',
+    expect: 'cannot-tell',
+  },
   { name: 'released long ago, no pack', dossier: of([]), at, subject: 'gps1', expect: 'none' },
   {
     name: 'two parts missing, beside the pack of another unit',

@@ -50,6 +50,13 @@ testRule(inspectionEntry, [
   { name: 'neither approved nor disapproved', dossier: of(entry({ outcome: null })), at, expect: 'cannot-tell' },
   { name: 'disapproved without a list', dossier: of(entry({ outcome: 'disapproved' })), at, expect: 'cannot-tell' },
   {
+    name: 'failed without a list',
+    dossier: of(entry({ outcome: 'failed' })),
+    at,
+    expect: 'cannot-tell',
+    data: { unrecorded: 'note' },
+  },
+  {
     name: 'disapproved with a list',
     dossier: of(entry({ outcome: 'disapproved', note: 'Left brake worn; list given to the owner' })),
     at,

@@ -81,6 +81,13 @@ testRule(majorAlterationDecision, [
     expect: 'cannot-tell',
     message: 'copy-unclear',
   },
+  {
+    name: 'copy sent, release not recorded',
+    dossier: of(decision({ form: form({ releasedAt: null }) })),
+    at,
+    subject: copy,
+    expect: 'cannot-tell',
+  },
   { name: 'minor: no copy', dossier: of(decision({ answer: 'minor', form: null })), at, subject: copy, expect: 'none' },
   {
     name: 'release owed and nobody decided',
@@ -91,10 +98,30 @@ testRule(majorAlterationDecision, [
     message: 'unclear',
   },
   {
+    name: 'release owed, and the decision is on another unit',
+    dossier: of(decision({ subject: 'com1' })),
+    at,
+    subject: 'gps1',
+    expect: 'cannot-tell',
+  },
+  {
     name: 'a decision on another question',
     dossier: of(decision({ question: 'compass-authority', answer: 'accepted', form: null })),
     at,
     subject: 'dec1',
     expect: 'none',
+  },
+  {
+    // The base is in Chicago: the day begins at 06:00Z.
+    name: 'released in the minute in which the day of the form began',
+    dossier: of(decision({ form: form({ releasedAt: '2026-02-10T06:00Z' }) })),
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'released in the minute before',
+    dossier: of(decision({ form: form({ releasedAt: '2026-02-10T05:59Z' }) })),
+    at,
+    expect: 'not-met',
   },
 ]);

@@ -29,7 +29,7 @@ export const majorAlterationDecision = defineRule(
       unclear: '{subject}: whether it is a major alteration was decided by nobody, or its form is not recorded.',
       sent: '{subject}: the copy of the form was sent within 48 hours of the release.',
       'sent-late': '{subject}: the copy of the form was not sent within 48 hours of the release.',
-      'copy-unclear': '{subject}: when the copy of the form was sent is not recorded.',
+      'copy-unclear': '{subject}: when the copy of the form was sent, or when the release was, is not recorded.',
     },
     establishes: [],
   },
@@ -80,7 +80,7 @@ function copy(facts: Facts, decision: Decision): readonly Draft[] {
       fact(
         limit === null || copySentAt === null ? null : copySentAt <= limit,
         'copy-within-48-hours',
-        `${path}.copySentAt`,
+        `${path}.${releasedAt === null ? 'releasedAt' : 'copySentAt'}`,
         {
           source: alterationFormHours.source,
           limit: { amount: alterationFormHours.value, unit: 'h' },

@@ -20,6 +20,13 @@ testRule(releaseEntry, [
     expect: 'met',
   },
   {
+    name: 'described, and its data named',
+    dossier: of(entry({ document: data })),
+    at,
+    expect: 'met',
+    data: { unrecorded: 'nothing' },
+  },
+  {
     name: 'neither description nor data',
     dossier: of(entry({ note: null })),
     at,

@@ -33,6 +33,24 @@ testRule(testEquipmentCalibrated, [
   { name: 'used by a mechanic', dossier: of('2026-03-02', mechanic), at, expect: 'not-met' },
   { name: 'calibration not recorded', dossier: of(null), at, expect: 'cannot-tell', message: 'unclear' },
   {
+    name: 'used on one altimeter, whose test is the one to do again',
+    dossier: dossierOf({
+      status: {
+        records: [
+          recordOf({
+            kind: 'altimeter-test',
+            on: '2026-03-03',
+            subjects: ['alt1'],
+            agency: radioStation,
+            instrument: { serial: 'TS-7', calibratedUntil: '2026-03-02' },
+          }),
+        ],
+      },
+    }),
+    at,
+    expect: 'not-met',
+  },
+  {
     name: 'no test set named',
     dossier: dossierOf({ status: { records: [recordOf({ kind: 'altimeter-test', on: '2026-03-03' })] } }),
     at,

@@ -154,6 +154,25 @@ testRule(batteryEndurance, [
     at,
     expect: 'cannot-tell',
   },
+  {
+    name: 'highest altitude not recorded, less than the shorter time',
+    dossier: aircraft({ batteryAh: 12.45 }, amendment62, null),
+    at,
+    expect: 'not-met',
+    message: 'short',
+  },
+  {
+    name: 'not essential, and when it is on not recorded',
+    dossier: aircraft({ circuits: [radio(), radio({ id: 'c2', essential: false, usedIn: null })] }),
+    at,
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'whether it is intermittent not recorded',
+    dossier: aircraft({ circuits: [radio(), radio({ id: 'c2', intermittent: null })] }),
+    at,
+    expect: 'cannot-tell',
+  },
   { name: 'no circuits recorded', dossier: aircraft({ circuits: [] }), at, expect: 'cannot-tell' },
   {
     name: 'electrical system not recorded',

@@ -69,8 +69,9 @@ function oneSizeUp({ id, protector, singleWireInOpenAir }: Circuit, ratingA: num
 
 /** Null: the gauge is not recorded, or the chart lists no such protector for it. */
 function chartRating({ protector, wireAwg }: Circuit): number | null {
-  if (wireAwg === null || protector === 'none' || !wireTable.value.some(({ awg }) => awg === wireAwg)) return null;
-  const { breakerA, fuseA } = protectorFor(wireAwg);
+  const row = wireTable.value.find(({ awg }) => awg === wireAwg);
+  if (row === undefined || protector === 'none') return null;
+  const { breakerA, fuseA } = protectorFor(row.awg);
   return protector === 'breaker' ? breakerA : fuseA;
 }
 

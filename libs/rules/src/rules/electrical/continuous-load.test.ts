@@ -139,6 +139,13 @@ testRule(continuousLoad, [
     data: { loadA: 48 },
   },
   {
+    name: 'nor is its own load asked for',
+    dossier: stated(['48'], { circuits: [{ ...lamp, units: ['u0'] }] }),
+    types,
+    at,
+    expect: 'met',
+  },
+  {
     name: 'a lamp, intermittent, its load not recorded',
     dossier: stated(['48'], { circuits: [{ ...lamp, intermittent: true }] }),
     types,

@@ -153,6 +153,13 @@ testRule(loadByCondition, [
   },
   { name: 'no circuits recorded', dossier: aircraft([]), types, at, expect: 'cannot-tell' },
   {
+    name: 'neither units nor circuits recorded',
+    dossier: dossierOf(aircraft([]), { configuration: { units: [] } }),
+    types,
+    at,
+    expect: 'cannot-tell',
+  },
+  {
     name: 'alternator not recorded',
     dossier: aircraft([radios()], { alternatorA: null }),
     types,

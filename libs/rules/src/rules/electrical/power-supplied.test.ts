@@ -83,6 +83,13 @@ testRule(powerSupplied, [
   },
   {
     ...base,
+    name: 'electrical system not recorded',
+    dossier: dossierOf({ configuration: { units: [unitOf({ id: 'com1', typeId: 'r1' })] } }),
+    expect: 'cannot-tell',
+    data: { bus: null },
+  },
+  {
+    ...base,
     name: 'on no circuit that is recorded',
     dossier: fitted({ circuit: false }),
     expect: 'cannot-tell',
@@ -144,6 +151,12 @@ testRule(powerSupplied, [
       { busV: 28 },
       { deactivated: { since: { date: '2026-02-01', at: null }, placarded: true, recorded: true } },
     ),
+    expect: 'none',
+  },
+  {
+    ...base,
+    name: 'what is in no catalogue has no manual to ask',
+    dossier: fitted({}, { typeId: null, functions: ['com'] }),
     expect: 'none',
   },
 ]);

@@ -31,7 +31,8 @@ export const voltageDrop = defineRule(
   },
   (facts) => {
     const { electrical } = facts.dossier.configuration;
-    return (electrical?.circuits ?? []).map((circuit) => ({
+    if (electrical === null) return [];
+    return electrical.circuits.map((circuit) => ({
       subject: circuit.id,
       clause: judge(circuit, electrical),
       messages: { met: 'within', 'not-met': 'over', 'cannot-tell': 'unclear', 'not-applicable': 'within' },
@@ -46,7 +47,7 @@ export const voltageDrop = defineRule(
   },
 );
 
-function judge(circuit: Circuit, electrical: Electrical | null): Clause {
+function judge(circuit: Circuit, electrical: Electrical): Clause {
   const limits = limitsOf(circuit, electrical);
   const cold = dropAt(circuit, 20);
   const paths = missing(circuit, electrical);
@@ -63,8 +64,8 @@ function judge(circuit: Circuit, electrical: Electrical | null): Clause {
 }
 
 /** A load that may be either keeps the tighter limit, and breaks only the wider one. */
-function limitsOf({ intermittent }: Circuit, electrical: Electrical | null) {
-  const row = dropTable.find(({ systemV }) => systemV === nominal(electrical?.busV ?? null));
+function limitsOf({ intermittent }: Circuit, electrical: Electrical) {
+  const row = dropTable.find(({ systemV }) => systemV === nominal(electrical.busV));
   if (!row) return null;
   const continuous = { least: row.continuous.value, source: row.continuous.source };
   if (intermittent === false) return { ...continuous, most: row.continuous.value };
@@ -91,9 +92,9 @@ function volts(value: number, limit: number) {
   return { value: { amount: value, unit: 'V' }, limit: { amount: limit, unit: 'V' } };
 }
 
-function missing(circuit: Circuit, electrical: Electrical | null): readonly string[] {
+function missing(circuit: Circuit, electrical: Electrical): readonly string[] {
   return [
-    ...(electrical?.busV == null ? ['configuration.electrical.busV'] : []),
+    ...(electrical.busV === null ? ['configuration.electrical.busV'] : []),
     ...missingOf(circuit, 'wireAwg', 'wireLengthFt', 'loadA', 'wireRating', 'intermittent'),
   ];
 }

@@ -76,6 +76,12 @@ testRule(wireCurrent, [
   { name: 'gauge not recorded', dossier: circuit({ wireAwg: null }), at, expect: 'cannot-tell' },
   { name: 'a gauge that is in no table', dossier: circuit({ wireAwg: 13 }), at, expect: 'cannot-tell' },
   { name: 'load not recorded', dossier: circuit({ loadA: null }), at, expect: 'cannot-tell' },
+  {
+    name: 'by curves, load not recorded',
+    dossier: circuit({ ampacity: curves, loadA: null }),
+    at,
+    expect: 'cannot-tell',
+  },
   { name: 'nothing looked at', dossier: circuit({ loadA: null, ampacity: null }), at, expect: 'cannot-tell' },
   { name: 'electrical system not recorded', dossier: dossierOf(), at, expect: 'none' },
 ]);

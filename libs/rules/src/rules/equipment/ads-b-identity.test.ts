@@ -90,6 +90,32 @@ testRule(adsBIdentity, [
     expect: 'met',
   },
   { name: 'a balloon that says light', dossier: of([identity()], { kind: 'balloon' }), types, at, expect: 'not-met' },
+  {
+    name: 'a balloon',
+    dossier: of([identity({ emitterCategory: 'other' })], { kind: 'balloon' }),
+    types,
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'above 75,000 lb',
+    dossier: of([identity({ emitterCategory: 'large' })], { maxWeightLb: 75_001 }),
+    types,
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'a second transmitter on 978 MHz sends its own identity',
+    dossier: dossierOf(of([identity({ flightId: null }), identity({ id: 'uat1' })]), {
+      configuration: {
+        units: [unitOf({ id: 'xpdr1', typeId: 'ms4' }), unitOf({ id: 'uat1', functions: ['ads-b-out-uat'] })],
+      },
+    }),
+    types,
+    at,
+    subject: 'uat1',
+    expect: 'met',
+  },
   { name: 'all zeros', dossier: of([identity({ address: '000000' })]), types, at, expect: 'not-met' },
   { name: 'all ones', dossier: of([identity({ address: 'FFFFFF' })]), types, at, expect: 'not-met' },
   { name: 'two transmitters, two addresses', dossier: of([identity(), second]), types, at, expect: 'not-met' },
@@ -126,4 +152,12 @@ testRule(adsBIdentity, [
   { name: 'seen by nobody', dossier: of([identity({ seen: null })]), types, at, expect: 'cannot-tell' },
   { name: 'nothing recorded', dossier: of([]), types, at, expect: 'cannot-tell' },
   { name: 'deactivated', dossier: of([identity()], { maxWeightLb: 2300 }, true), types, at, expect: 'none' },
+  {
+    name: 'address not recorded, that of another transmitter is',
+    dossier: of([second, identity({ address: null })]),
+    types,
+    at,
+    expect: 'cannot-tell',
+    data: { address: 'no recorded address' },
+  },
 ]);

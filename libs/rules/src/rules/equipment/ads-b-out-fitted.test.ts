@@ -56,6 +56,7 @@ testRule(adsBOutFitted, [
   { name: '1090 MHz, C166a', ...es('C166a'), expect: 'not-met', message: 'unfit' },
   { name: '1090 MHz in class A', ...es('C166b'), flight: { airspace: ['class-a'], topFt: 25_000 }, expect: 'met' },
   { name: '978 MHz, C154c, below 18,000 ft', ...uat('C154c'), expect: 'met' },
+  { name: '1090 MHz, C166 without letter', ...es('C166'), expect: 'not-met' },
   { name: '978 MHz, C154b', ...uat('C154b'), expect: 'not-met' },
   {
     name: '978 MHz at 18,000 ft',
@@ -106,4 +107,9 @@ testRule(adsBOutFitted, [
   },
   { name: 'none, list complete', ...none(true), expect: 'not-met', message: 'none' },
   { name: 'none recorded', ...none(false), expect: 'cannot-tell', message: 'unrecorded' },
+  {
+    name: '1090 MHz, another number that begins alike',
+    ...case_(['C1661'], ['ads-b-out-1090']),
+    expect: 'cannot-tell',
+  },
 ]);

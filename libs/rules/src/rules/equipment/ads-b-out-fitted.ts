@@ -8,10 +8,11 @@ import { unitsWith } from '../altitude-chain.js';
 import { cfr } from '../cite.js';
 import { findOut } from '../gaps.js';
 import { defineRule } from '../rule.js';
+import { tsoNumber } from '../tso.js';
 import { builtTo, noUnit, operable, stateOf, wayOut } from '../unit-state.js';
 
 const source = cfr('91.225(a), (b), (d)');
-const family = (tso: string) => /^C(166|154)[a-z]?$/.test(tso);
+const family = (tso: string) => ['C166', 'C154'].includes(tsoNumber(tso));
 
 /** 1090 MHz serves everywhere; 978 MHz only below 18,000 ft and outside class A. Fitted, inoperative and deactivated are kept apart. */
 export const adsBOutFitted = defineRule(

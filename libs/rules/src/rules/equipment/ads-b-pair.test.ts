@@ -80,6 +80,38 @@ testRule(adsBPair, [
     at,
     expect: 'not-met',
   },
+  {
+    name: 'a transmitter on 978 MHz',
+    dossier: of({}, [unitOf({ id: 'ab', functions: ['ads-b-out-uat'] }), navigator]),
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'its source feeds another transmitter, and another source feeds it',
+    dossier: of(
+      {},
+      [
+        box,
+        navigator,
+        unitOf({ id: 'gps2', functions: ['gnss'] }),
+        unitOf({ id: 'ab2', functions: ['ads-b-out-uat'] }),
+      ],
+      [linkOf('gps', 'position', 'ab2', 'position'), linkOf('gps2', 'position', 'ab', 'position')],
+    ),
+    at,
+    subject: 'ab',
+    expect: 'not-met',
+    message: 'apart',
+  },
+  {
+    name: 'of the second of two transmitters its own is recorded',
+    dossier: dossierOf(of(null, [unitOf({ id: 'ab2', functions: ['ads-b-out-uat'] }), box, navigator]), {
+      configuration: { identities: [identityOf({ id: 'ab2', positionUnit: null }), identityOf()] },
+    }),
+    at,
+    subject: 'ab',
+    expect: 'met',
+  },
   { name: 'nothing recorded of what it sends', dossier: of(null), at, expect: 'none' },
   { name: 'a transmitter out of use', dossier: of({}, [{ ...box, ...off }, navigator]), at, expect: 'none' },
 ]);

@@ -45,5 +45,11 @@ testRule(adsBPerformance, [
     expect: 'not-met',
   },
   { name: 'no report', dossier: of(), types, at, expect: 'cannot-tell', message: 'unclear' },
+  {
+    name: '978 MHz, no report',
+    dossier: dossierOf({ configuration: { units: [unitOf({ id: 'uat1', functions: ['ads-b-out-uat'] })] } }),
+    at,
+    expect: 'cannot-tell',
+  },
   { name: 'no ADS-B Out', dossier: dossierOf({}), types, at, expect: 'none' },
 ]);

@@ -57,6 +57,22 @@ testRule(altitudeSameSource, [
   },
   {
     ...case_(
+      'the altitude joint of the transponder is not recorded, its own is',
+      [transponder, uat, encoder],
+      [altitude('enc1', 'uat1')],
+    ),
+    expect: 'cannot-tell',
+  },
+  {
+    ...case_(
+      'both from one encoder, on parallel wires to the transponder',
+      [transponder, uat, encoder],
+      [linkOf('enc1', 'altitude-gray', 'xp1', 'altitude-gray'), altitude('enc1', 'uat1')],
+    ),
+    expect: 'met',
+  },
+  {
+    ...case_(
       'fed by two encoders',
       [transponder, uat, encoder, other],
       [altitude('enc1', 'xp1'), altitude('enc1', 'uat1'), altitude('enc2', 'uat1')],

@@ -1,3 +1,4 @@
+import type { SignalCode } from '../../catalogue/type.js';
 import type { Facts } from '../../graph/facts.js';
 import type { UnitFacts } from '../../graph/units.js';
 import { allOf, fact, notApplicable } from '../../verdict/build.js';
@@ -60,11 +61,11 @@ function judge(facts: Facts, unit: UnitFacts): Clause {
   );
 }
 
+const altitude: readonly (SignalCode | null)[] = ['altitude-gray', 'altitude-serial'];
+
 /** The unit at the head of the altitude joints; null where they lead nowhere, or to more than one. */
 function sourceOf(facts: Facts, unit: UnitFacts, passed: readonly string[]): string | null {
-  const feeds = facts.links.filter(
-    (link) => link.toUnit === unit.id && ['altitude-gray', 'altitude-serial'].includes(facts.signalOf(link) ?? ''),
-  );
+  const feeds = facts.links.filter((link) => link.toUnit === unit.id && altitude.includes(facts.signalOf(link)));
   if (feeds.length === 0) return unit.functions.has('altitude-reporting') ? unit.id : null;
   const heads = new Set(
     feeds.map((link) => {

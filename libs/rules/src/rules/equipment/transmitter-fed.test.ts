@@ -77,6 +77,24 @@ testRule(transmitterFed, [
     dossier: of([transponder, navigator], [linkOf('gps', 'position', 'xp', 'position')]),
     expect: 'not-met',
   },
+  {
+    ...altitude,
+    name: 'the encoder feeds another unit alone',
+    dossier: of(
+      [transponder, encoder, unitOf({ id: 'efis', functions: ['audio'] })],
+      [linkOf('en', 'altitude-gray', 'efis', 'altitude-gray')],
+    ),
+    expect: 'not-met',
+  },
+  {
+    ...altitude,
+    name: 'what is deactivated and joined to another unit is no way out',
+    dossier: of(
+      [transponder, { ...encoder, ...off }, unitOf({ id: 'aud', functions: ['audio'] }), { ...navigator, ...off }],
+      [joint, linkOf('gps', 'audio', 'aud', 'audio')],
+    ),
+    expect: 'not-met',
+  },
   { ...altitude, name: 'a transponder out of use', dossier: of([{ ...transponder, ...off }]), expect: 'none' },
   {
     ...position,

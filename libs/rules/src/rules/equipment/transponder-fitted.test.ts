@@ -41,6 +41,7 @@ testRule(transponderFitted, [
   { name: 'TSO-C74b', ...aircraft('C74b'), expect: 'met', message: 'fitted' },
   { name: 'TSO-C74c', ...aircraft('C74c'), expect: 'met' },
   { name: 'TSO-C112e', ...aircraft('C112e'), expect: 'met' },
+  { name: 'TSO-C112 without letter', ...aircraft('C112'), expect: 'met' },
   { name: 'TSO-C74a: before the named letters', ...aircraft('C74a'), expect: 'not-met', message: 'other-standard' },
   { name: 'TSO-C74 without letter', ...aircraft('C74'), expect: 'not-met' },
   { name: 'catalogue silent, installation approved', ...aircraft(null, { approval: approvalOf() }), expect: 'met' },
@@ -69,4 +70,5 @@ testRule(transponderFitted, [
   },
   { name: 'none, list complete', ...none(true), expect: 'not-met', message: 'none' },
   { name: 'none recorded', ...none(false), expect: 'cannot-tell', message: 'unrecorded' },
+  { name: 'another number that begins alike', ...aircraft('C1121'), expect: 'cannot-tell' },
 ]);

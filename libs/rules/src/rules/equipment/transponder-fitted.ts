@@ -6,12 +6,13 @@ import type { Draft } from '../../verdict/result.js';
 import { cfr } from '../cite.js';
 import { findOut } from '../gaps.js';
 import { defineRule } from '../rule.js';
+import { tsoNumber } from '../tso.js';
 import { builtTo, noUnit, operable, stateOf, wayOut } from '../unit-state.js';
 
 const source = cfr('91.215(a), (b)');
-const family = (tso: string) => /^C(74|112)[a-z]?$/.test(tso);
+const family = (tso: string) => ['C74', 'C112'].includes(tsoNumber(tso));
 /** C112 is named with "the appropriate class", whatever its letter. */
-const named = (tso: string) => transponderTso.value.includes(tso) || /^C112[a-z]?$/.test(tso);
+const named = (tso: string) => transponderTso.value.includes(tso) || tsoNumber(tso) === 'C112';
 
 /** Not fitted, inoperative and deactivated have different ways out (91.215(d)), so they have different words. */
 export const transponderFitted = defineRule(

@@ -100,6 +100,12 @@ testRule(annunciatorColours, [
     expect: 'none',
   },
   {
+    name: 'a unit of which nothing is known',
+    dossier: aircraft(null, part23(45), { functions: [] }),
+    at,
+    expect: 'none',
+  },
+  {
     name: 'a radio with a light of its own',
     dossier: aircraft([{ use: 'caution', colour: 'green' }], part23(45), { functions: ['com'] }),
     at,

@@ -33,6 +33,16 @@ const panel = (own: Partial<InstalledUnit>, annunciator?: InstalledUnit, port = 
       links: annunciator ? [linkOf('gps1', port, 'ann1', port === 'APPR' ? 'approach-status' : 'integrity-flag')] : [],
     },
   });
+const opening = (rightOfEyeIn: number) => ({
+  id: 'hole',
+  place: 'centre-stack' as const,
+  widthIn: null,
+  heightIn: null,
+  depthIn: null,
+  rightOfEyeIn,
+  belowEyeIn: 8,
+  eyeDistanceIn: 30,
+});
 const away = { place: 'copilot-panel' } as const;
 const off = { since: { date: '2026-01-05', at: null }, placarded: true, recorded: true };
 
@@ -95,6 +105,52 @@ testRule(approachAnnunciation, [
     dossier: panel({ place: 'centre-stack', approval: approvalOf({ grants: ['approach-lnav'] }) }),
     types: [silent],
     at,
+    expect: 'not-met',
+  },
+  {
+    name: 'approved for approaches beside other uses, says nothing of them',
+    dossier: panel({ place: 'centre-stack', approval: approvalOf({ grants: ['nav-gnss', 'approach-lnav'] }) }),
+    types: [silent],
+    at,
+    expect: 'not-met',
+  },
+  ...(
+    [
+      ['the manual silent on its place, 25 degrees to the side', 14, 'met'],
+      ['the manual silent on its place, 36 degrees to the side', 22, 'not-met'],
+    ] as const
+  ).map(([name, rightOfEyeIn, expect]) => ({
+    name,
+    dossier: dossierOf(panel({ openingId: 'hole' }), { configuration: { openings: [opening(rightOfEyeIn)] } }),
+    types: [typeOf({ ...navigator, view: null })],
+    at,
+    expect,
+  })),
+  {
+    name: 'repeated by a light that hears of it within the data',
+    dossier: panel(away, light(), 'BUS'),
+    types: [
+      typeOf({
+        ...navigator,
+        ports: [
+          { name: 'BUS', signal: 'data', direction: 'out', standard: 'arinc-429', speed: 12_500, requiredFor: [] },
+        ],
+      }),
+    ],
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'the light hears of another navigator alone',
+    dossier: dossierOf({
+      configuration: {
+        units: [unitOf({ id: 'gps1', typeId: 'nx', ...away }), unitOf({ id: 'gps2', typeId: 'nx', ...away }), light()],
+        links: [linkOf('gps2', 'APPR', 'ann1', 'approach-status')],
+      },
+    }),
+    types: [navigator],
+    at,
+    subject: 'gps1',
     expect: 'not-met',
   },
   {

@@ -1,3 +1,4 @@
+import type { SignalCode } from '../../catalogue/type.js';
 import type { Facts } from '../../graph/facts.js';
 import type { UnitFacts } from '../../graph/units.js';
 import { allOf, anyOf, met, notMet } from '../../verdict/build.js';
@@ -54,13 +55,15 @@ function onItself(facts: Facts, own: UnitFacts): Clause {
   );
 }
 
+/** A line of its own, or the navigator's data. */
+const carriers: readonly (SignalCode | null)[] = ['approach-status', 'data'];
+
 /** Where each of them sits is asked of the annunciator itself. */
 function repeated(facts: Facts, own: UnitFacts): readonly Clause[] {
   return facts.links.flatMap((link) => {
     const told = facts.units.get(link.toUnit);
-    const carries = ['approach-status', 'data'].includes(facts.signalOf(link) ?? '');
     return link.fromUnit === own.id &&
-      carries &&
+      carriers.includes(facts.signalOf(link)) &&
       told?.active &&
       told.functions.has('approach-annunciation') &&
       !told.functions.has('portable-display')

@@ -47,6 +47,18 @@ testRule(flightManualSupplement, [
     at,
     expect: 'not-met',
   },
+  {
+    name: 'a radio needs none',
+    dossier: dossierOf({ configuration: { units: [unitOf({ id: 'com1', functions: ['com'] })] } }),
+    at,
+    expect: 'none',
+  },
+  {
+    name: 'nor does what is held in the hand',
+    dossier: dossierOf({ configuration: { units: [unitOf({ id: 'p', functions: ['gnss', 'portable-display'] })] } }),
+    at,
+    expect: 'none',
+  },
   { name: 'limited to VFR', dossier: unit(['vfr-only']), at, expect: 'not-applicable', message: 'not-for-ifr' },
   {
     name: 'limited to VFR beside another use: the narrower',

@@ -14,10 +14,10 @@ const type = (...authorisations: EquipmentType['authorisations'][number][]) =>
   typeOf({ id: 'nx', functions: ['gnss'], authorisations });
 const marked = (tso: string, mark: string | null) => ({ tso, class: mark });
 const paper = (grants: readonly Grant[] | null): InstallationApproval => approvalOf({ grants });
-const supplement = (grants: readonly Grant[] | null, id = 's1') => ({
+const supplement = (grants: readonly Grant[] | null, id = 's1', revision: string | null = 'A') => ({
   id,
   units: ['gps1'],
-  document: { title: 'Supplement 12', revision: 'A', date: null },
+  document: { title: 'Supplement 12', revision, date: null },
   aboard: true,
   currentDataRequired: null,
   grants,
@@ -155,6 +155,12 @@ testRule(gnssClass, [
     dossier(paper(all), [supplement(all), supplement(null, 's2')]),
     'approach-lpv',
     'cannot-tell',
+  ),
+  byPaper(
+    'revision of the supplement not recorded',
+    dossier(paper(all), [supplement(all, 's1', null)]),
+    'approach-lpv',
+    'met',
   ),
   byPaper('approval not recorded', dossier(null, [supplement(all)]), 'nav-gnss', 'cannot-tell'),
   byPaper('approval does not say', dossier(paper(null), [supplement(all)]), 'nav-gnss', 'cannot-tell'),

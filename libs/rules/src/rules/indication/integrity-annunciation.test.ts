@@ -19,6 +19,16 @@ const own = typeOf({
   ],
 });
 const silent = typeOf({ ...own, functions: ['gnss'] });
+const opening = (rightOfEyeIn: number) => ({
+  id: 'hole',
+  place: 'centre-stack' as const,
+  widthIn: null,
+  heightIn: null,
+  depthIn: null,
+  rightOfEyeIn,
+  belowEyeIn: 8,
+  eyeDistanceIn: 30,
+});
 const light = (functions: Parameters<typeof unitOf>[0]['functions'] = ['integrity-annunciation']) =>
   unitOf({ id: 'light', ...(functions ? { functions } : {}) });
 const panel = (place: Place | null, units: ReturnType<typeof unitOf>[] = [], port: string | null = null) =>
@@ -85,6 +95,55 @@ testRule(integrityAnnunciation, [
     dossier: panel('copilot-panel', [light()]),
     types: [own],
     at,
+    expect: 'not-met',
+  },
+  // A warning: within the cone that the eye takes in by turning alone, 15 degrees.
+  ...(
+    [
+      ['the manual silent on its place, 14 degrees to the side', 7.5, 'met'],
+      ['the manual silent on its place, 25 degrees to the side', 14, 'not-met'],
+    ] as const
+  ).map(([name, rightOfEyeIn, expect]) => ({
+    name,
+    dossier: dossierOf(panel(null), {
+      configuration: {
+        units: [unitOf({ id: 'gps1', typeId: 'nx', openingId: 'hole' })],
+        openings: [opening(rightOfEyeIn)],
+      },
+    }),
+    types: [typeOf({ ...own, view: null })],
+    at,
+    expect,
+  })),
+  {
+    name: 'out of view, a light hears of it within the data',
+    dossier: panel('copilot-panel', [light()], 'BUS'),
+    types: [
+      typeOf({
+        ...own,
+        ports: [
+          { name: 'BUS', signal: 'data', direction: 'out', standard: 'arinc-429', speed: 12_500, requiredFor: [] },
+        ],
+      }),
+    ],
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'the light hears of another navigator alone',
+    dossier: dossierOf({
+      configuration: {
+        units: [
+          unitOf({ id: 'gps1', typeId: 'nx', place: 'copilot-panel' }),
+          unitOf({ id: 'gps2', typeId: 'nx', place: 'copilot-panel' }),
+          light(),
+        ],
+        links: [linkOf('gps2', 'FLAG', 'light', 'integrity-flag')],
+      },
+    }),
+    types: [own],
+    at,
+    subject: 'gps1',
     expect: 'not-met',
   },
   {

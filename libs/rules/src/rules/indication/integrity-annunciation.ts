@@ -1,3 +1,4 @@
+import type { SignalCode } from '../../catalogue/type.js';
 import type { Chain } from '../../graph/chains.js';
 import type { Facts } from '../../graph/facts.js';
 import type { UnitFacts } from '../../graph/units.js';
@@ -55,13 +56,14 @@ function onOthers(facts: Facts, { source: own }: Chain): readonly Clause[] {
   return told(facts, own).map((each) => met('annunciator-joined', { source, evidence: [each.id] }));
 }
 
+const carriers: readonly (SignalCode | null)[] = ['integrity-flag', 'data'];
+
 /** Units that the navigator tells of its integrity, by a flag of its own or within its data. */
 function told(facts: Facts, own: UnitFacts): readonly UnitFacts[] {
-  const carries = new Set(['integrity-flag', 'data']);
   return facts.links.flatMap((link) => {
     const unit = facts.units.get(link.toUnit);
     return link.fromUnit === own.id &&
-      carries.has(facts.signalOf(link) ?? '') &&
+      carriers.includes(facts.signalOf(link)) &&
       unit?.active &&
       unit.functions.has('integrity-annunciation') &&
       !unit.functions.has('portable-display')

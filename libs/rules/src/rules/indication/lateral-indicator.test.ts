@@ -119,4 +119,13 @@ testRule(lateralIndicator, [
     at: goodDay,
     expect: 'met',
   },
+  {
+    name: 'own display, in no catalogue',
+    dossier: dossierOf({
+      configuration: { units: [unitOf({ id: 'nav2', functions: ['gnss', 'lateral-deviation'] })] },
+    }),
+    at: '2026-03-02T14:00Z',
+    subject: 'nav2>nav2',
+    expect: 'cannot-tell',
+  },
 ]);

@@ -39,7 +39,7 @@ export const lateralIndicator = defineRule(
 );
 
 function judge(chain: Chain): Clause {
-  if (chain.indicator === null || chain.lateral === null) return notMet('lateral-deviation-shown', { source });
+  if (chain.lateral === null) return notMet('lateral-deviation-shown', { source });
   if (chain.indicator !== chain.source)
     return met('lateral-deviation-shown', { source, evidence: chain.lateral.map((link) => link.id) });
   const { type } = chain.source;

@@ -81,6 +81,21 @@ testRule(sourceSelector, [
     message: 'unclear',
   },
   {
+    name: 'two sources joined straight to an indicator of vertical deviation',
+    dossier: graph(
+      [
+        gps,
+        unitOf({ id: 'nav1', functions: ['gs-receiver'] }),
+        unitOf({ id: 'vdi', functions: ['vertical-deviation'] }),
+      ],
+      linkOf('gps1', 'vertical-deviation', 'vdi', 'vertical-deviation'),
+      linkOf('nav1', 'vertical-deviation', 'vdi', 'vertical-deviation'),
+    ),
+    at,
+    subject: 'vdi',
+    expect: 'cannot-tell',
+  },
+  {
     name: 'one source',
     dossier: graph([gps, nav, indicator('di2')], feed('gps1')),
     types,
@@ -99,6 +114,14 @@ testRule(sourceSelector, [
       feed('gps1'),
       feed('nav1'),
     ),
+    types,
+    at,
+    subject: 'cdi1',
+    expect: 'none',
+  },
+  {
+    name: 'an indicator that nothing is joined to',
+    dossier: graph([gps, nav, indicator('di2')]),
     types,
     at,
     subject: 'cdi1',

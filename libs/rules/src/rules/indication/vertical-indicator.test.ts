@@ -124,4 +124,17 @@ testRule(verticalIndicator, [
     at,
     expect: 'none',
   },
+  {
+    name: 'own display, in no catalogue',
+    dossier: graph([unitOf({ id: 'nav2', functions: ['gnss', 'lateral-deviation', 'vertical-deviation'] })]),
+    at,
+    subject: 'nav2>nav2',
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'a localizer without glide slope guides nobody down',
+    dossier: graph([unitOf({ id: 'nav1', functions: ['loc-receiver'] })]),
+    at,
+    expect: 'none',
+  },
 ]);

@@ -50,7 +50,7 @@ function guidesDown({ source: { functions } }: Chain): readonly Capability[] {
 }
 
 function judge(chain: Chain): Clause {
-  if (chain.indicator === null || chain.vertical === null) return notMet('vertical-deviation-shown', { source });
+  if (chain.vertical === null) return notMet('vertical-deviation-shown', { source });
   if (chain.indicator !== chain.source)
     return met('vertical-deviation-shown', { source, evidence: chain.vertical.map((link) => link.id) });
   const { type } = chain.source;

@@ -50,6 +50,18 @@ testRule(vfrLimitedPlacard, [
     at,
     expect: 'cannot-tell',
   },
+  {
+    name: 'placard of another unit',
+    dossier: unit(vfr, [placard({ unitId: 'gps2' })], true),
+    at,
+    expect: 'not-met',
+  },
+  {
+    name: 'one of nobody knows which unit, and its own',
+    dossier: unit(vfr, [placard({ id: 'p0', unitId: null }), placard()]),
+    at,
+    expect: 'met',
+  },
   { name: 'limited, no placard recorded', dossier: unit(vfr, []), at, expect: 'cannot-tell' },
   { name: 'limited, no placard on a complete list', dossier: unit(vfr, [], true), at, expect: 'not-met' },
   { name: 'another placard', dossier: unit(vfr, [placard({ kind: 'inoperative' })], true), at, expect: 'not-met' },

@@ -207,6 +207,12 @@ testRule(annualInspection, [
     at: '2025-06-01T12:00Z',
     expect: 'not-applicable',
   },
+  ...(['light-sport', 'provisional'] as const).map((certificate) => ({
+    name: `${certificate}: 91.409(c)(1)`,
+    dossier: dossierOf({ configuration: { aircraft: { certificate } } }, annual()),
+    at: '2026-06-01T12:00Z',
+    expect: 'not-applicable' as const,
+  })),
   {
     name: 'certificate unknown, annual in date',
     dossier: dossierOf({ meters: timeInService }, annual()),

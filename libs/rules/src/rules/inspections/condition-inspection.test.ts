@@ -107,6 +107,20 @@ testRule(conditionInspection, [
   },
   { name: 'experimental, nothing recorded', dossier: of('experimental', 12, null), at: soon, expect: 'cannot-tell' },
   { name: 'standard', dossier: of('standard', null, null), at: soon, expect: 'not-applicable', message: 'not-asked' },
+  {
+    name: 'standard, inspected all the same: nothing falls due',
+    dossier: of('standard', 12),
+    at: soon,
+    expect: 'not-applicable',
+    due: [],
+  },
+  {
+    name: 'what falls due of a light-sport aircraft',
+    dossier: of('light-sport', 6),
+    at: soon,
+    expect: 'met',
+    due: [{ what: 'condition-inspection', lastGoodDay: '2027-07-31' }],
+  },
   { name: 'certificate not recorded, inspected', dossier: of(null, 12), at: soon, expect: 'met' },
   { name: 'certificate not recorded, no interval', dossier: of(null, null), at: soon, expect: 'cannot-tell' },
   {

@@ -64,8 +64,8 @@ export const conditionInspection = defineRule(
 function intervalOf(facts: Facts): { readonly months: number | null; readonly source: SourceRef } {
   const { aircraft, authority } = facts.dossier.configuration;
   if (aircraft.certificate === 'light-sport') return { months: lightSport.value, source: lightSport.source };
-  const own = authority?.conditionInspectionMonths ?? null;
-  if (own === null || authority === null) return { months: null, source: notInTheRule };
+  if (authority?.conditionInspectionMonths == null) return { months: null, source: notInTheRule };
+  const { conditionInspectionMonths: own } = authority;
   const source = maker(authority.document.title, 'condition inspection');
   // Certificate not recorded: what satisfies both texts.
   return { months: aircraft.certificate === null ? Math.min(own, lightSport.value) : own, source };

@@ -474,6 +474,13 @@ testRule(directives, [
   },
   {
     ...base,
+    name: 'open, though an entry is named: what the entry lacks is not the question',
+    dossier: aircraft([directive({ state: 'open' })], [entry({ outcome: 'failed' })]),
+    expect: 'not-met',
+    message: 'open',
+  },
+  {
+    ...base,
     name: 'open, its time has not come',
     dossier: aircraft([directive({ state: 'open', recordId: null, ...due('date', '2026-03-31', null) })]),
     at: lastMinute,
@@ -614,6 +621,16 @@ testRule(directives, [
     dossier: aircraft([], [], {
       ...stated('2026-02-02'),
       configuration: { units: [unitOf({ id: 'gps1', functions: ['gnss'], fitted: { date: '2026-02-02', at: null } })] },
+    }),
+    at,
+    subject: 'unit:gps1',
+    expect: 'none',
+  },
+  {
+    name: 'a unit of which nobody knows when it was fitted',
+    dossier: aircraft([], [], {
+      ...stated('2026-02-01'),
+      configuration: { units: [unitOf({ id: 'gps1', functions: ['gnss'] })] },
     }),
     at,
     subject: 'unit:gps1',

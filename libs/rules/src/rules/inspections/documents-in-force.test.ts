@@ -71,6 +71,13 @@ testRule(documentsInForce, [
     subject: 'rl',
     expect: 'not-met',
   },
+  ...(['flight-manual', 'operating-limitations'] as const).map((kind) => ({
+    name: `${kind.replace('-', ' ')} without an end by date`,
+    dossier: of(paper({ id: 'book', kind, expires: null })),
+    at,
+    subject: 'book',
+    expect: 'met' as const,
+  })),
   {
     name: 'an experimental aircraft has operating limitations in place of a manual',
     dossier: dossierOf({ configuration: { aircraft: { certificate: 'experimental' } } }),

@@ -110,14 +110,14 @@ export const hundredHourInspection = defineRule(
  * Counted from when it was done, or from when it was due where it was done late: so the rule says of the allowance, and so the
  * stricter reading goes for an overrun without it, on which the text is silent and owners and lawyers differ.
  */
-function withinHundredHours(facts: Facts, regime: Regime): Recurring {
+function withinHundredHours(facts: Facts, regime: Regime): Pick<Recurring, 'clause' | 'governing' | 'at' | 'due'> {
   const { by, kinds } = regime;
   const entries = accomplished(facts, kinds, 'aircraft', { by, outcomes: ['approved'], also: byKindOfInspection });
   const meter = facts.dossier.meters.timeInService;
   const none = unknown('hundred-hour-recorded', ['status.records'], { source: regime.source });
   if (meter === null) {
     const clause = unknown('time-in-service-meter-stated', ['meters.timeInService'], { source: cfr('1.1') });
-    return { clause, governing: null, lastGood: null, at: null, next: [], due: [] };
+    return { clause, governing: null, at: null, due: [] };
   }
   const source = (record: RecordHead) => (allowed(record, meter, regime) ? regime.source : lateWithoutAllowance);
   return recurring(facts, entries, every(meter), {

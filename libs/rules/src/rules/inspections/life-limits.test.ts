@@ -209,6 +209,14 @@ testRule(lifeLimits, [
     expect: 'cannot-tell',
   },
   {
+    name: 'ten years or 1,200 h, whichever comes first',
+    dossier: life(['years', 'hours']),
+    at: '2026-05-21T12:00Z',
+    hoursAhead: 101,
+    expect: 'not-met',
+    data: { retire: '2026-05-31 or 4100 h' },
+  },
+  {
     name: 'a point stated beside the life ends it earlier',
     dossier: life(['hours'], {}, { retireBy: { by: 'meter', date: null, meter: 'tach', at: 409_900 } }),
     at: '2026-05-21T12:00Z',

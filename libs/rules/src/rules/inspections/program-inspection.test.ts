@@ -60,6 +60,21 @@ testRule(programInspection, [
     at,
     expect: 'cannot-tell',
   },
+  { name: 'passed, as some programs say it', dossier: of(selected, { outcome: 'passed' }), at, expect: 'met' },
+  {
+    name: 'what falls due under a selected program',
+    dossier: of(selected, { expires: '2026-02-28' }),
+    at,
+    expect: 'met',
+    due: [{ what: 'program-inspection', lastGoodDay: '2026-02-28' }],
+  },
+  {
+    name: 'no program any more, though inspected under one: nothing falls due by it',
+    dossier: of({ ...twin, program: null }),
+    at,
+    expect: 'not-met',
+    due: [],
+  },
   { name: 'signed by a pilot', dossier: of(selected, { agency: pilot }), at, expect: 'not-met' },
   {
     name: 'multiengine turboprop without a program',
@@ -165,5 +180,12 @@ testRule(programInspection, [
     dossier: of({ kind: 'helicopter', engine: 'turboshaft', engineCount: 2 }, null),
     at,
     expect: 'not-applicable',
+  },
+  {
+    name: 'one reciprocating engine under a selected program, inspected: nothing falls due by it',
+    dossier: of({ ...selected, engine: 'reciprocating', engineCount: 1, maxWeightLb: 2300 }),
+    at,
+    expect: 'not-applicable',
+    due: [],
   },
 ]);

@@ -61,6 +61,7 @@ testRule(progressiveInspection, [
     expect: 'cannot-tell',
     message: 'unclear',
   },
+  { name: 'passed', dossier: of({ outcome: 'passed' }), at: '2025-06-01T12:00Z', expect: 'met' },
   { name: 'no complete inspection recorded', dossier: of(null), at: '2025-06-01T12:00Z', expect: 'cannot-tell' },
   {
     name: 'no program',

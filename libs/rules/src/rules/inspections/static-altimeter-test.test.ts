@@ -293,6 +293,17 @@ testRule(staticAltimeterTest, [
     expect: 'cannot-tell',
   },
   {
+    name: 'an altimeter that sends its altitude to a transponder, not known to report it, is asked for its own test alone',
+    dossier: of([bench('2024-02-10')], {
+      units: [altimeter, transponder],
+      links: [linkOf('alt1', 'altitude-serial', 'xp1', 'altitude-serial')],
+      staticSystems: [system],
+    }),
+    at: '2025-06-01T12:00Z',
+    subject: 'alt1',
+    expect: 'met',
+  },
+  {
     name: 'deactivated altimeter: not in use',
     dossier: of([], {
       units: [

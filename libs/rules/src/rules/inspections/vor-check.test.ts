@@ -221,6 +221,14 @@ testRule(vorCheck, [
     expect: 'not-met',
   },
   {
+    name: 'dual, entered about the navigator too',
+    dossier: of(check(dualVorCheck(118, 119), { subjects: ['nav1', 'com1', 'nav2'] })),
+    at: soon,
+    flight: ifr,
+    subject: 'nav1',
+    expect: 'met',
+  },
+  {
     name: 'dual, the other receiver was taken out since',
     dossier: of(check(dualVorCheck(118, 119), { subjects: ['nav1', 'nav9'] })),
     at: soon,
@@ -304,6 +312,13 @@ testRule(vorCheck, [
     at: soon,
     flight: ifr,
     expect: 'not-met',
+  },
+  {
+    name: 'procedure signed by nobody recorded',
+    dossier: of(procedure({ agency: null })),
+    at: soon,
+    flight: ifr,
+    expect: 'cannot-tell',
   },
   {
     name: 'procedure lapsed, check in date',

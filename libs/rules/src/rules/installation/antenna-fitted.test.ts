@@ -51,6 +51,13 @@ testRule(antennaFitted, [
     expect: 'met',
   },
   {
+    name: 'a receiver of VOR alone needs it too',
+    dossier: fitted([unitOf({ id: 'nav2', functions: ['vor-receiver'] })], [antenna('vor-loc', ['nav2'])]),
+    at,
+    subject: 'nav2:vor-loc',
+    expect: 'met',
+  },
+  {
     name: 'glide slope antenna',
     dossier: fitted([radio], [antenna('glide-slope', ['nav1'])]),
     at,

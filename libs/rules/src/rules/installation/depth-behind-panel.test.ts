@@ -46,6 +46,14 @@ testRule(depthBehindPanel, [
     message: 'too-deep',
   },
   { name: 'manual silent', dossier: panel({ typeId: 'silent' }), types, at, expect: 'cannot-tell', message: 'unclear' },
+  {
+    name: 'in the opening, though its manual gives it no face',
+    dossier: panel({ typeId: 'box' }),
+    types: [...types, typeOf({ id: 'box', functions: ['gnss'] })],
+    at,
+    expect: 'cannot-tell',
+    data: { depthIn: null },
+  },
   { name: 'free space not measured', dossier: panel({ typeId: 'fits' }, null), types, at, expect: 'cannot-tell' },
   { name: 'not catalogued', dossier: panel({ functions: ['com'] }), at, expect: 'cannot-tell' },
   {
@@ -62,4 +70,11 @@ testRule(depthBehindPanel, [
     expect: 'cannot-tell',
   },
   { name: 'remote', dossier: panel({ typeId: 'fits', openingId: null, place: 'remote' }), types, at, expect: 'none' },
+  {
+    name: 'a box without a face, in no opening',
+    dossier: panel({ typeId: 'box', openingId: null, place: null }),
+    types: [...types, typeOf({ id: 'box', functions: ['gnss'] })],
+    at,
+    expect: 'none',
+  },
 ]);

@@ -90,6 +90,23 @@ testRule(fitsTheOpening, [
     expect: 'cannot-tell',
   },
   {
+    name: 'a box without a face, its place not recorded, is in no opening',
+    dossier: panel([inStack('a', 'slim'), unitOf({ id: 'b', typeId: 'box' })]),
+    types: [...types, typeOf({ id: 'box', functions: ['audio'] })],
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'said to be in the opening, though its manual gives it no face',
+    dossier: panel([inStack('a', 'slim'), inStack('b', 'box')]),
+    types: [...types, typeOf({ id: 'box', functions: ['audio'] })],
+    at,
+    expect: 'cannot-tell',
+    data: { heightIn: 1.6 },
+    // Without the opening it is a box somewhere else, as its manual says.
+    states: ['configuration.units.1.openingId'],
+  },
+  {
     name: 'a remote unit is in no opening',
     dossier: panel([inStack('a', 'slim'), inStack('b', 'slim', { openingId: null, place: 'remote' })]),
     types,

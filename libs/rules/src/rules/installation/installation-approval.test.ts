@@ -78,6 +78,14 @@ testRule(installationApproval, [
     expect: 'none',
   },
   {
+    name: 'a radio with an audio panel in it, nothing recorded',
+    dossier: dossierOf({
+      configuration: { units: [unitOf({ id: 'com1', functions: ['com', 'audio', 'altimeter'] })] },
+    }),
+    at,
+    expect: 'cannot-tell',
+  },
+  {
     name: 'an altimeter is no avionics unit',
     dossier: dossierOf({ configuration: { units: [unitOf({ id: 'alt1', functions: ['altimeter'] })] } }),
     at,

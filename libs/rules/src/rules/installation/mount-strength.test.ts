@@ -128,6 +128,12 @@ testRule(mountStrength, [
   { name: 'one direction not recorded', dossier: aircraft({ sideLb: null }), at, expect: 'cannot-tell' },
   { name: 'mass not recorded', dossier: aircraft({}, car3, {}, { massLb: null }), at, expect: 'cannot-tell' },
   {
+    name: 'a mass that no unit has',
+    dossier: aircraft({ forwardLb: 1e6, upLb: 1e6, sideLb: 1e6, downLb: 1e6 }, car3, {}, { massLb: 10_001 }),
+    at,
+    expect: 'cannot-tell',
+  },
+  {
     name: 'mass by its manual',
     dossier: aircraft({}, car3, {}, { massLb: null, typeId: 'gx', functions: [] }),
     types: [typeOf({ id: 'gx', functions: ['gnss'], massLb: 7.01 })],

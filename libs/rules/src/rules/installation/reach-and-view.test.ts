@@ -125,6 +125,36 @@ testRule(reachAndView, [
     expect: 'none',
   },
   {
+    name: 'an uncatalogued unit in the panel',
+    dossier: aircraft({ typeId: null, functions: ['transponder'] }),
+    types,
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'what is held in the hand sits nowhere',
+    dossier: aircraft({ typeId: null, functions: ['gnss', 'portable-display'] }),
+    types,
+    at,
+    expect: 'none',
+  },
+  {
+    name: 'a radio that annunciates too is judged with the annunciators',
+    dossier: aircraft({ typeId: null, functions: ['com', 'source-annunciation'] }),
+    types,
+    at,
+    expect: 'none',
+  },
+  {
+    name: 'one of two openings',
+    dossier: dossierOf(aircraft({ offsetIn: null }), {
+      configuration: { openings: [opening({}), opening({ id: 'o2', place: 'pilot-panel' })] },
+    }),
+    types,
+    at,
+    expect: 'met',
+  },
+  {
     name: 'an indicator is judged by its own rule',
     dossier: aircraft({ typeId: 'needle' }),
     types,

@@ -115,6 +115,22 @@ testRule(linkApproved, [
     at,
     expect: 'cannot-tell',
   },
+  {
+    name: 'covered by a document whose revision is not recorded',
+    dossier: joined({
+      cover: { by: 'installation-approval', document: { ...drawing, revision: null }, acceptedBy: null },
+    }),
+    types: [navigator(null, false), indicator],
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'the list names another indicator for this signal',
+    dossier: joined(),
+    types: [typeOf({ ...navigator(null), pairs: [{ ...pair(null), family: 'di9' }] }), indicator],
+    at,
+    expect: 'cannot-tell',
+  },
   { name: 'forty years old and in no catalogue', dossier: uncatalogued(null), at, expect: 'cannot-tell' },
   {
     name: 'accepted as found by a named person',

@@ -88,7 +88,9 @@ function coverClause(cover: NonNullable<Link['cover']>, path: string): Clause {
   if (cover.by === 'as-found') return accepted(cover.acceptedBy, `${path}.acceptedBy`);
   return cover.document === null
     ? unknown('covered-by-installation-approval', [`${path}.document`], { source: silent })
-    : met('covered-by-installation-approval', { source: maker(cover.document.title, cover.document.revision ?? '') });
+    : met('covered-by-installation-approval', {
+        source: maker(cover.document.title, cover.document.revision ?? 'revision not recorded'),
+      });
 }
 
 function nameOf(facts: Facts, unitId: string): string {

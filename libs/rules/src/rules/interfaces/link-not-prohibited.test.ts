@@ -172,6 +172,15 @@ testRule(linkNotProhibited, [
     expect: 'met',
   },
   {
+    name: 'a limitation of another kind forbids no chain, near joint',
+    dossier: graph([display, traffic], ['a', 'b'], ['c', 'b']),
+    types: [source(limit({ kind: 'not-both', functions: ['traffic-display'], beyond: ['active-traffic'] })), ...others],
+    at,
+    subject: 'a-b',
+    expect: 'met',
+    data: { paragraph: null },
+  },
+  {
     name: 'the joint itself is no chain',
     dossier: graph([unitOf({ id: 'b', typeId: 'td' })], ['a', 'b'], ['b', 'a']),
     types: [source(limit({ kind: 'no-chain', functions: ['traffic-display'], beyond: ['gnss'] })), ...others],

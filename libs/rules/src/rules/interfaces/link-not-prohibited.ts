@@ -1,9 +1,8 @@
 import type { FunctionCode, Limitation } from '../../catalogue/type.js';
-import type { Link } from '../../dossier/installation.js';
 import type { Facts } from '../../graph/facts.js';
 import type { UnitFacts } from '../../graph/units.js';
 import { allOf, met, notMet, unknown } from '../../verdict/build.js';
-import type { Clause } from '../../verdict/clause.js';
+import type { Leaf } from '../../verdict/clause.js';
 import { maker, practice } from '../cite.js';
 import { advice, lostThrough, planAndRelease } from '../effects.js';
 import { defineRule } from '../rule.js';
@@ -33,10 +32,10 @@ export const linkNotProhibited = defineRule(
       const from = facts.units.get(link.fromUnit);
       const to = facts.units.get(link.toUnit);
       if (!from || !to) return [];
-      const bans = bansOn(facts, link);
-      const strict = bans.some((each) => each.clause.is === 'leaf' && each.clause.inside !== 'met');
+      const bans = bansOn(facts, from, to);
+      const strict = bans.some((each) => each.clause.inside !== 'met');
       const unread = [from, to].filter((each) => each.type === null);
-      const first = bans.find((each) => each.clause.is === 'leaf' && each.clause.inside === 'not-met') ?? bans[0];
+      const first = bans.find((each) => each.clause.inside === 'not-met') ?? bans[0];
       return [
         {
           subject: link.id,
@@ -68,15 +67,19 @@ export const linkNotProhibited = defineRule(
 interface Ban {
   /** Null: nothing is known of a unit one joint further, whose manual may forbid the chain. */
   readonly limitation: Limitation | null;
-  readonly clause: Clause;
+  readonly clause: Leaf;
 }
 
-/** Limitations that could bear on the link, each judged: of its ends, and of units one joint further that forbid the chain through it. */
-function bansOn(facts: Facts, link: Link): readonly Ban[] {
+/** Limitations that could bear on a joint of the two, each judged: of its ends, and of units one joint further that forbid the chain through it. */
+function bansOn(facts: Facts, from: UnitFacts, to: UnitFacts): readonly Ban[] {
   const found: Ban[] = [];
   const judge = (limitation: Limitation, path: readonly (readonly [UnitFacts, readonly FunctionCode[]])[]) =>
     found.push({ limitation, clause: banClause(limitation, path) });
-  for (const [own, other] of bothWays(facts, link)) {
+  const bothWays = [
+    [from, to],
+    [to, from],
+  ] as const;
+  for (const [own, other] of bothWays) {
     for (const limitation of own.type?.limitations ?? []) {
       if (limitation.kind === 'no-link') judge(limitation, [[other, limitation.functions]]);
       if (limitation.kind === 'no-chain') {
@@ -105,17 +108,6 @@ function bansOn(facts: Facts, link: Link): readonly Ban[] {
   return found;
 }
 
-function bothWays(facts: Facts, link: Link): readonly (readonly [UnitFacts, UnitFacts])[] {
-  const from = facts.units.get(link.fromUnit);
-  const to = facts.units.get(link.toUnit);
-  return from && to
-    ? [
-        [from, to],
-        [to, from],
-      ]
-    : [];
-}
-
 function neighbours(facts: Facts, of: UnitFacts, except: UnitFacts): readonly UnitFacts[] {
   const ids = facts.links.flatMap((link) =>
     link.fromUnit === of.id ? [link.toUnit] : link.toUnit === of.id ? [link.fromUnit] : [],
@@ -124,13 +116,13 @@ function neighbours(facts: Facts, of: UnitFacts, except: UnitFacts): readonly Un
 }
 
 /** Forbidden where every step has one of its functions; a unit of which nothing at all is known may have any. */
-function banClause(limitation: Limitation, path: readonly (readonly [UnitFacts, readonly FunctionCode[]])[]): Clause {
+function banClause(limitation: Limitation, path: readonly (readonly [UnitFacts, readonly FunctionCode[]])[]): Leaf {
   const source = maker(limitation.document, limitation.paragraph);
-  const steps = path.map(([unit, functions]) =>
-    functions.some((each) => unit.functions.has(each)) ? 'meant' : unit.functions.size === 0 ? 'unknown' : 'other',
+  const isMeant = path.map(([unit, functions]) =>
+    unit.functions.size === 0 ? null : functions.some((each) => unit.functions.has(each)),
   );
-  if (steps.includes('other')) return met('limitation-kept', { source });
-  if (!steps.includes('unknown')) return notMet('limitation-kept', { source });
+  if (isMeant.includes(false)) return met('limitation-kept', { source });
+  if (!isMeant.includes(null)) return notMet('limitation-kept', { source });
   const unknownUnits = path.flatMap(([unit]) =>
     unit.functions.size === 0 ? [`configuration.units.${unit.id}.typeId`] : [],
   );

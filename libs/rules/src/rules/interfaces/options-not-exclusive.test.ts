@@ -143,6 +143,15 @@ testRule(optionsNotExclusive, [
     expect: 'met',
   },
   {
+    name: 'what must be off in other units may be on in this one',
+    dossier: dossierOf({
+      configuration: { units: [unitOf({ id: 'm', typeId: 'dx', options: [shown('on'), correlated('on')] })] },
+    }),
+    types: [typeOf({ ...across[0]!, functions: ['traffic-display', 'correlated-traffic'] })],
+    at,
+    expect: 'met',
+  },
+  {
     name: 'one is off, written with blanks around it',
     dossier: unit(active(' Off '), correlated('on')),
     types: [excluded],

@@ -90,6 +90,35 @@ testRule(portableLinkNotPrimary, [
   },
   { name: 'joined to nothing', dossier: graph([navigator(), tablet()], []), at, expect: 'none' },
   {
+    name: 'joined to nothing, beside units that are joined',
+    dossier: graph([navigator(), tablet(), indicator], [joint('cdi1', 'lateral-deviation')]),
+    at,
+    expect: 'none',
+  },
+  {
+    name: 'the fitted indicator takes lateral deviation through a selector',
+    dossier: graph(
+      [navigator(), tablet('lateral-deviation'), indicator, unitOf({ id: 'sel1', functions: ['source-selector'] })],
+      [
+        joint('tab1', 'lateral-deviation'),
+        joint('sel1', 'lateral-deviation'),
+        linkOf('sel1', 'lateral-deviation', 'cdi1', 'lateral-deviation'),
+      ],
+    ),
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'the fitted indicator takes vertical deviation only',
+    dossier: graph(
+      [navigator(), tablet('lateral-deviation'), indicator],
+      [joint('tab1', 'lateral-deviation'), joint('cdi1', 'vertical-deviation')],
+    ),
+    at,
+    expect: 'not-met',
+    data: { shown: 'lateral deviation' },
+  },
+  {
     name: 'a fitted display is no portable one',
     dossier: graph([navigator(), indicator], [joint('cdi1', 'lateral-deviation')]),
     at,

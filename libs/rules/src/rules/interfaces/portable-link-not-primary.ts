@@ -74,8 +74,8 @@ function showsOnChain(
   chain: Facts['chains'][number],
   code: 'lateral-deviation' | 'vertical-deviation' | 'integrity-annunciation',
 ): boolean {
-  if (code === 'lateral-deviation') return chain.indicator !== null && chain.lateral !== null;
-  if (code === 'vertical-deviation') return chain.indicator !== null && chain.vertical !== null;
+  if (code === 'lateral-deviation') return chain.lateral !== null;
+  if (code === 'vertical-deviation') return chain.vertical !== null;
   if (chain.source.functions.has(code)) return true;
   return facts.links.some((link) => {
     const told = facts.units.get(link.toUnit);

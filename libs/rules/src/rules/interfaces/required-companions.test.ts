@@ -112,6 +112,52 @@ testRule(requiredCompanions, [
     expect: 'not-met',
   },
   {
+    name: 'joined the other way round',
+    dossier: dossierOf(stated, {
+      configuration: { units: [own, lamp()], links: [linkOf('ann1', 'data', 'gps1', 'data')] },
+    }),
+    types: [navigator()],
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'fitted, and joined both ways to another unit only',
+    dossier: dossierOf(stated, {
+      configuration: {
+        units: [own, lamp(), unitOf({ id: 'gps2', functions: ['gnss'] })],
+        links: [linkOf('gps2', 'data', 'ann1', 'data'), linkOf('ann1', 'data', 'gps2', 'data')],
+      },
+    }),
+    types: [navigator()],
+    at,
+    expect: 'not-met',
+  },
+  {
+    name: 'of several functions that will do, one is enough',
+    dossier: dossierOf(aircraft(lamp()), stated),
+    types: [navigator({ beyond: ['source-annunciation', 'integrity-annunciation'] })],
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'what another of its functions needs is no question of this one',
+    dossier: dossierOf(aircraft(lamp()), stated),
+    types: [
+      typeOf({
+        id: 'nx',
+        functions: ['gnss', 'com'],
+        limitations: [
+          limitationOf({ kind: 'requires', functions: ['gnss'], beyond: ['integrity-annunciation'] }),
+          limitationOf({ kind: 'requires', functions: ['com'], beyond: ['audio'] }),
+        ],
+      }),
+    ],
+    at,
+    subject: 'gps1:gnss',
+    expect: 'met',
+    data: { wanted: 'integrity annunciation' },
+  },
+  {
     name: 'a function that it does not have',
     dossier: aircraft(lamp()),
     types: [navigator({ functions: ['dme'] })],
@@ -152,5 +198,16 @@ testRule(requiredCompanions, [
     expect: 'not-met',
     message: 'missing',
     data: { wanted: 'source annunciation', document: 'Bulletin 4' },
+  },
+  {
+    name: 'switched off for good, it needs nothing',
+    dossier: dossierOf(stated, {
+      configuration: {
+        units: [{ ...own, deactivated: { since: { date: '2026-01-05', at: null }, placarded: true, recorded: true } }],
+      },
+    }),
+    types: [navigator()],
+    at,
+    expect: 'none',
   },
 ]);

@@ -84,6 +84,23 @@ testRule(requiredPortsJoined, [
     expect: 'met',
   },
   {
+    name: 'an indicator whose port for glide slope is open costs what passes it',
+    dossier: dossierOf(trainer(), {
+      configuration: {
+        links: trainer().configuration.links.filter(({ toUnit, toPort }) => toUnit !== 'cdi2' || toPort !== 'VERT'),
+      },
+    }),
+    types: Object.values(trainerTypes).map((type) =>
+      type.id === 'di1'
+        ? { ...type, ports: type.ports.map((port) => ({ ...port, requiredFor: ['vertical-deviation' as const] })) }
+        : type,
+    ),
+    at: goodDay,
+    subject: 'cdi2:vertical-deviation',
+    expect: 'not-met',
+    data: { port: 'VERT' },
+  },
+  {
     name: 'ports of the same names of another unit are joined, its own are not',
     dossier: dossierOf(
       {

@@ -122,6 +122,7 @@ testRule(signalsCompatible, [
   { name: '20 receivers', dossier: fan(20), types: types(bus, bus), at, expect: 'met' },
   { name: '21 receivers', dossier: fan(21), types: types(bus, bus), at, expect: 'not-met' },
   { name: 'one end not catalogued', dossier: one(), types: types({}, {}).slice(0, 1), at, expect: 'cannot-tell' },
+  { name: 'the other end not catalogued', dossier: one(), types: types({}, {}).slice(1), at, expect: 'cannot-tell' },
   {
     name: 'one end not catalogued, and the other is an input',
     dossier: one(),

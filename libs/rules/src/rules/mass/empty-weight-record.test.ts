@@ -144,6 +144,12 @@ testRule(emptyWeightRecord, [
     expect: 'not-met',
     data: { shiftIn: 0.02 },
   },
+  {
+    name: 'helicopter: the arm of a change is not recorded, its range is',
+    dossier: aircraft({ envelope: range, changesSince: [change(0.5, null)] }, [], 'helicopter'),
+    at,
+    expect: 'cannot-tell',
+  },
   { name: 'unit fitted on the day of the revision', dossier: aircraft({}, [fitted('2024-02-01')]), at, expect: 'met' },
   {
     name: 'unit fitted the day after, its weight nowhere',

@@ -26,18 +26,11 @@ export const equipmentListCurrent = defineRule(
   },
   (facts) => {
     const { mass } = facts.dossier.configuration;
-    const clauses = mass === null ? [] : [...changesListed(mass), ...unitsListed(facts, mass)];
     return [
       {
         subject: 'aircraft',
         clause:
-          mass === null
-            ? unknown('equipment-list-known', ['configuration.mass'], { source })
-            : allOf(
-                'every-change-listed',
-                clauses.length > 0 ? clauses : [revised(mass, mass.revisedOn)],
-                'cannot-tell',
-              ),
+          mass === null ? unknown('equipment-list-known', ['configuration.mass'], { source }) : judge(facts, mass),
         messages: { met: 'current', 'not-met': 'revise', 'cannot-tell': 'unclear', 'not-applicable': 'current' },
         data: {
           revisedOn: mass?.equipmentListRevisedOn ?? null,
@@ -52,6 +45,11 @@ export const equipmentListCurrent = defineRule(
     ];
   },
 );
+
+function judge(facts: Facts, mass: Mass): Clause {
+  const clauses = [...changesListed(mass), ...unitsListed(facts, mass)];
+  return allOf('every-change-listed', clauses.length > 0 ? clauses : [revised(mass, mass.revisedOn)], 'cannot-tell');
+}
 
 function changesListed(mass: Mass): readonly Clause[] {
   return mass.changesSince.map((each, index) =>

@@ -212,6 +212,21 @@ testRule(loadedExtremes, [
     data: { forwardPercent: null },
   },
   {
+    // 11.191 in and 21.330 in, from 5 in on a chord of 50 in.
+    name: 'a leading edge aft of the datum',
+    dossier: aircraft({ envelope: envelope({ leadingEdgeIn: 5 }) }),
+    at,
+    expect: 'met',
+    message: 'within-chord',
+    data: { forwardPercent: 12.38, aftPercent: 32.66 },
+  },
+  {
+    name: 'a change of a weight that no aircraft has',
+    dossier: aircraft({ changesSince: [radio(10.6, 1_000_001)] }),
+    at,
+    expect: 'cannot-tell',
+  },
+  {
     name: 'a leading edge where no aircraft has it',
     dossier: aircraft({ envelope: envelope({ leadingEdgeIn: -10_001 }) }),
     at,
