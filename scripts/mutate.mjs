@@ -40,13 +40,21 @@ await command(async () => {
     const wayOut = 'mend what it names above; the tests must pass before a change is tried on them.';
     throw new StepError('The changes could not be tried.', wayOut, String(error));
   }
-  const places = record(JSON.parse(readFileSync(inRoot(report), 'utf8')), {
+  const { places, stale } = record(JSON.parse(readFileSync(inRoot(report), 'utf8')), {
     wanted: (wanted.length === 0 ? [home] : wanted).map((place) => place.replace(/\/$/, '')),
     isMutated,
     day: new Date().toISOString().slice(0, 10),
     percent: Number(process.env.SAMPLE ?? 100),
   });
   console.log(`Written to docs/mutation.md: ${places.join(', ') || 'nothing, because no folder was tried whole'}.`);
+  if (stale.length === 0) return;
+  throw new StepError(
+    'Some reasons of scripts/mutate/reasons explain nothing: their code is gone or changed, or a test notices the change by now.',
+    'take them out, or write them anew for the code as it is.',
+    stale
+      .map(({ file, code, replacement }) => `${file}: ${code}${replacement === undefined ? '' : ` to ${replacement}`}`)
+      .join('\n'),
+  );
 });
 
 /** Whether a file of the library is one that gets changed. */

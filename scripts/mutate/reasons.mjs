@@ -1,3 +1,8 @@
+import { existsSync, readdirSync } from 'node:fs';
+import { basename } from 'node:path';
+import { inRoot } from '../lib/paths.mjs';
+import { home } from './about.mjs';
+
 /**
  * Why a change that no test notices makes no difference, by kinds that come back in many places. `code` is what was changed, `line` the
  * line that it stands in. What fits none is listed on the page as wanting a test or a reason.
@@ -32,6 +37,35 @@ const kinds = [
   },
 ];
 
-export function reasonFor(mutant) {
-  return kinds.find(({ fits }) => fits(mutant))?.reason ?? null;
+/**
+ * Why one single change makes no difference: files of `reasons/`, each a list of `{ file, code, replacement?, line?, reason }`. `file` is
+ * below `libs/rules/src`, `code` what was changed, `replacement` what it was changed to (any, if left out), `line` some text of its line.
+ */
+const folder = 'scripts/mutate/reasons';
+const names = readdirSync(inRoot(folder)).map((file) => basename(file, '.mjs'));
+const loaded = await Promise.all(names.map((name) => import(`./reasons/${name}.mjs`)));
+export const singles = loaded.flatMap((each) => each.default);
+
+export function reasonFor(mutant, list = singles) {
+  const found = kinds.find(({ fits }) => fits(mutant)) ?? list.find((single) => isOf(single, mutant));
+  return found?.reason ?? null;
+}
+
+/** Single reasons for nothing: the code is gone or was changed, or a test notices by now. `survivors` are all those of `files`. */
+export function staleReasons(survivors, files, list = singles) {
+  const isTried = ({ file }) => files.includes(home + file) || !existsSync(inRoot(home + file));
+  return list.filter((single) => isTried(single) && !survivors.some((mutant) => isOf(single, mutant)));
+}
+
+function isOf({ file, code, replacement, line }, mutant) {
+  return (
+    home + file === mutant.file &&
+    oneLine(code) === oneLine(mutant.code) &&
+    (replacement === undefined || oneLine(replacement) === oneLine(mutant.replacement ?? '')) &&
+    (line === undefined || mutant.line.includes(line))
+  );
+}
+
+function oneLine(text) {
+  return text.replaceAll(/\s+/g, ' ').trim();
 }

@@ -2,7 +2,7 @@ import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join, sep } from 'node:path';
 import { inRoot } from '../lib/paths.mjs';
 import { home, placeOf } from './about.mjs';
-import { reasonFor } from './reasons.mjs';
+import { reasonFor, staleReasons } from './reasons.mjs';
 import { inSample, intervalOf } from './sample.mjs';
 
 const page = 'docs/mutation.md';
@@ -21,10 +21,11 @@ const columns = [
 
 /**
  * Writes what a run found into the page: the folders that it tried whole, or of which it drew a sample of so many percent; the others
- * stay as they were measured.
+ * stay as they were measured. Returns their names, and the single reasons that fit nothing (which a sample cannot tell).
  */
 export function record(report, { wanted, isMutated, day, percent }) {
-  const whole = wholePlaces(report, wanted, isMutated).map(([place, mutants]) => [
+  const tried = triedPlaces(report);
+  const whole = wholePlaces(tried, wanted, isMutated).map(([place, mutants]) => [
     place,
     mutants.filter((each) => inSample(each, percent)),
   ]);
@@ -36,10 +37,15 @@ export function record(report, { wanted, isMutated, day, percent }) {
     sections.set(place, survivorsOf(mutants));
   }
   writeFileSync(inRoot(page), pageOf(rows, sections));
-  return whole.map(([place]) => place);
+  const survivors = [...tried.values()].flatMap(({ mutants }) => mutants.filter(isLeft));
+  return {
+    places: whole.map(([place]) => place),
+    stale: percent === 100 ? staleReasons(survivors, Object.keys(report.files)) : [],
+  };
 }
 
-function wholePlaces(report, wanted, isMutated) {
+/** By place: the files that the report knows, and the changes made in them. */
+function triedPlaces(report) {
   const tests = new Map(Object.values(report.testFiles ?? {}).flatMap(({ tests }) => tests.map((t) => [t.id, t.name])));
   const tried = new Map();
   for (const [file, { source, mutants }] of Object.entries(report.files)) {
@@ -57,6 +63,10 @@ function wholePlaces(report, wanted, isMutated) {
       mutants: [...(tried.get(place)?.mutants ?? []), ...known],
     });
   }
+  return tried;
+}
+
+function wholePlaces(tried, wanted, isMutated) {
   const all = readdirSync(inRoot(home), { recursive: true }).map((name) => join(home, name).split(sep).join('/'));
   // A file with nothing to change in it may not be in the report.
   const isTried = (files, file) => files.includes(file) || wanted.some((each) => file.startsWith(`${each}/`));
@@ -111,7 +121,7 @@ function score(noticed, valid) {
 
 /** Survivors by reason, the unexplained ones one by one. */
 function survivorsOf(mutants) {
-  const left = mutants.filter(({ status }) => status === 'Survived' || status === 'NoCoverage');
+  const left = mutants.filter(isLeft);
   const byReason = groupBy(left, reasonFor);
   const explained = [...byReason].filter(([reason]) => reason !== null).sort(([, a], [, b]) => b.length - a.length);
   const open = byReason.get(null) ?? [];
@@ -121,6 +131,10 @@ function survivorsOf(mutants) {
       ? [`- Wants a test, or a reason (${open.length}):`, ...open.map((each) => `  - ${changeOf(each)}`)]
       : []),
   ].join('\n');
+}
+
+function isLeft({ status }) {
+  return status === 'Survived' || status === 'NoCoverage';
 }
 
 function placesIn(mutants) {
@@ -184,7 +198,8 @@ const intro = `# Mutation score of the rule library
 
 Written by \`npm run mutate -- <folder> ...\` (\`scripts/mutate\`): it changes \`libs/rules/src\` in small ways, one at a time, and asks
 whether a test about that place notices. A run renews the rows and lists of the folders that it tries whole, here; with no folder it tries
-all. Nothing below is typed by hand; a reason for a survivor is written in \`scripts/mutate/reasons.mjs\`.
+all. Nothing below is typed by hand; a reason for a survivor is written in \`scripts/mutate/reasons.mjs\`, or
+in \`scripts/mutate/reasons/\` if it is about one place.
 `;
 const legend = `- A change is held to the tests beside it and to published figures (\`tests/reference\`), not to tests that assess a whole aircraft: a
   topic of the rules to the tests of that topic, what all topics share (\`rules\`) to those of all rules.
