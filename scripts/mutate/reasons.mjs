@@ -27,6 +27,17 @@ const kinds = [
       /^(a\.(id|item|list)|loadKey\(a\)) [<>] (b\.(id|item|list)|loadKey\(b\))$/.test(code),
   },
   {
+    reason: 'which of two equal values is taken: the line chooses the greater or the lesser of just these two',
+    fits: ({ mutatorName, code, replacement, line }) => {
+      const [, one, sign, other] = /^(\S+) ([<>])=? (\S+)$/.exec(code) ?? [];
+      return (
+        mutatorName === 'EqualityOperator' &&
+        [`${one} ${sign} ${other}`, `${one} ${sign}= ${other}`].includes(replacement) &&
+        [`${code} ? ${one} : ${other}`, `${code} ? ${other} : ${one}`].some((choice) => line.includes(choice))
+      );
+    },
+  },
+  {
     reason: 'the very edge of a bound against numbers that no aircraft has',
     fits: ({ mutatorName, code }) => mutatorName === 'EqualityOperator' && /\bmost(Lb|In)$| < 1$| >= 1$/.test(code),
   },

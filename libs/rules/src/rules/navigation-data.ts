@@ -6,6 +6,7 @@ import type { Instant } from '../time/instant.js';
 import { instantOf, minutesOf } from '../time/instant.js';
 import type { DatabaseLoad } from '../dossier/status.js';
 import type { Facts } from '../graph/facts.js';
+import type { UnitFacts } from '../graph/units.js';
 import { allOf, unknown, within } from '../verdict/build.js';
 import type { Clause } from '../verdict/clause.js';
 import { maker } from './cite.js';
@@ -38,6 +39,11 @@ export function regionOf(load: DatabaseLoad): LoadRegion {
 export function navigationLoads(facts: Facts, unitId: string): readonly DatabaseLoad[] {
   const loads = facts.dossier.status.loads.filter((each) => each.unitId === unitId && each.database === 'navigation');
   return [...loads].sort((a, b) => (a.slot === b.slot ? 0 : a.slot === 'this' ? -1 : 1));
+}
+
+/** Takes over the next cycle by itself. Null: not catalogued. */
+export function holdsNextCycle({ type }: UnitFacts): boolean | null {
+  return type === null ? null : type.databases.some(({ kind, holdsNext }) => kind === 'navigation' && holdsNext);
 }
 
 /** In force from its effective instant until it expires; outside that not-met, where an end is unknown cannot-tell. */

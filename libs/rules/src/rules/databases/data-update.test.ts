@@ -54,6 +54,16 @@ testRule(dataUpdate, [
     expect: 'met',
   },
   {
+    name: 'released that day, an hour before',
+    dossier: of(
+      false,
+      '2026-01-22T15:00Z',
+      released('2026-01-22', { done: { date: '2026-01-22', at: '2026-01-22T14:00Z' } }),
+    ),
+    at,
+    expect: 'not-met',
+  },
+  {
     name: 'released by a mechanic',
     dossier: of(false, null, released('2026-01-23', { agency: mechanic })),
     at,
@@ -64,5 +74,11 @@ testRule(dataUpdate, [
     dossier: of(false, null, released('2026-01-23', { agency: pilot })),
     at,
     expect: 'not-met',
+  },
+  {
+    name: 'data of a unit that is not aboard',
+    dossier: dossierOf(of(true, null), { configuration: { units: [unitOf({ id: 'gps2', functions: ['gnss'] })] } }),
+    at,
+    expect: 'none',
   },
 ]);
