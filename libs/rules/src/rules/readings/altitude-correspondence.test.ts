@@ -142,6 +142,29 @@ const cases: readonly RuleCase[] = [
     message: 'none',
   },
   {
+    name: 'a transponder beside a reporter that is joined to nothing',
+    dossier: dossierOf(of(), { configuration: { links: [] } }),
+    at,
+    expect: 'not-applicable',
+  },
+  {
+    name: 'two transponders, each with its reporter: 220 ft off is a matter of the other',
+    dossier: dossierOf(of(test([[9980, 10_200]], { subjects: ['enc2'] }), test(null, { id: 'b' })), {
+      configuration: {
+        units: [
+          ...of().configuration.units,
+          unitOf({ id: 'xp2', functions: ['transponder'] }),
+          unitOf({ id: 'enc2', functions: ['altitude-reporting'] }),
+        ],
+        links: [...of().configuration.links, linkOf('enc2', 'altitude-serial', 'xp2', 'altitude-serial')],
+      },
+    }),
+    at,
+    subject: 'xp1',
+    expect: 'met',
+    message: 'stands',
+  },
+  {
     name: 'a transponder that reports its own altitude, never tested',
     dossier: dossierOf({
       configuration: { units: [unitOf({ id: 'xp1', functions: ['transponder', 'altitude-reporting'] })] },
