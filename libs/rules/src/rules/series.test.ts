@@ -20,8 +20,8 @@ const at = (value: number, part: Partial<RecordHead> = {}) =>
   done('2026-03-01', { id: `at-${value}`, meters: [{ meter: 'tach', value }], ...part });
 
 /** Newest entry first. */
-function next(recurrence: Recurrence, ...entries: readonly Counted[]) {
-  const { last, dueKnown } = lastOfSeries(recurrence, entries, 0);
+function next(recurrence: Recurrence, newest: Counted, ...older: readonly Counted[]) {
+  const { last, dueKnown } = lastOfSeries(recurrence, newest.record, older);
   const [part] = nextDue(recurrence, last).parts;
   return dueKnown ? (part?.kind === 'date' ? part.lastGoodDay : part?.kind === 'meter' ? part.at : null) : 'unknown';
 }
@@ -45,8 +45,8 @@ describe('days: every 30, first done on 1 January, due on 31 January', () => {
   });
 
   it('goes on from due to due', () => {
-    const entries = [done('2026-03-05'), done('2026-02-05'), done('2026-01-01')].map(counts);
-    expect(next(every(thirty, 'due'), ...entries)).toBe('2026-04-01');
+    const older = [done('2026-02-05'), done('2026-01-01')].map(counts);
+    expect(next(every(thirty, 'due'), counts(done('2026-03-05')), ...older)).toBe('2026-04-01');
   });
 
   it('an entry that does not count is no predecessor', () => {
@@ -80,7 +80,6 @@ describe('hours and landings', () => {
   });
 
   it('landings have no figure in hours', () => {
-    const entries = [counts(at(1_050, { dueAt: 900 })), counts(at(900))];
-    expect(next(every(landings, 'due'), ...entries)).toBe(1_100);
+    expect(next(every(landings, 'due'), counts(at(1_050, { dueAt: 900 })), counts(at(900)))).toBe(1_100);
   });
 });
