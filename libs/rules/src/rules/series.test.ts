@@ -5,6 +5,7 @@ import { nextDue } from '../calculations/recurrence.js';
 import type { RecordHead } from '../dossier/status.js';
 import { met, notMet } from '../verdict/build.js';
 import type { Counted } from './accomplished.js';
+import { calendarMonthsFromDone } from './recurring.js';
 import { lastOfSeries } from './series.js';
 
 const every = (part: IntervalPart, countFrom: Recurrence['countFrom']): Recurrence => ({
@@ -82,4 +83,37 @@ describe('hours and landings', () => {
   it('landings have no figure in hours', () => {
     expect(next(every(landings, 'due'), counts(at(1_050, { dueAt: 900 })), counts(at(900)))).toBe(1_100);
   });
+});
+
+describe('hours and days, whichever comes first: every 100 h or 30 days, counted from due', () => {
+  const both: Recurrence = {
+    parts: [
+      { kind: 'hours', meter: 'tach', count: 10_000 },
+      { kind: 'days', count: 30 },
+    ],
+    combine: 'first',
+    countFrom: 'due',
+    toleranceFor: 'none',
+  };
+  const first = counts(done('2026-01-01', { meters: [{ meter: 'tach', value: 395_000 }] }));
+  const second = (on: string, part: Partial<RecordHead> = {}) =>
+    lastOfSeries(both, done(on, { meters: [{ meter: 'tach', value: 405_730 }], ...part }), [first]);
+  const parts = ({ last }: ReturnType<typeof second>) => nextDue(both, last).parts;
+
+  it('each counts on from its own due point', () => {
+    expect(parts(second('2026-02-20'))).toMatchObject([{ at: 415_000 }, { lastGoodDay: '2026-03-02' }]);
+  });
+
+  it('the days begin anew where they are an interval late, the hours go on', () => {
+    expect(parts(second('2026-03-02'))).toMatchObject([{ at: 415_000 }, { lastGoodDay: '2026-04-01' }]);
+  });
+});
+
+it('late on the way, with the day that it was due known from the entry before', () => {
+  const late = counts(done('2026-02-20', { enRoute: true }));
+  expect(next(every({ kind: 'days', count: 30 }, 'due'), late, counts(done('2026-01-01')))).toBe('2026-03-02');
+});
+
+it('what counts from when it was done asks for no due point', () => {
+  expect(next(calendarMonthsFromDone(12), counts(done('2026-02-20', { enRoute: true })))).toBe('2027-02-28');
 });

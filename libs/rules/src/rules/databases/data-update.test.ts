@@ -64,6 +64,25 @@ testRule(dataUpdate, [
     expect: 'not-met',
   },
   {
+    name: 'released, the time of loading that day not recorded',
+    dossier: of(false, null, released('2026-01-22', { done: { date: '2026-01-22', at: '2026-01-22T16:00Z' } })),
+    at,
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'released and refused on one day, and no times tell which came last',
+    dossier: of(false, null, released('2026-01-23'), released('2026-01-23', { id: 'refused', outcome: 'disapproved' })),
+    at,
+    expect: 'cannot-tell',
+    message: 'unclear',
+  },
+  {
+    name: 'released, then looked at again with a result that nobody recorded',
+    dossier: of(false, null, released('2026-01-23'), released('2026-01-24', { outcome: null })),
+    at,
+    expect: 'cannot-tell',
+  },
+  {
     name: 'released by a mechanic',
     dossier: of(false, null, released('2026-01-23', { agency: mechanic })),
     at,

@@ -323,6 +323,18 @@ testRule(navigationDataCurrent, [
     at: '2026-03-02T18:00Z',
     expect: 'cannot-tell',
   },
+  ...(
+    [
+      ['the place of the procedure', { place: 'Runway 18, field' }],
+      ['the chart', { document: { title: 'Approach chart 18', revision: null, date: '2026-02-19' } }],
+    ] as const
+  ).map(([names, part]) => ({
+    name: `expired, verified, the entry names ${names}`,
+    dossier: unit([load()], false, [checked({ note: null, ...part })]),
+    ...approach,
+    at: '2026-03-02T18:00Z',
+    expect: 'met' as const,
+  })),
   {
     name: 'expired, verified en route, where no procedure is flown',
     dossier: unit([load()], false, [checked({ note: null })]),
