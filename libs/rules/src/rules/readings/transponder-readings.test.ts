@@ -150,6 +150,13 @@ testRule(transponderReadings, [
     message: 'incomplete',
     data: { what: 'suppression-rate' },
   },
+  {
+    name: 'reply frequency not recorded',
+    dossier: of({ ...goodAtcrbs(), replyMHz: null }),
+    at,
+    expect: 'cannot-tell',
+    data: { what: 'reply-frequency', value: null, limit: 1093 },
+  },
   { name: 'class not recorded', dossier: of({ ...goodModeS(), equipmentClass: null }), at, expect: 'cannot-tell' },
   { name: 'squitter not recorded', dossier: of({ ...goodModeS(), squitterCorrect: null }), at, expect: 'cannot-tell' },
   {
