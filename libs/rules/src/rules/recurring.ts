@@ -55,7 +55,8 @@ export function recurring(
   );
   const governing = governingOf(counted);
   const of = entries.find(({ record }) => record === governing);
-  const parts = of ? nextDue(recurrence, of.series.last).parts : [];
+  // Counted from a due point that nobody recorded it may fall due any earlier: no point rather than one too late.
+  const parts = of?.series.dueKnown ? nextDue(recurrence, of.series.last).parts : [];
   const day = parts.find((each) => each.kind === 'date');
   const hours = parts.find((each) => each.kind === 'meter');
   return {
