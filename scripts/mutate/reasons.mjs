@@ -39,12 +39,26 @@ const kinds = [
   },
   {
     reason: 'the very edge of a bound against numbers that no aircraft has',
-    fits: ({ mutatorName, code }) => mutatorName === 'EqualityOperator' && /\bmost(Lb|In)$| < 1$| >= 1$/.test(code),
+    fits: ({ mutatorName, code }) => mutatorName === 'EqualityOperator' && /\bmost(Lb|In|Ft)$| < 1$| >= 1$/.test(code),
   },
   {
-    reason: 'the beginning of a TSO number, which the catalogue takes in no other form',
-    fits: ({ mutatorName, code, replacement }) =>
-      mutatorName === 'Regex' && code.startsWith('/^C') && replacement?.startsWith('/C'),
+    reason: 'two that differ, as the same line asks before it',
+    fits: ({ mutatorName, code, replacement, line }) => {
+      const [, one, sign, other] = /^(\S+) ([<>]) (\S+)$/.exec(code) ?? [];
+      return (
+        mutatorName === 'EqualityOperator' &&
+        replacement === `${one} ${sign}= ${other}` &&
+        line.includes(`if (${one} !== ${other}) return ${code}`)
+      );
+    },
+  },
+  {
+    reason: 'null, which is greater than no figure above zero: the line asks for a greater one next',
+    fits: ({ mutatorName, code, replacement, line }) =>
+      mutatorName === 'ConditionalExpression' &&
+      replacement === 'true' &&
+      / !== null$/.test(code) &&
+      ['1', 'smallUpToLb.value'].some((figure) => line.includes(`${code} && ${code.split(' ')[0]} > ${figure}`)),
   },
 ];
 
