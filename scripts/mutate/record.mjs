@@ -69,7 +69,8 @@ function triedPlaces(report) {
 function wholePlaces(tried, wanted, isMutated) {
   const all = readdirSync(inRoot(home), { recursive: true }).map((name) => join(home, name).split(sep).join('/'));
   // A file with nothing to change in it may not be in the report.
-  const isTried = (files, file) => files.includes(file) || wanted.some((each) => file.startsWith(`${each}/`));
+  const isTried = (files, file) =>
+    files.includes(file) || wanted.some((each) => file === each || file.startsWith(`${each}/`));
   return [...tried].flatMap(([place, { files, mutants }]) =>
     all.filter((file) => isMutated(file) && nameOf(file) === place).every((file) => isTried(files, file))
       ? [[place, mutants]]

@@ -24,6 +24,18 @@ export default [
     reason: 'equal times were answered before: their order cannot be told',
   },
   {
+    file: 'rules/altitude-tests.ts',
+    code: 'test.lastGood !== null',
+    replacement: 'true',
+    reason: 'null is at or after no day',
+  },
+  {
+    file: 'rules/altitude-tests.ts',
+    code: 'test.lastGood >= goodByManufacture',
+    replacement: 'test.lastGood > goodByManufacture',
+    reason: 'one and the same day by the test and by its manufacture',
+  },
+  {
     file: 'rules/circuits.ts',
     code: 'wireLengthFt !== null',
     replacement: 'true',
@@ -74,6 +86,12 @@ export default [
     code: '[]',
     line: 'row.nonPrecisionApproach',
     reason: 'no capability is named after an approach that does not exist',
+  },
+  {
+    file: 'rules/in-interval.ts',
+    code: 'from === undefined',
+    replacement: 'false',
+    reason: 'a region whose beginning is not stated begins nowhere, said or left out',
   },
   {
     file: 'rules/in-view.ts',

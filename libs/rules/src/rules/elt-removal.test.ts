@@ -18,6 +18,7 @@ const of = (...records: readonly RecordHead[]) =>
 it.each<[string, readonly RecordHead[], string]>([
   ['one removal', [removal('2026-01-05')], '2026-01-05'],
   ['entered twice: the first counts', [removal('2026-01-05'), removal('2026-02-05')], '2026-01-05'],
+  ['entered three times', [removal('2026-01-05'), removal('2026-02-05'), removal('2026-03-05')], '2026-01-05'],
   ['whatever their order on record', [removal('2026-02-05'), removal('2026-01-05')], '2026-01-05'],
   ['back between the two', [removal('2026-01-05'), inspected('2026-01-20'), removal('2026-02-05')], '2026-02-05'],
   [

@@ -12,7 +12,7 @@ const unit = (id: string, functions: readonly FunctionCode[], off = false) =>
 const guides = (from: string, to: string) => linkOf(from, 'lateral-deviation', to, 'lateral-deviation');
 
 /** Units that have to be seen, with their cone. */
-function seen(units: readonly ReturnType<typeof unit>[], links: readonly ReturnType<typeof guides>[] = []) {
+function seen(units: readonly ReturnType<typeof unit>[], links: readonly ReturnType<typeof guides>[]) {
   const facts = factsOf(dossierOf({ configuration: { units, links } }), catalogueOf());
   return Object.fromEntries(seenUnits(facts).map(([each, cone]) => [each.id, cone]));
 }
@@ -22,34 +22,30 @@ const nav = unit('nav', ['vor-receiver']);
 const cdi = unit('cdi', ['lateral-deviation']);
 const cdi2 = unit('cdi2', ['lateral-deviation']);
 
-it.each<[string, object, object]>([
-  ['an indicator that a source guides', seen([nav, cdi], [guides('nav', 'cdi')]), { cdi: 'optimum' }],
-  ['one that nothing guides', seen([nav, cdi]), {}],
-  [
-    'what a source annunciates itself is asked of the chain',
-    seen([gps, nav, cdi], [guides('gps', 'cdi')]),
-    { cdi: 'optimum' },
-  ],
-  ['an annunciator of integrity', seen([unit('a', ['integrity-annunciation'])]), { a: 'optimum' }],
-  ['one of the approach', seen([unit('a', ['approach-annunciation'])]), { a: 'maximum' }],
-  ['one of the source', seen([unit('a', ['source-annunciation'])]), { a: 'maximum' }],
-  ['a deactivated one', seen([unit('a', ['source-annunciation'], true)]), {}],
-  ['a radio', seen([unit('a', ['com'])]), {}],
+type Row = readonly [string, readonly ReturnType<typeof unit>[], readonly ReturnType<typeof guides>[], object];
+const rows: readonly Row[] = [
+  ['an indicator that a source guides', [nav, cdi], [guides('nav', 'cdi')], { cdi: 'optimum' }],
+  ['one that nothing guides', [nav, cdi], [], {}],
+  ['what a source annunciates is asked of the chain', [gps, nav, cdi], [guides('gps', 'cdi')], { cdi: 'optimum' }],
+  ['an annunciator of integrity', [unit('a', ['integrity-annunciation'])], [], { a: 'optimum' }],
+  ['one of the approach', [unit('a', ['approach-annunciation'])], [], { a: 'maximum' }],
+  ['one of the source', [unit('a', ['source-annunciation'])], [], { a: 'maximum' }],
+  ['a deactivated one', [unit('a', ['source-annunciation'], true)], [], {}],
+  ['a radio', [unit('a', ['com'])], [], {}],
   [
     'the display of a source that is joined to nothing',
-    seen([display, nav, cdi2], [guides('nav', 'cdi2')]),
+    [display, nav, cdi2],
+    [guides('nav', 'cdi2')],
     { gps: 'optimum', cdi2: 'optimum' },
   ],
-  [
-    'the display of one that is joined to an indicator',
-    seen([display, cdi], [guides('gps', 'cdi')]),
-    { cdi: 'optimum' },
-  ],
+  ['the display of one that is joined to an indicator', [display, cdi], [guides('gps', 'cdi')], { cdi: 'optimum' }],
   [
     'the display of one that is joined to an indicator, where another source guides it',
-    seen([display, nav, cdi], [guides('gps', 'cdi'), guides('nav', 'gps')]),
+    [display, nav, cdi],
+    [guides('gps', 'cdi'), guides('nav', 'gps')],
     { gps: 'optimum', cdi: 'optimum' },
   ],
-])('%s', (_, found, expected) => {
-  expect(found).toEqual(expected);
+];
+it.each(rows)('%s', (_, units, links, expected) => {
+  expect(seen(units, links)).toEqual(expected);
 });
