@@ -94,6 +94,12 @@ export default [
     reason: 'a region whose beginning is not stated begins nowhere, said or left out',
   },
   {
+    file: 'rules/in-interval.ts',
+    code: 'one.lastGoodDay < other.lastGoodDay',
+    replacement: 'one.lastGoodDay <= other.lastGoodDay',
+    reason: 'of two equal days either is the first, and the last',
+  },
+  {
     file: 'rules/in-view.ts',
     code: 'up >= 0',
     replacement: 'up > 0',

@@ -107,6 +107,14 @@ testRule(navigationDataCurrent, [
     data: { expires: '2026-03-19T09:01Z' },
   },
   {
+    name: 'printed beyond the end of the next one',
+    dossier: unit([load({ expires: '2026-04-30T09:01Z' }), next()], true),
+    ...approach,
+    at: '2026-03-19T09:01Z',
+    expect: 'met',
+    data: { expires: '2026-04-30T09:01Z' },
+  },
+  {
     name: 'only the next cycle loaded: the minute before',
     dossier: unit([next()], true),
     ...approach,

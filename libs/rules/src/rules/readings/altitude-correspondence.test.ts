@@ -100,6 +100,13 @@ const cases: readonly RuleCase[] = [
     expect: 'met',
     message: 'stands',
   },
+  {
+    name: 'that of the reporter, with readings of something else',
+    dossier: of(test(null, { kind: 'altitude-reporting-test', subjects: ['enc1'], readings: readingsOf({}) })),
+    at,
+    expect: 'met',
+    message: 'stands',
+  },
   { name: 'never recorded', dossier: of(), at, flight: vfr, expect: 'cannot-tell', message: 'never' },
   {
     name: 'never recorded, IFR in controlled airspace',

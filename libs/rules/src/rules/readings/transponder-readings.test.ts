@@ -42,9 +42,15 @@ const of = (
       },
     },
   );
-const built = (id: string, tso: string) =>
-  typeOf({ id, functions: ['transponder'], authorisations: [{ tso, class: null }] });
-const types = [built('es', 'C112e'), built('ac', 'C74c'), built('es-first', 'C112'), built('ac-first', 'C74')];
+const built = (id: string, ...tsos: readonly string[]) =>
+  typeOf({ id, functions: ['transponder'], authorisations: tsos.map((tso) => ({ tso, class: null })) });
+const types = [
+  built('es', 'C112e'),
+  built('ac', 'C74c'),
+  built('es-first', 'C112'),
+  built('ac-first', 'C74'),
+  built('es-out', 'C166b', 'C112e'),
+];
 const at = '2025-06-01T12:00Z';
 const vfr = { rules: 'vfr' } as const;
 
@@ -92,6 +98,7 @@ testRule(transponderReadings, [
     [
       ['TSO-C112 of its first edition, read as Mode S', goodModeS(), 'es-first'],
       ['TSO-C74 of its first edition, read as ATCRBS', goodAtcrbs(), 'ac-first'],
+      ['TSO-C166 and TSO-C112, read as Mode S', goodModeS(), 'es-out'],
     ] as const
   ).map(([name, readings, typeId]) => ({
     name: `a unit under ${name}`,
