@@ -27,13 +27,38 @@ const kinds = [
       /^(a\.(id|item|list)|loadKey\(a\)) [<>] (b\.(id|item|list)|loadKey\(b\))$/.test(code),
   },
   {
-    reason: 'the very edge of a bound against numbers that no aircraft has',
-    fits: ({ mutatorName, code }) => mutatorName === 'EqualityOperator' && /\bmost(Lb|In)$| < 1$| >= 1$/.test(code),
+    reason: 'which of two equal values is taken: the line chooses the greater or the lesser of just these two',
+    fits: ({ mutatorName, code, replacement, line }) => {
+      const [, one, sign, other] = /^(\S+) ([<>])=? (\S+)$/.exec(code) ?? [];
+      return (
+        mutatorName === 'EqualityOperator' &&
+        [`${one} ${sign} ${other}`, `${one} ${sign}= ${other}`].includes(replacement) &&
+        [`${code} ? ${one} : ${other}`, `${code} ? ${other} : ${one}`].some((choice) => line.includes(choice))
+      );
+    },
   },
   {
-    reason: 'the beginning of a TSO number, which the catalogue takes in no other form',
-    fits: ({ mutatorName, code, replacement }) =>
-      mutatorName === 'Regex' && code.startsWith('/^C') && replacement?.startsWith('/C'),
+    reason: 'the very edge of a bound against numbers that no aircraft has',
+    fits: ({ mutatorName, code }) => mutatorName === 'EqualityOperator' && /\bmost(Lb|In|Ft)$| < 1$| >= 1$/.test(code),
+  },
+  {
+    reason: 'two that differ, as the same line asks before it',
+    fits: ({ mutatorName, code, replacement, line }) => {
+      const [, one, sign, other] = /^(\S+) ([<>]) (\S+)$/.exec(code) ?? [];
+      return (
+        mutatorName === 'EqualityOperator' &&
+        replacement === `${one} ${sign}= ${other}` &&
+        line.includes(`if (${one} !== ${other}) return ${code}`)
+      );
+    },
+  },
+  {
+    reason: 'null, which is greater than no figure above zero: the line asks for a greater one next',
+    fits: ({ mutatorName, code, replacement, line }) =>
+      mutatorName === 'ConditionalExpression' &&
+      replacement === 'true' &&
+      / !== null$/.test(code) &&
+      ['1', 'smallUpToLb.value'].some((figure) => line.includes(`${code} && ${code.split(' ')[0]} > ${figure}`)),
   },
 ];
 
@@ -42,10 +67,9 @@ const kinds = [
  * below `libs/rules/src`, `code` what was changed, `replacement` what it was changed to (any, if left out), `line` some text of its line.
  */
 const folder = 'scripts/mutate/reasons';
-const files = readdirSync(inRoot(folder)).filter((name) => name.endsWith('.mjs'));
-export const singles = (await Promise.all(files.map((name) => import(`./reasons/${name}`)))).flatMap(
-  (each) => each.default,
-);
+const names = readdirSync(inRoot(folder)).map((file) => basename(file, '.mjs'));
+const loaded = await Promise.all(names.map((name) => import(`./reasons/${name}.mjs`)));
+export const singles = loaded.flatMap((each) => each.default);
 
 export function reasonFor(mutant, list = singles) {
   const found = kinds.find(({ fits }) => fits(mutant)) ?? list.find((single) => isOf(single, mutant));

@@ -69,7 +69,8 @@ function triedPlaces(report) {
 function wholePlaces(tried, wanted, isMutated) {
   const all = readdirSync(inRoot(home), { recursive: true }).map((name) => join(home, name).split(sep).join('/'));
   // A file with nothing to change in it may not be in the report.
-  const isTried = (files, file) => files.includes(file) || wanted.some((each) => file.startsWith(`${each}/`));
+  const isTried = (files, file) =>
+    files.includes(file) || wanted.some((each) => file === each || file.startsWith(`${each}/`));
   return [...tried].flatMap(([place, { files, mutants }]) =>
     all.filter((file) => isMutated(file) && nameOf(file) === place).every((file) => isTried(files, file))
       ? [[place, mutants]]
@@ -206,7 +207,7 @@ const legend = `- A change is held to the tests beside it and to published figur
 - "By what is written down alone": only the comparison with \`libs/rules/stated\` or \`libs/rules/worked\` noticed it. That says that a person
   would see the difference, not that a source was checked.
 - "Left aside": what runs once when a module is loaded, mostly texts, sources and tables of names.
-- A change is shown to about five seconds of tests, quick ones first. What only a long search would notice counts as not noticed, most of
+- A change is shown to about five seconds of tests, quick ones first, a part of them for what is written down. What only a long search would notice counts as not noticed, most of
   all in \`way-back\`; the less a busy machine does in five seconds, the lower the score.
 - A sample is drawn by the number of the change with a fixed seed: \`SAMPLE=20 npm run mutate -- <folder>\`. Its row counts what was
   drawn; the last row scales it up.

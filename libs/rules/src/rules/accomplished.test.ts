@@ -86,6 +86,54 @@ describe('entries beside each other', () => {
     expect(counted.map(entryOutcome)).toEqual(['cannot-tell', 'cannot-tell']);
   });
 
+  it('entries of several kinds stand newest first', () => {
+    const records = [
+      test({ id: 'kind-1', done: { date: '2026-01-10', at: null } }),
+      test({ id: 'kind-2', kind: 'altimeter-test', done: { date: '2026-02-10', at: null } }),
+    ];
+    const facts = factsOf(dossierOf({ status: { records } }), catalogue);
+    const counted = accomplished(facts, ['transponder-test', 'altimeter-test'], 'xp1', {});
+    expect(counted.map(({ record }) => record.id)).toEqual(['kind-2', 'kind-1']);
+  });
+
+  it.each([{ outcome: 'failed' }, { outcome: null }] as const)(
+    'a newer one with %j that nobody saw leaves the older one in force',
+    (part) => {
+      const facts = factsOf(
+        dossierOf({ status: { records: [older, test({ ...part, evidence: 'reported' })] } }),
+        catalogue,
+      );
+      const counted = accomplished(facts, ['transponder-test'], 'xp1', { by: tasks.transponderTest });
+      expect(Object.fromEntries(counted.map((each) => [each.record.id, entryOutcome(each)]))).toMatchObject({
+        older: 'met',
+      });
+    },
+  );
+
+  it('one whose result is unknown puts nothing in doubt that came after it', () => {
+    const records = [
+      test({ id: 'open', outcome: null, done: { date: '2026-01-10', at: null } }),
+      test({ id: 'newer' }),
+    ];
+    const facts = factsOf(dossierOf({ status: { records } }), catalogue);
+    const counted = accomplished(facts, ['transponder-test'], 'xp1', { by: tasks.transponderTest });
+    expect(counted.map(entryOutcome)).toEqual(['met', 'cannot-tell']);
+  });
+
+  it('readings that fail supersede, though nobody recorded the outcome; doubt never makes better what does not count', () => {
+    const readings = (record: RecordHead) => ({
+      outcome: record.id === 'older' ? ('met' as const) : ('not-met' as const),
+      source: tasks.transponderTest.source,
+    });
+    const facts = factsOf(dossierOf({ status: { records: [older, test({ outcome: null })] } }), catalogue);
+    expect(accomplished(facts, ['transponder-test'], 'xp1', { readings }).map(entryOutcome)).toEqual(['not-met']);
+
+    const unsigned = [test({ id: 'aa', agency: mechanic }), test({ id: 'bb', outcome: 'failed' })];
+    const ofOneDay = factsOf(dossierOf({ status: { records: unsigned } }), catalogue);
+    const counted = accomplished(ofOneDay, ['transponder-test'], 'xp1', { by: tasks.transponderTest });
+    expect(counted.map(entryOutcome)).toEqual(['not-met', 'not-met']);
+  });
+
   it.each([
     ['aa', 'zz'],
     ['zz', 'aa'],

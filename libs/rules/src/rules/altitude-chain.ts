@@ -1,4 +1,4 @@
-import type { FunctionCode } from '../catalogue/type.js';
+import type { FunctionCode, SignalCode } from '../catalogue/type.js';
 import type { Facts } from '../graph/facts.js';
 import type { UnitFacts } from '../graph/units.js';
 import { flight, implies, met, notMet } from '../verdict/build.js';
@@ -8,6 +8,8 @@ import { cfr } from './cite.js';
 
 /** Class A, B and C are controlled airspace by definition. */
 const controlled: readonly Airspace[] = ['controlled', 'class-a', 'class-b-c'];
+
+const altitude: readonly (SignalCode | null)[] = ['altitude-gray', 'altitude-serial'];
 
 /** What 91.411 asks: of airplanes and helicopters, under IFR in controlled airspace, whatever the weather. Elsewhere it asks nothing. */
 export function underControlledIfr(facts: Facts, body: Clause): Clause {
@@ -37,10 +39,14 @@ export function unitsWith(facts: Facts, ...functions: readonly FunctionCode[]): 
 export function transpondersOf(facts: Facts, reporter: UnitFacts): readonly UnitFacts[] {
   if (reporter.functions.has('transponder')) return [reporter];
   const reached = facts.links.filter(
-    (link) =>
-      link.fromUnit === reporter.id &&
-      ['altitude-gray', 'altitude-serial'].includes(facts.signalOf(link) ?? '') &&
-      facts.units.get(link.toUnit)?.functions.has('transponder'),
+    (link) => link.fromUnit === reporter.id && altitude.includes(facts.signalOf(link)),
   );
-  return [...new Set(reached.map((link) => link.toUnit))].flatMap((id) => facts.units.get(id) ?? []);
+  return unitsWith(facts, 'transponder').filter(({ id }) => reached.some(({ toUnit }) => toUnit === id));
+}
+
+/** The other way round: reporters that serve a transponder. */
+export function reportersOf(facts: Facts, transponder: UnitFacts): readonly UnitFacts[] {
+  return unitsWith(facts, 'altitude-reporting').filter((each) =>
+    transpondersOf(facts, each).some(({ id }) => id === transponder.id),
+  );
 }

@@ -13,6 +13,7 @@ import { accomplished } from './accomplished.js';
 import { cfr } from './cite.js';
 import { dueOn, endOfDay } from './periodic.js';
 import { calendarMonthsFromDone, recurring } from './recurring.js';
+import { tsoNumber } from './tso.js';
 import type { Task } from './who-may.js';
 import { tasks } from './who-may.js';
 
@@ -24,6 +25,10 @@ export interface Tested {
 }
 
 const byManufacture = cfr('91.411(c)');
+/** TSO-C10. */
+const altimeters = 'C10';
+/** TSO-C88: automatic altitude reporting equipment. */
+const reporters = 'C88';
 
 export function staticSystemTested(facts: Facts, id: string): Tested {
   return periodic(facts, 'static-system-test', id, tasks.staticTest, calendarMonths.staticAndAltimeter);
@@ -33,14 +38,12 @@ export function transponderTested(facts: Facts, unitId: string): Tested {
   return periodic(facts, 'transponder-test', unitId, tasks.transponderTest, calendarMonths.transponder);
 }
 
-/** TSO-C10: altimeters. */
 export function altimeterTested(facts: Facts, unit: UnitFacts): Tested {
-  return orManufacture(facts, 'altimeter-test', unit, /^C10[a-z]?$/);
+  return orManufacture(facts, 'altimeter-test', unit, altimeters);
 }
 
-/** TSO-C88: automatic altitude reporting equipment. */
 export function reporterTested(facts: Facts, unit: UnitFacts): Tested {
-  return orManufacture(facts, 'altitude-reporting-test', unit, /^C88[a-z]?$/);
+  return orManufacture(facts, 'altitude-reporting-test', unit, reporters);
 }
 
 /** Entries that count for an altimeter or reporter, newest first. */
@@ -72,11 +75,11 @@ function orManufacture(
   facts: Facts,
   kind: 'altimeter-test' | 'altitude-reporting-test',
   unit: UnitFacts,
-  tso: RegExp,
+  number: string,
 ): Tested {
   const interval = calendarMonths.staticAndAltimeter;
   const test = periodic(facts, kind, unit.id, tasks.altimeterTest, interval);
-  const authorised = authorisedUnder(unit, tso);
+  const authorised = authorisedUnder(unit, number);
   const made = unit.unit.manufactured;
   const since = sinceMade(facts, kind, unit);
   const clause = anyOf(
@@ -131,7 +134,7 @@ function manufacture(facts: Facts, kind: RecordKind, unit: UnitFacts, months: nu
 }
 
 /** Null: not catalogued, or its manual names no authorisation at all. */
-function authorisedUnder(unit: UnitFacts, tso: RegExp): boolean | null {
-  if (unit.type === null || unit.type.authorisations.length === 0) return null;
-  return unit.type.authorisations.some((each) => tso.test(each.tso));
+function authorisedUnder({ type }: UnitFacts, number: string): boolean | null {
+  if (type === null || type.authorisations.length === 0) return null;
+  return type.authorisations.some(({ tso }) => tsoNumber(tso) === number);
 }

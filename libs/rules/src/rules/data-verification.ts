@@ -25,8 +25,8 @@ export function usedFor(use: DataUse): readonly GnssCapability[] {
 /** Entries of pilots who checked the data, each for the days from its own to the one it names. */
 export function verifications(facts: Facts, each: UnitFacts, use: DataUse): readonly Clause[] {
   const by = tasks.dataVerification;
-  const also = use === 'approach' ? procedureNamed : () => [];
-  return accomplished(facts, ['data-verification'], each.id, { by, also }).map(({ record, clause }) =>
+  const procedure = use === 'approach' ? { also: procedureNamed } : {};
+  return accomplished(facts, ['data-verification'], each.id, { by, ...procedure }).map(({ record, clause }) =>
     allOf(
       'verified-and-of-the-day',
       [clause, within('day-of-verification', daysOf(facts, record), { source: verified, evidence: [record.id] })],

@@ -28,35 +28,27 @@ export interface DirectiveFound {
 export function directiveFound(facts: Facts, directive: Directive): DirectiveFound {
   const settled = subjectGone(facts, directive) ?? ofAnotherPart(facts, directive) ?? notApplying(directive);
   if (settled !== null) return { clause: settled, due: [], next: null };
-  const { nextDue } = directive;
-  const stated = nextDue === null ? null : statedPoint(facts, directive);
+  const stated = statedPoint(facts, directive);
   if (directive.state === 'open') {
     const beforeFlight = notMet('complied-with-before-further-flight', { source: operateInCompliance });
-    return {
-      clause: stated ?? beforeFlight,
-      due: nextDue === null ? [] : [dueAt(facts, directive.number, nextDue)],
-      next: nextDue === null ? null : dueWords(nextDue),
-    };
+    return stated ?? { clause: beforeFlight, due: [], next: null };
   }
   const again = directive.interval === null ? null : byInterval(facts, directive, directive.interval);
   const method =
     directive.method === null
       ? unknown('method-recorded', [`status.directives.${directive.id}.method`], { source: directiveStatus })
       : met('method-recorded', { source: directiveStatus });
-  const holds = stated !== null && statedStillHolds(facts, directive, again) ? stated : null;
+  const holds = statedStillHolds(facts, directive, again) ? stated : null;
   const parts = [
     again?.clause ?? complianceEntry(facts, directive),
     method,
-    ...(holds === null ? [] : [holds]),
+    ...(holds === null ? [] : [holds.clause]),
     ...(again === null && holds === null ? doneForGood(directive) : []),
   ];
   return {
     clause: allOf('complied-with', parts, 'cannot-tell'),
-    due: [
-      ...(again?.due ?? []),
-      ...(holds === null || nextDue === null ? [] : [dueAt(facts, directive.number, nextDue)]),
-    ],
-    next: nextWords(again, holds === null ? null : nextDue),
+    due: [...(again?.due ?? []), ...(holds?.due ?? [])],
+    next: nextWords(again, holds),
   };
 }
 
@@ -77,7 +69,7 @@ function entriesOf(facts: Facts, directive: Directive): readonly Counted[] {
 
 /** What it is on was taken out, or is on no record. */
 function subjectGone(facts: Facts, directive: Directive): Clause | null {
-  if (directive.subject === directive.id || isRecorded(facts, directive.subject)) return null;
+  if (isRecorded(facts, directive.subject)) return null;
   const source = operateInCompliance;
   return wasUnit(facts, directive.subject)
     ? notApplicable('subject-fitted', { source })
@@ -121,10 +113,15 @@ function byInterval(facts: Facts, directive: Directive, interval: NonNullable<Di
   });
 }
 
-function statedPoint(facts: Facts, directive: Directive): Clause | null {
-  const { nextDue } = directive;
-  const path = `status.directives.${directive.id}.nextDue`;
-  return nextDue === null ? null : untilDue(facts, nextDue, path, compliance(directive));
+/** The point that its entry or the directive itself names. */
+function statedPoint(facts: Facts, directive: Directive): DirectiveFound | null {
+  const { id, number, nextDue } = directive;
+  if (nextDue === null) return null;
+  return {
+    clause: untilDue(facts, nextDue, `status.directives.${id}.nextDue`, compliance(directive)),
+    due: [dueAt(facts, number, nextDue)],
+    next: dueWords(nextDue),
+  };
 }
 
 /** A point is stated with an entry. An interval counts on from a newer entry; without one nothing is known beyond the point. */
@@ -143,8 +140,8 @@ function doneForGood(directive: Directive): readonly Clause[] {
     : [unknown('next-due-recorded', [`${path}.interval`, `${path}.nextDue`], { source: directiveStatus })];
 }
 
-function nextWords(again: Recurring | null, stated: Directive['nextDue']): string | null {
-  const words = [...(again?.next ?? []).map(partWords), ...(stated === null ? [] : [dueWords(stated)])];
+function nextWords(again: Recurring | null, stated: DirectiveFound | null): string | null {
+  const words = [...(again?.next ?? []).map(partWords), stated?.next ?? null].filter((each) => each !== null);
   return words.length === 0 ? null : [...new Set(words)].join(' or ');
 }
 

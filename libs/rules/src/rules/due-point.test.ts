@@ -26,7 +26,7 @@ it.each<[string, DuePoint, object]>([
   ['the meter not recorded', point('first', { meter: null }), { ...day, combine: 'first' }],
   ['the hours not recorded', point('first', { at: null }), { ...day, combine: 'first' }],
 ])('falls due by %s', (_, asked, expected) => {
-  expect(dueAt(facts, 'Item', asked)).toEqual({ what: 'Item', ...expected });
+  expect(dueAt(facts, 'Item', asked)).toStrictEqual({ what: 'Item', ...expected });
 });
 
 it.each<[DuePoint, string]>([

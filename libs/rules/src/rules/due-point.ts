@@ -27,12 +27,12 @@ export function untilDue(facts: Facts, point: DuePoint, path: string, source: So
 }
 
 export function dueAt(facts: Facts, what: string, point: DuePoint): Due {
-  const byDay = point.by !== 'meter' && point.date !== null;
-  const byHours = point.by !== 'date' && point.meter !== null && point.at !== null;
+  const day = point.by === 'meter' ? null : point.date;
+  const { meter, at } = point.by === 'date' ? { meter: null, at: null } : point;
   return {
     what,
-    ...(byDay && point.date !== null ? { lastGoodDay: point.date, lapses: endOfDay(facts, point.date) } : {}),
-    ...(byHours && point.meter !== null && point.at !== null ? { meter: point.meter, at: point.at } : {}),
+    ...(day === null ? {} : { lastGoodDay: day, lapses: endOfDay(facts, day) }),
+    ...(meter === null || at === null ? {} : { meter, at }),
     combine: point.by === 'last' ? 'last' : 'first',
   };
 }

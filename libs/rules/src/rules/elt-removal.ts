@@ -1,3 +1,4 @@
+import { newestFirst } from '../changes/records.js';
 import { eltRemovedDays } from '../facts/elt.js';
 import type { RecordHead } from '../dossier/status.js';
 import type { Facts } from '../graph/facts.js';
@@ -67,25 +68,21 @@ function signed(facts: Facts, removal: RecordHead): readonly Clause[] {
 const toldByEntry = ['make', 'model', 'serial number', 'reason'] as const;
 
 function wordsIn(note: string): number {
-  return note.split(/\s+/).filter((each) => each !== '').length;
+  return [...note.matchAll(/\S+/g)].length;
 }
 
 /** The text counts from the initial removal: a second entry does not start the days again unless the transmitter was back. */
 function initialRemoval(facts: Facts) {
   const { records } = facts.dossier.status;
-  const removals = records
-    .filter((each) => each.kind === 'elt-removal')
-    .sort((a, b) => (a.done.date < b.done.date ? -1 : 1));
-  const newest = removals.at(-1);
+  const removals = records.filter((each) => each.kind === 'elt-removal').sort(newestFirst);
+  const [newest] = removals;
   if (!newest) return null;
   // An inspection looks at the installation (91.207(d)(1)): one between two removals shows that it was back.
   const back = records
     .filter((each) => each.kind === 'elt-inspection' && each.evidence === 'entry-seen')
     .map((each) => each.done.date);
-  const same = removals.filter(
-    ({ done }) => !back.some((day) => day > done.date && day <= newest.done.date && done.date < newest.done.date),
-  );
-  return same[0] ?? newest;
+  const same = removals.filter(({ done }) => !back.some((day) => day > done.date && day <= newest.done.date));
+  return same.at(-1) ?? newest;
 }
 
 function placardInView(facts: Facts): Clause {

@@ -8,6 +8,7 @@ import { accomplished } from './accomplished.js';
 import { cfr } from './cite.js';
 import { batteryOf } from './elt-battery.js';
 import { withinMonths } from './periodic.js';
+import { tsoNumber } from './tso.js';
 import { builtTo, operable, stateOf } from './unit-state.js';
 import { release } from './who-may.js';
 
@@ -52,7 +53,7 @@ export function inService(facts: Facts, unit: UnitFacts): Service {
 /** TSO-C91 without a letter: only where it was fitted by the last day on which that was allowed. */
 function standard(unit: UnitFacts): Clause {
   const { source, value } = eltC91LastInstallation;
-  const family = (tso: string) => /^C(91|126)[a-z]?$/.test(tso);
+  const family = (tso: string) => ['C91', 'C126'].includes(tsoNumber(tso));
   const newer = builtTo(unit, family, (tso) => tso !== 'C91', source);
   if (unit.type?.authorisations.some((each) => each.tso === 'C91') !== true) return newer;
   const fitted = unit.unit.fitted?.date ?? null;

@@ -4,5 +4,5 @@ import type { UnitFacts } from '../graph/units.js';
 /** Day on which a unit went in: the later of work and release, as far as they are recorded. Null: neither is. */
 export function fittedOn({ unit }: UnitFacts): CivilDate | null {
   const days = [unit.fitted?.date ?? null, unit.approval?.releasedOn ?? null].filter((each) => each !== null);
-  return days.reduce<CivilDate | null>((late, each) => (late === null || each > late ? each : late), null);
+  return days.sort().at(-1) ?? null;
 }

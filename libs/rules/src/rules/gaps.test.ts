@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { allOf, anyOf, flight, implies, met, notMet, ref, unknown, within } from '../verdict/build.js';
 import type { Clause } from '../verdict/clause.js';
-import { findOut, joined, missingNames, missingPaths } from './gaps.js';
+import { asked, findOut, joined, missingNames, missingPaths } from './gaps.js';
 
 const a = unknown('a', ['configuration.mass.macIn', 'configuration.mass.envelope']);
 const b = unknown('b', ['configuration.mass.macIn']);
@@ -38,6 +38,11 @@ describe('what a clause misses', () => {
   ])('%s', (_, clause, expected) => {
     expect(missingPaths(clause)).toEqual(expected);
   });
+});
+
+it('a reference asks nothing of its own, nor does what never binds', () => {
+  expect(asked(ref('fly'))).toEqual([]);
+  expect(asked(implies(never, b))).toEqual([]);
 });
 
 it('in words: the last step of each path, and null for nothing', () => {

@@ -5,6 +5,7 @@ import type { SourceRef } from '../facts/source.js';
 import { anyOf, met, notMet, unknown } from '../verdict/build.js';
 import type { Clause } from '../verdict/clause.js';
 import type { GnssCapability } from './effects.js';
+import { tsoNumber } from './tso.js';
 
 type Authorisation = EquipmentType['authorisations'][number];
 type Family = keyof typeof needsOtherMeans.value;
@@ -46,7 +47,7 @@ interface Gnss {
 
 function gnssOf(type: EquipmentType): readonly Gnss[] {
   return type.authorisations.flatMap(({ tso, class: marked }: Authorisation) => {
-    const family = /^C\d+/.exec(tso)?.[0] ?? '';
+    const family = tsoNumber(tso);
     return isFamily(family) ? [{ family, letter: tso.slice(family.length), class: marked }] : [];
   });
 }

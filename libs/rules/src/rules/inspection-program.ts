@@ -16,8 +16,8 @@ export function boundWithoutProgram(facts: Facts, asLabel: string): Leaf {
 /** The program that an aircraft is said to follow takes the place of the other inspections only where the text lets it. */
 function programInPlace(facts: Facts): Leaf {
   const { program } = facts.dossier.configuration.aircraft;
-  if (program === null || program.kind === 'annual') return notMet(label, { source });
-  return program.kind === 'selected-program' ? maySelect(facts) : met(label, { source });
+  if (program === null || program.kind === 'annual') return notMet(label);
+  return program.kind === 'selected-program' ? maySelect(facts) : met(label);
 }
 
 /** Named by 91.409(e): what must select a program, and turbine rotorcraft, whose owner may choose one. */

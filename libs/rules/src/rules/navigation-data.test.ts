@@ -18,7 +18,7 @@ describe('instantsOfCycle', () => {
     expect(instantsOfCycle(id)).toEqual({ from, before });
   });
 
-  it.each(['2600', '2614', '2100', '2199', '6101', '8901'])('there is no cycle %s', (id) => {
+  it.each(['2600', '2614', '2100', '2199', '6101', '8901', '9000', '6099'])('there is no cycle %s', (id) => {
     expect(instantsOfCycle(id)).toBeNull();
   });
 

@@ -5,7 +5,9 @@ import { databaseCycle, databaseCycleAt } from '../time/cycles.js';
 import type { Instant } from '../time/instant.js';
 import { instantOf, minutesOf } from '../time/instant.js';
 import type { DatabaseLoad } from '../dossier/status.js';
+import { databaseSlot } from '../dossier/status.js';
 import type { Facts } from '../graph/facts.js';
+import type { UnitFacts } from '../graph/units.js';
 import { allOf, unknown, within } from '../verdict/build.js';
 import type { Clause } from '../verdict/clause.js';
 import { maker } from './cite.js';
@@ -37,7 +39,12 @@ export function regionOf(load: DatabaseLoad): LoadRegion {
 /** Navigation data loaded in a unit: this cycle first. */
 export function navigationLoads(facts: Facts, unitId: string): readonly DatabaseLoad[] {
   const loads = facts.dossier.status.loads.filter((each) => each.unitId === unitId && each.database === 'navigation');
-  return [...loads].sort((a, b) => (a.slot === b.slot ? 0 : a.slot === 'this' ? -1 : 1));
+  return databaseSlot.options.flatMap((slot) => loads.filter((each) => each.slot === slot));
+}
+
+/** Takes over the next cycle by itself. Null: not catalogued. */
+export function holdsNextCycle({ type }: UnitFacts): boolean | null {
+  return type === null ? null : type.databases.some(({ kind, holdsNext }) => kind === 'navigation' && holdsNext);
 }
 
 /** In force from its effective instant until it expires; outside that not-met, where an end is unknown cannot-tell. */

@@ -46,17 +46,17 @@ export function recurring(
     readonly none: Clause;
   },
 ): Recurring {
-  const clauses = counted.map((each, index) => {
-    const last = lastOfSeries(recurrence, counted, index);
-    return allOf(
-      'done-and-current',
-      [each.clause, current(facts, each.record, recurrence, last, asked)],
-      'cannot-tell',
-    );
-  });
+  const entries = counted.map((each, index) => ({
+    ...each,
+    series: lastOfSeries(recurrence, each.record, counted.slice(index + 1)),
+  }));
+  const clauses = entries.map(({ record, clause, series }) =>
+    allOf('done-and-current', [clause, current(facts, record, recurrence, series, asked)], 'cannot-tell'),
+  );
   const governing = governingOf(counted);
-  const at = counted.findIndex(({ record }) => record === governing);
-  const parts = at < 0 ? [] : nextDue(recurrence, lastOfSeries(recurrence, counted, at).last).parts;
+  const of = entries.find(({ record }) => record === governing);
+  // Counted from a due point that nobody recorded it may fall due any earlier: no point rather than one too late.
+  const parts = of?.series.dueKnown ? nextDue(recurrence, of.series.last).parts : [];
   const day = parts.find((each) => each.kind === 'date');
   const hours = parts.find((each) => each.kind === 'meter');
   return {

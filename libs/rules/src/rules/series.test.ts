@@ -5,6 +5,7 @@ import { nextDue } from '../calculations/recurrence.js';
 import type { RecordHead } from '../dossier/status.js';
 import { met, notMet } from '../verdict/build.js';
 import type { Counted } from './accomplished.js';
+import { calendarMonthsFromDone } from './recurring.js';
 import { lastOfSeries } from './series.js';
 
 const every = (part: IntervalPart, countFrom: Recurrence['countFrom']): Recurrence => ({
@@ -20,8 +21,8 @@ const at = (value: number, part: Partial<RecordHead> = {}) =>
   done('2026-03-01', { id: `at-${value}`, meters: [{ meter: 'tach', value }], ...part });
 
 /** Newest entry first. */
-function next(recurrence: Recurrence, ...entries: readonly Counted[]) {
-  const { last, dueKnown } = lastOfSeries(recurrence, entries, 0);
+function next(recurrence: Recurrence, newest: Counted, ...older: readonly Counted[]) {
+  const { last, dueKnown } = lastOfSeries(recurrence, newest.record, older);
   const [part] = nextDue(recurrence, last).parts;
   return dueKnown ? (part?.kind === 'date' ? part.lastGoodDay : part?.kind === 'meter' ? part.at : null) : 'unknown';
 }
@@ -45,8 +46,8 @@ describe('days: every 30, first done on 1 January, due on 31 January', () => {
   });
 
   it('goes on from due to due', () => {
-    const entries = [done('2026-03-05'), done('2026-02-05'), done('2026-01-01')].map(counts);
-    expect(next(every(thirty, 'due'), ...entries)).toBe('2026-04-01');
+    const older = [done('2026-02-05'), done('2026-01-01')].map(counts);
+    expect(next(every(thirty, 'due'), counts(done('2026-03-05')), ...older)).toBe('2026-04-01');
   });
 
   it('an entry that does not count is no predecessor', () => {
@@ -80,7 +81,39 @@ describe('hours and landings', () => {
   });
 
   it('landings have no figure in hours', () => {
-    const entries = [counts(at(1_050, { dueAt: 900 })), counts(at(900))];
-    expect(next(every(landings, 'due'), ...entries)).toBe(1_100);
+    expect(next(every(landings, 'due'), counts(at(1_050, { dueAt: 900 })), counts(at(900)))).toBe(1_100);
   });
+});
+
+describe('hours and days, whichever comes first: every 100 h or 30 days, counted from due', () => {
+  const both: Recurrence = {
+    parts: [
+      { kind: 'hours', meter: 'tach', count: 10_000 },
+      { kind: 'days', count: 30 },
+    ],
+    combine: 'first',
+    countFrom: 'due',
+    toleranceFor: 'none',
+  };
+  const first = counts(done('2026-01-01', { meters: [{ meter: 'tach', value: 395_000 }] }));
+  const second = (on: string, part: Partial<RecordHead> = {}) =>
+    lastOfSeries(both, done(on, { meters: [{ meter: 'tach', value: 405_730 }], ...part }), [first]);
+  const parts = ({ last }: ReturnType<typeof second>) => nextDue(both, last).parts;
+
+  it('each counts on from its own due point', () => {
+    expect(parts(second('2026-02-20'))).toMatchObject([{ at: 415_000 }, { lastGoodDay: '2026-03-02' }]);
+  });
+
+  it('the days begin anew where they are an interval late, the hours go on', () => {
+    expect(parts(second('2026-03-02'))).toMatchObject([{ at: 415_000 }, { lastGoodDay: '2026-04-01' }]);
+  });
+});
+
+it('late on the way, with the day that it was due known from the entry before', () => {
+  const late = counts(done('2026-02-20', { enRoute: true }));
+  expect(next(every({ kind: 'days', count: 30 }, 'due'), late, counts(done('2026-01-01')))).toBe('2026-03-02');
+});
+
+it('what counts from when it was done asks for no due point', () => {
+  expect(next(calendarMonthsFromDone(12), counts(done('2026-02-20', { enRoute: true })))).toBe('2027-02-28');
 });

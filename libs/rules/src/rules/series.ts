@@ -1,5 +1,6 @@
 import type { IntervalPart, LastDone, NextPart, Recurrence } from '../calculations/recurrence.js';
 import { nextDue } from '../calculations/recurrence.js';
+import type { RecordHead } from '../dossier/status.js';
 import type { CivilDate } from '../time/instant.js';
 import type { Counted } from './accomplished.js';
 import { entryOutcome } from './entry-outcome.js';
@@ -14,22 +15,24 @@ export interface Series {
 /**
  * What counts from when it was due needs the due point: as the entry gives it, else from the newest older entry that counts. An entry a
  * whole interval late or more begins the series anew, and so does the first that is recorded: it counts from when it was done.
+ * `older`: the entries before it, newest first.
  */
-export function lastOfSeries(recurrence: Recurrence, counted: readonly Counted[], index: number): Series {
-  const record = counted[index]?.record;
-  if (!record) throw new Error(`There is no entry ${index} in a series of ${counted.length}.`);
+export function lastOfSeries(recurrence: Recurrence, record: RecordHead, older: readonly Counted[]): Series {
   const done: LastDone = {
     doneDate: record.done.date,
     doneMeters: Object.fromEntries(record.meters.map((each) => [each.meter, each.value])),
   };
   if (recurrence.countFrom === 'done') return { last: done, dueKnown: true };
-  const before = counted.findIndex((each, at) => at > index && entryOutcome(each) === 'met');
-  const due = before < 0 ? [] : nextDue(recurrence, lastOfSeries(recurrence, counted, before).last).parts;
+  const at = older.findIndex((each) => entryOutcome(each) === 'met');
+  const before = older[at];
+  const due = before
+    ? nextDue(recurrence, lastOfSeries(recurrence, before.record, older.slice(at + 1)).last).parts
+    : [];
   const dates = due.flatMap((each) => (each.kind === 'date' ? [each.lastGoodDay] : []));
   const [dueDate = null] = dates.filter((date) => lateByLess(recurrence, { ...done, dueDate: date }, record.done.date));
   const dueMeters = Object.fromEntries(
-    recurrence.parts.flatMap((part, at) => {
-      const point = dueMeter(part, due[at], record.dueAt, done);
+    recurrence.parts.flatMap((part, index) => {
+      const point = dueMeter(part, due[index], record.dueAt, done);
       return point === null || !('meter' in part) ? [] : [[part.meter, point] as const];
     }),
   );
@@ -41,8 +44,8 @@ export function lastOfSeries(recurrence: Recurrence, counted: readonly Counted[]
 function dueMeter(part: IntervalPart, due: NextPart | undefined, dueAt: number | null, done: LastDone): number | null {
   if (part.kind === 'hours' && dueAt !== null) return dueAt;
   if (!('meter' in part) || due?.kind !== 'meter') return null;
-  const at = done.doneMeters[part.meter];
-  return at !== undefined && due.at + part.count > at ? due.at : null;
+  const at = done.doneMeters[part.meter] ?? Number.POSITIVE_INFINITY;
+  return due.at + part.count > at ? due.at : null;
 }
 
 /** Counted from that due point it falls due after it was done. */

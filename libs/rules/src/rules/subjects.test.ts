@@ -47,6 +47,25 @@ const recorded: readonly (readonly [string, Part<Dossier>])[] = [
       },
     },
   ],
+  [
+    'a recurring item',
+    {
+      status: {
+        recurring: ['y', 'x'].map((id) => ({
+          id,
+          name: 'Item',
+          subject: 'aircraft',
+          origin: 'own' as const,
+          document: null,
+          parts: [{ kind: 'days' as const, count: 30, meter: null, tolerance: null }],
+          combine: 'first' as const,
+          countFrom: 'done' as const,
+          toleranceFor: 'none' as const,
+        })),
+      },
+    },
+  ],
+  ['a part with a life limit', { status: { lifeLimits: [{ id: 'y' }, { id: 'x' }] } } as never],
 ];
 it.each(recorded)('%s of that name is recorded, and was no unit', (_, part) => {
   expect(isRecorded(factsWith(part), 'x')).toBe(true);
@@ -61,6 +80,24 @@ it('the aircraft and an item of 91.205 are recorded', () => {
 
 const traces: readonly (readonly [string, Part<Dossier>])[] = [
   ['its documents', { configuration: { packs: [{ id: 'p', unitId: 'x', parts: [], handOver: null }] } }],
+  [
+    'what it sent of itself',
+    {
+      configuration: {
+        identities: [
+          {
+            id: 'x',
+            address: null,
+            flightId: null,
+            emitterCategory: null,
+            positionUnit: null,
+            pairing: null,
+            seen: null,
+          },
+        ],
+      },
+    },
+  ],
   [
     'its supplement',
     {

@@ -1,7 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import { unitOf } from '../../testing/builders.js';
+import { catalogueOf } from '../../testing/changes.js';
+import { dossierOf } from '../../testing/dossiers.js';
 import type { Agency, Rating } from '../dossier/common.js';
+import { factsOf } from '../graph/facts.js';
 import type { Task } from './who-may.js';
-import { batteryReplacement, release, tasks } from './who-may.js';
+import { batteryReplacement, release, releaseOf, tasks } from './who-may.js';
 
 const agency = (kind: Agency['kind'], ...ratings: readonly Rating[]): Agency => ({
   kind,
@@ -57,6 +61,7 @@ const table: readonly (readonly [Task, readonly Row[]])[] = [
       ['a mechanic of unrecorded ratings', unrated('mechanic'), null],
       ['a repairman', lightSport, false],
       ['a pilot', privatePilot, false],
+      ['a pilot of unrecorded ratings', unrated('pilot'), false],
     ],
   ],
   [
@@ -113,6 +118,7 @@ const table: readonly (readonly [Task, readonly Row[]])[] = [
       ['a carrier', carrier, true],
       ['the manufacturer, of whom it is not recorded what it installed', manufacturer, null],
       ['an inspector', inspector, false],
+      ['a mechanic of unrecorded ratings', unrated('mechanic'), false],
     ],
   ],
   [
@@ -122,6 +128,7 @@ const table: readonly (readonly [Task, readonly Row[]])[] = [
       ['a station for instruments', station('instrument-1'), true],
       ['a station for communication', station('radio-1'), false],
       ['a station limited to some radio', station('radio-limited'), null],
+      ['a station limited to some instruments', station('instrument-limited'), null],
       ['an inspector', inspector, false],
     ],
   ],
@@ -187,6 +194,22 @@ for (const [task, rows] of table)
       expect(task.may(who)).toBe(expected);
     });
   });
+
+// Of several units the strictest: a transponder is never a pilot's. Of one that is gone nobody knows what it was.
+it.each<[readonly string[], boolean | null]>([
+  [['com1'], null],
+  [['com1', 'gps1'], null],
+  [['com1', 'xp1'], false],
+  [['xp1', 'gone'], null],
+])('work on %j by a private pilot: %s', (subjects, expected) => {
+  const units = [
+    unitOf({ id: 'com1', functions: ['com'] }),
+    unitOf({ id: 'gps1', functions: ['gnss'] }),
+    unitOf({ id: 'xp1', functions: ['transponder'] }),
+  ];
+  const facts = factsOf(dossierOf({ configuration: { units } }), catalogueOf());
+  expect(releaseOf(facts, subjects).may(privatePilot)).toBe(expected);
+});
 
 it('each task has its name and source', () => {
   for (const { id, source } of [...Object.values(tasks), release(null, null), batteryReplacement(null)]) {

@@ -98,8 +98,8 @@ export function release(functions: ReadonlySet<FunctionCode> | null, certificate
 
 /** Approval for return to service of work on these subjects, one of which may be gone. */
 export function releaseOf({ units, dossier }: Facts, subjects: readonly string[]): Task {
-  const worked = subjects.map((each) => units.get(each)?.functions ?? null);
-  const functions = worked.includes(null) ? null : new Set(worked.flatMap((each) => [...(each ?? [])]));
+  const worked = subjects.flatMap((each) => units.get(each) ?? []);
+  const functions = worked.length < subjects.length ? null : new Set(worked.flatMap((each) => [...each.functions]));
   return release(functions, dossier.configuration.aircraft.certificate);
 }
 

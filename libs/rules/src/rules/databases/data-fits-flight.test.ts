@@ -97,6 +97,13 @@ testRule(dataFitsFlight, [
     message: 'noticed',
     data: { against: 'RNAV 18' },
   },
+  {
+    ...approach,
+    name: 'two notices: both are named',
+    dossier: of([load({ notices: [...procedure.notices, ...waypoint.notices] })]),
+    expect: 'cannot-tell',
+    data: { against: 'RNAV 18, TALLY' },
+  },
   { ...enRoute, name: 'a notice against a procedure bears on no route', dossier: of([procedure]), expect: 'none' },
   { ...enRoute, name: 'a notice against a waypoint, on the way', dossier: of([waypoint]), expect: 'cannot-tell' },
   { ...approach, name: 'a notice against a waypoint, in a procedure', dossier: of([waypoint]), expect: 'cannot-tell' },
@@ -131,6 +138,15 @@ testRule(dataFitsFlight, [
     name: 'verified by a mechanic',
     dossier: of([procedure], verification({ agency: mechanic })),
     expect: 'cannot-tell',
+  },
+  {
+    ...base,
+    name: 'data of a unit without satellite navigation',
+    dossier: dossierOf({
+      configuration: { units: [unitOf({ id: 'gps1', functions: ['portable-display'] })] },
+      status: { loads: [load({ coverage: null })] },
+    }),
+    expect: 'none',
   },
   { ...enRoute, name: 'waypoints verified on that day', dossier: of([waypoint], verification()), expect: 'met' },
 ]);

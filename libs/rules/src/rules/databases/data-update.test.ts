@@ -54,6 +54,35 @@ testRule(dataUpdate, [
     expect: 'met',
   },
   {
+    name: 'released that day, an hour before',
+    dossier: of(
+      false,
+      '2026-01-22T15:00Z',
+      released('2026-01-22', { done: { date: '2026-01-22', at: '2026-01-22T14:00Z' } }),
+    ),
+    at,
+    expect: 'not-met',
+  },
+  {
+    name: 'released, the time of loading that day not recorded',
+    dossier: of(false, null, released('2026-01-22', { done: { date: '2026-01-22', at: '2026-01-22T16:00Z' } })),
+    at,
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'released and refused on one day, and no times tell which came last',
+    dossier: of(false, null, released('2026-01-23'), released('2026-01-23', { id: 'refused', outcome: 'disapproved' })),
+    at,
+    expect: 'cannot-tell',
+    message: 'unclear',
+  },
+  {
+    name: 'released, then looked at again with a result that nobody recorded',
+    dossier: of(false, null, released('2026-01-23'), released('2026-01-24', { outcome: null })),
+    at,
+    expect: 'cannot-tell',
+  },
+  {
     name: 'released by a mechanic',
     dossier: of(false, null, released('2026-01-23', { agency: mechanic })),
     at,
@@ -64,5 +93,11 @@ testRule(dataUpdate, [
     dossier: of(false, null, released('2026-01-23', { agency: pilot })),
     at,
     expect: 'not-met',
+  },
+  {
+    name: 'data of a unit that is not aboard',
+    dossier: dossierOf(of(true, null), { configuration: { units: [unitOf({ id: 'gps2', functions: ['gnss'] })] } }),
+    at,
+    expect: 'none',
   },
 ]);

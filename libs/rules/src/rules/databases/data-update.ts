@@ -1,5 +1,6 @@
 import type { DatabaseLoad } from '../../dossier/status.js';
 import type { Facts } from '../../graph/facts.js';
+import type { UnitFacts } from '../../graph/units.js';
 import { fact } from '../../verdict/build.js';
 import type { Clause } from '../../verdict/clause.js';
 import type { Draft } from '../../verdict/result.js';
@@ -30,41 +31,37 @@ export const dataUpdate = defineRule(
     },
     establishes: [],
   },
-  (facts) => facts.dossier.status.loads.flatMap((each) => statement(facts, each)),
+  (facts) =>
+    [...facts.units.values()].flatMap((unit) =>
+      facts.dossier.status.loads.filter(({ unitId }) => unitId === unit.id).map((each) => statement(facts, unit, each)),
+    ),
 );
 
-function statement(facts: Facts, load: DatabaseLoad): readonly Draft[] {
-  const unit = facts.units.get(load.unitId);
-  if (!unit) return [];
-  const path = `status.loads.${load.unitId}.${load.database}.${load.slot}`;
+function statement(facts: Facts, { id, unit, functions }: UnitFacts, load: DatabaseLoad): Draft {
+  const path = `status.loads.${id}.${load.database}.${load.slot}`;
   const byPilot = load.fromFlightDeck;
-  return [
-    {
-      subject: `${load.unitId}:${load.database}:${load.slot}`,
-      clause:
-        byPilot === false
-          ? released(facts, load, path)
-          : fact(byPilot, 'from-the-flight-deck-without-tools', `${path}.fromFlightDeck`, { source }),
-      messages: {
-        met: byPilot === false ? 'released' : 'by-pilot',
-        'not-met': 'owed',
-        'cannot-tell': 'unclear',
-        'not-applicable': 'by-pilot',
-      },
-      data: { unit: unit.unit.name, database: load.database, loaded: load.loaded.date },
-      effects: [{ stops: 'nothing', kind: 'record' }],
-      remedies: [
-        byPilot === false
-          ? recordIt('release-entry', load.unitId)
-          : findOut('database.load', load.unitId, `${path}.fromFlightDeck`),
-      ],
+  return {
+    subject: `${id}:${load.database}:${load.slot}`,
+    clause:
+      byPilot === false
+        ? released(facts, functions, load, path)
+        : fact(byPilot, 'from-the-flight-deck-without-tools', `${path}.fromFlightDeck`, { source }),
+    messages: {
+      met: byPilot === false ? 'released' : 'by-pilot',
+      'not-met': 'owed',
+      'cannot-tell': 'unclear',
+      'not-applicable': 'by-pilot',
     },
-  ];
+    data: { unit: unit.name, database: load.database, loaded: load.loaded.date },
+    effects: [{ stops: 'nothing', kind: 'record' }],
+    remedies: [
+      byPilot === false ? recordIt('release-entry', id) : findOut('database.load', id, `${path}.fromFlightDeck`),
+    ],
+  };
 }
 
-function released(facts: Facts, load: DatabaseLoad, path: string): Clause {
-  const { certificate } = facts.dossier.configuration.aircraft;
-  const by = release(facts.units.get(load.unitId)?.functions ?? null, certificate);
+function released(facts: Facts, functions: UnitFacts['functions'], load: DatabaseLoad, path: string): Clause {
+  const by = release(functions, facts.dossier.configuration.aircraft.certificate);
   const work = { since: load.loaded, path: `${path}.loaded.at` };
-  return doneAfter(facts, ['release-entry'], load.unitId, work, { by, outcomes: ['passed', 'approved'] }, returned);
+  return doneAfter(facts, ['release-entry'], load.unitId, work, { by }, returned);
 }

@@ -1,11 +1,14 @@
+import { expect, it } from 'vitest';
 import { mechanic, pilot, recordOf, typeOf, unitOf } from '../../../testing/builders.js';
+import { statements } from '../../../testing/rule-case.js';
 import { dossierOf } from '../../../testing/dossiers.js';
 import { testRule } from '../../../testing/rule-tester.js';
+import type { EquipmentType } from '../../catalogue/type.js';
 import type { DatabaseLoad, RecordHead } from '../../dossier/status.js';
 import { navigationDataCurrent } from './navigation-data-current.js';
 
-const type = (holdsNext: boolean) =>
-  typeOf({ id: 'nx', functions: ['gnss'], databases: [{ kind: 'navigation', holdsNext }] });
+const type = (holdsNext: boolean, ...others: EquipmentType['databases']) =>
+  typeOf({ id: 'nx', functions: ['gnss'], databases: [{ kind: 'navigation', holdsNext }, ...others] });
 const types = [type(true)];
 const load = (part: Partial<DatabaseLoad> = {}): DatabaseLoad => ({
   unitId: 'gps1',
@@ -101,6 +104,15 @@ testRule(navigationDataCurrent, [
     ...approach,
     at: '2026-02-19T09:01Z',
     expect: 'met',
+    data: { expires: '2026-03-19T09:01Z' },
+  },
+  {
+    name: 'printed beyond the end of the next one',
+    dossier: unit([load({ expires: '2026-04-30T09:01Z' }), next()], true),
+    ...approach,
+    at: '2026-03-19T09:01Z',
+    expect: 'met',
+    data: { expires: '2026-04-30T09:01Z' },
   },
   {
     name: 'only the next cycle loaded: the minute before',
@@ -121,6 +133,14 @@ testRule(navigationDataCurrent, [
     dossier: unit([load(), next()], true),
     ...approach,
     types: [type(false)],
+    at: '2026-02-19T09:01Z',
+    expect: 'not-met',
+  },
+  {
+    name: 'one that holds a cycle of navigation data and two of terrain',
+    dossier: unit([load(), next()], true),
+    ...approach,
+    types: [type(false, { kind: 'terrain', holdsNext: true })],
     at: '2026-02-19T09:01Z',
     expect: 'not-met',
   },
@@ -170,6 +190,14 @@ testRule(navigationDataCurrent, [
     expect: 'cannot-tell',
   },
   {
+    name: 'old cycle gone, next one loaded, of which no cycle is recorded',
+    dossier: unit([load(), next({ cycle: null })], true),
+    ...approach,
+    at: '2026-02-19T09:01Z',
+    expect: 'cannot-tell',
+    data: { expires: '2026-02-19T09:01Z' },
+  },
+  {
     name: 'terrain data are no navigation data',
     dossier: unit([load({ database: 'terrain' })], true),
     ...approach,
@@ -190,6 +218,14 @@ testRule(navigationDataCurrent, [
     dossier: unit([], true),
     ...enRoute,
     types: [typeOf({ id: 'nx', functions: ['gnss'] })],
+    at: '2026-02-01T12:00Z',
+    expect: 'not-met',
+  },
+  {
+    name: 'a unit that holds terrain data alone',
+    dossier: unit([], true),
+    ...enRoute,
+    types: [typeOf({ id: 'nx', functions: ['gnss'], databases: [{ kind: 'terrain', holdsNext: false }] })],
     at: '2026-02-01T12:00Z',
     expect: 'not-met',
   },
@@ -295,6 +331,18 @@ testRule(navigationDataCurrent, [
     at: '2026-03-02T18:00Z',
     expect: 'cannot-tell',
   },
+  ...(
+    [
+      ['the place of the procedure', { place: 'Runway 18, field' }],
+      ['the chart', { document: { title: 'Approach chart 18', revision: null, date: '2026-02-19' } }],
+    ] as const
+  ).map(([names, part]) => ({
+    name: `expired, verified, the entry names ${names}`,
+    dossier: unit([load()], false, [checked({ note: null, ...part })]),
+    ...approach,
+    at: '2026-03-02T18:00Z',
+    expect: 'met' as const,
+  })),
   {
     name: 'expired, verified en route, where no procedure is flown',
     dossier: unit([load()], false, [checked({ note: null })]),
@@ -308,6 +356,13 @@ testRule(navigationDataCurrent, [
     ...approach,
     at: '2026-03-02T12:00Z',
     expect: 'not-met',
+  },
+  {
+    name: 'verified, no supplement recorded',
+    dossier: unit([load()], 'no supplement', [checked()]),
+    ...approach,
+    at: '2026-03-02T12:00Z',
+    expect: 'cannot-tell',
   },
   {
     name: 'verified, but the supplement wants current data',
@@ -347,3 +402,16 @@ testRule(navigationDataCurrent, [
     expect: 'none',
   },
 ]);
+
+it('data of a unit fall due once, not once for each use', () => {
+  const drafts = statements(navigationDataCurrent, {
+    name: '',
+    dossier: unit([load()]),
+    types,
+    at: '2026-02-01T12:00Z',
+    expect: 'met',
+  });
+  expect(drafts.flatMap(({ due = [] }) => due)).toEqual([
+    { what: 'navigation-data', lapses: '2026-02-19T09:01Z', combine: 'first' },
+  ]);
+});

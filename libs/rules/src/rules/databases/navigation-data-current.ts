@@ -7,7 +7,7 @@ import { aim } from '../cite.js';
 import type { DataUse } from '../data-verification.js';
 import { approachNote, usedFor, verifications, verified } from '../data-verification.js';
 import { lostThrough } from '../effects.js';
-import { inForce, navigationLoads, regionOf } from '../navigation-data.js';
+import { holdsNextCycle, inForce, navigationLoads, regionOf } from '../navigation-data.js';
 import { findOut } from '../remedies.js';
 import { defineRule } from '../rule.js';
 
@@ -44,8 +44,8 @@ export const navigationDataCurrent = defineRule(
 function draft(facts: Facts, each: UnitFacts, use: DataUse): Draft {
   const loads = navigationLoads(facts, each.id);
   const unrecorded = loads.length === 0 && holdsData(each) !== false;
-  const expires = loads.map((load) => regionOf(load).before).filter((at) => at !== null);
-  const last = expires.reduce<string | null>((late, at) => (late === null || at > late ? at : late), null);
+  const ends = loads.map((load) => regionOf(load).before).filter((end) => end !== null);
+  const last = ends.sort().at(-1) ?? null;
   const due: readonly Due[] =
     last === null || use === 'en-route' ? [] : [{ what: 'navigation-data', lapses: last, combine: 'first' }];
   return {
@@ -101,7 +101,7 @@ function holdsData({ type }: UnitFacts): boolean | null {
 /** A unit that holds one cycle alone cannot take over another by itself. */
 function slotClause(each: UnitFacts, clause: Clause, slot: 'this' | 'next'): Clause {
   if (slot === 'this') return clause;
-  const holdsNext = each.type?.databases.some((one) => one.kind === 'navigation' && one.holdsNext) ?? null;
+  const holdsNext = holdsNextCycle(each);
   const path = `configuration.units.${each.id}.typeId`;
   const holds =
     holdsNext === null

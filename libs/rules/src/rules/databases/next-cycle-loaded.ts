@@ -5,7 +5,7 @@ import { met, unknown, within } from '../../verdict/build.js';
 import type { Clause } from '../../verdict/clause.js';
 import { practice } from '../cite.js';
 import { advice } from '../effects.js';
-import { navigationLoads, regionOf } from '../navigation-data.js';
+import { holdsNextCycle, navigationLoads, regionOf } from '../navigation-data.js';
 import { defineRule } from '../rule.js';
 
 /** Days before the end of a cycle from which the next one should lie ready. */
@@ -29,10 +29,7 @@ export const nextCycleLoaded = defineRule(
   },
   (facts) =>
     [...facts.units.values()]
-      .filter(
-        ({ functions, type }) =>
-          functions.has('gnss') && type?.databases.some((each) => each.kind === 'navigation' && each.holdsNext),
-      )
+      .filter((each) => each.functions.has('gnss') && holdsNextCycle(each) === true)
       .map((each) => ({
         subject: each.id,
         clause: judge(facts, each),

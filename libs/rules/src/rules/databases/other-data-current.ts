@@ -39,7 +39,7 @@ function statement(facts: Facts, { id, unit }: UnitFacts, database: DatabaseKind
   const expires = load?.expires ?? null;
   const path = `status.loads.${id}.${database}.this`;
   const clause: Clause =
-    load === null || expires === null
+    expires === null
       ? unknown('expiry-printed', [load === null ? path : `${path}.expires`], { source })
       : within(
           'before-printed-expiry',

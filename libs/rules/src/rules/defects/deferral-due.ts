@@ -1,3 +1,4 @@
+import { newestFirst } from '../../changes/records.js';
 import type { Defect, Deferral, RecordKind } from '../../dossier/status.js';
 import type { Facts } from '../../graph/facts.js';
 import { met, notMet } from '../../verdict/build.js';
@@ -41,13 +42,11 @@ export const deferralDue = defineRule(
 );
 
 function statement(facts: Facts, defect: Defect, deferral: Deferral): Draft {
-  const days = [deferral.on, deferral.reinspectedOn].filter((each) => each !== null).sort();
-  const lookedAt = days.at(-1) ?? deferral.on;
+  const { on, reinspectedOn } = deferral;
+  const lookedAt = reinspectedOn !== null && reinspectedOn > on ? reinspectedOn : on;
+  const [newest] = required.flatMap((kind) => facts.records(kind, 'aircraft')).sort(newestFirst);
   // Done on the day of the inspection counts as done at it.
-  const inspection = required
-    .flatMap((kind) => facts.records(kind, 'aircraft'))
-    .sort((a, b) => (a.done.date < b.done.date ? 1 : -1))
-    .find((each) => each.done.date > lookedAt);
+  const inspection = newest && newest.done.date > lookedAt ? newest : null;
   return {
     subject: defect.id,
     clause: inspection

@@ -207,6 +207,12 @@ testRule(openDefects, [
     message: 'stands-in',
   },
   {
+    name: 'third attitude system, rate of turn fitted',
+    ...with_({ subject: 'third-attitude' }, { configuration: { equipment: itemsOf(['rate-of-turn']) } }),
+    subject: 'd1:third-attitude:ifr-aircraft',
+    expect: 'met',
+  },
+  {
     name: 'rate of turn, no third attitude system',
     ...with_(
       { subject: 'rate-of-turn' },
@@ -267,6 +273,26 @@ testRule(openDefects, [
     ),
     subject: 'd1:altimeter:fly',
     expect: 'none',
+  },
+  {
+    name: 'a second altimeter stays, though it shows wear',
+    dossier: dossierOf(trainer, {
+      configuration: { units: ['alt1', 'alt2'].map((id) => unitOf({ id, functions: ['altimeter'] })) },
+      status: { defects: [defect({ subject: 'alt1' }), defect({ id: 'd2', subject: 'alt2', kind: 'wear' })] },
+    }),
+    at,
+    subject: 'd1:altimeter:fly',
+    expect: 'none',
+  },
+  {
+    name: 'both altimeters are inoperative',
+    dossier: dossierOf(trainer, {
+      configuration: { units: ['alt1', 'alt2'].map((id) => unitOf({ id, functions: ['altimeter'] })) },
+      status: { defects: [defect({ subject: 'alt1' }), defect({ id: 'd2', subject: 'alt2' })] },
+    }),
+    at,
+    subject: 'd1:altimeter:fly',
+    expect: 'not-met',
   },
   // The list: no entry is no news.
   {

@@ -100,6 +100,13 @@ const cases: readonly RuleCase[] = [
     expect: 'met',
     message: 'stands',
   },
+  {
+    name: 'that of the reporter, with readings of something else',
+    dossier: of(test(null, { kind: 'altitude-reporting-test', subjects: ['enc1'], readings: readingsOf({}) })),
+    at,
+    expect: 'met',
+    message: 'stands',
+  },
   { name: 'never recorded', dossier: of(), at, flight: vfr, expect: 'cannot-tell', message: 'never' },
   {
     name: 'never recorded, IFR in controlled airspace',
@@ -140,6 +147,29 @@ const cases: readonly RuleCase[] = [
     at,
     expect: 'not-applicable',
     message: 'none',
+  },
+  {
+    name: 'a transponder beside a reporter that is joined to nothing',
+    dossier: dossierOf(of(), { configuration: { links: [] } }),
+    at,
+    expect: 'not-applicable',
+  },
+  {
+    name: 'two transponders, each with its reporter: 220 ft off is a matter of the other',
+    dossier: dossierOf(of(test([[9980, 10_200]], { subjects: ['enc2'] }), test(null, { id: 'b' })), {
+      configuration: {
+        units: [
+          ...of().configuration.units,
+          unitOf({ id: 'xp2', functions: ['transponder'] }),
+          unitOf({ id: 'enc2', functions: ['altitude-reporting'] }),
+        ],
+        links: [...of().configuration.links, linkOf('enc2', 'altitude-serial', 'xp2', 'altitude-serial')],
+      },
+    }),
+    at,
+    subject: 'xp1',
+    expect: 'met',
+    message: 'stands',
   },
   {
     name: 'a transponder that reports its own altitude, never tested',

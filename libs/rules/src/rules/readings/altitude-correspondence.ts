@@ -6,7 +6,7 @@ import { allOf, anyOf, unknown } from '../../verdict/build.js';
 import type { Clause } from '../../verdict/clause.js';
 import type { Draft } from '../../verdict/result.js';
 import { accomplished } from '../accomplished.js';
-import { transpondersOf, underControlledIfr, unitsWith } from '../altitude-chain.js';
+import { reportersOf, underControlledIfr, unitsWith } from '../altitude-chain.js';
 import { unitAcceptedAsFound } from '../as-found.js';
 import { cfr } from '../cite.js';
 import { recordedReadings } from '../recorded-readings.js';
@@ -55,9 +55,7 @@ export const altitudeCorrespondence = defineRule(
 
 function ofTransponder(facts: Facts, transponder: UnitFacts): readonly Draft[] {
   const { id, unit } = transponder;
-  const reporters = unitsWith(facts, 'altitude-reporting').filter((each) =>
-    transpondersOf(facts, each).some((served) => served.id === id),
-  );
+  const reporters = reportersOf(facts, transponder);
   const subjects = ['aircraft', ...new Set([id, ...reporters.map((each) => each.id)])];
   const asked: AskedTest = { kinds: [test], readOnly: [periodicTest], subjects, by: tasks.correspondence };
   const found = recordedReadings(facts, asked, ({ correspondence }) =>

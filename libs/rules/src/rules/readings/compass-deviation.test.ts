@@ -111,6 +111,12 @@ testRule(compassDeviation, [
     at,
     expect: 'cannot-tell',
   },
+  {
+    name: 'certificated to a consensus standard: no figure',
+    dossier: of(swing(11), { code: 'consensus', amendment: null }),
+    at,
+    expect: 'not-applicable',
+  },
   { name: 'basis not recorded', dossier: of(swing(11), null), at, expect: 'cannot-tell' },
   { name: 'swing without readings', dossier: of(null, car3), at, expect: 'not-applicable' },
   {

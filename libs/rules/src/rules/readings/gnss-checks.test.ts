@@ -38,7 +38,7 @@ testRule(gnssChecks, [
     dossier: of(checked('gnss-function-check', { outcome: 'failed' })),
     expect: 'not-met',
     message: 'failed',
-    data: { check: 'function check', done: '2026-02-10' },
+    data: { item: 'gps1', check: 'function check', done: '2026-02-10' },
   },
   {
     ...function_,
@@ -61,6 +61,12 @@ testRule(gnssChecks, [
     dossier: of(checked('gnss-function-check', { outcome: null })),
     expect: 'cannot-tell',
     message: 'incomplete',
+  },
+  {
+    ...function_,
+    name: 'whether it passed is not recorded, and its readings are of interference',
+    dossier: of(checked('gnss-function-check', { outcome: null, readings: interference(null) })),
+    expect: 'cannot-tell',
   },
   {
     ...vhf,

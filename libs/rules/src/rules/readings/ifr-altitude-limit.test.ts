@@ -1,5 +1,7 @@
+import { expect, it } from 'vitest';
 import { radioStation, readingsOf, recordOf, typeOf, unitOf } from '../../../testing/builders.js';
 import { dossierOf } from '../../../testing/dossiers.js';
+import { statements } from '../../../testing/rule-case.js';
 import { testRule } from '../../../testing/rule-tester.js';
 import { perfectAltimeter } from '../../../testing/sample-readings.js';
 import type { RecordHead } from '../../dossier/status.js';
@@ -104,6 +106,15 @@ testRule(ifrAltitudeLimit, [
     flight: ifr(3000),
     expect: 'cannot-tell',
     message: 'unrecorded',
+    data: { topFt: null },
+  },
+  {
+    name: 'tested altitude not recorded, though its readings go to 10,000',
+    dossier: of(bench('2025-02-10', null, { readings: readingsOf({ altimeter: perfectAltimeter(10_000) }) })),
+    at,
+    flight: ifr(3000),
+    expect: 'cannot-tell',
+    data: { topFt: null },
   },
   { name: 'no test recorded', dossier: of(), at, flight: ifr(3000), expect: 'cannot-tell' },
   {
@@ -139,6 +150,29 @@ testRule(ifrAltitudeLimit, [
     expect: 'not-met',
   },
   {
+    name: 'the only one may count: it holds as it stands',
+    dossier: of(bench('2025-02-10', 10_000, { agency: null })),
+    at,
+    flight: ifr(10_001),
+    expect: 'not-met',
+    data: { topFt: 10_000 },
+  },
+  {
+    name: 'a reporter that is no altimeter',
+    dossier: dossierOf(
+      { configuration: { units: [unitOf({ id: 'enc1', functions: ['altitude-reporting'] })] } },
+      {
+        status: {
+          records: [bench('2025-02-10', 12_000, { kind: 'altitude-reporting-test', subjects: ['enc1'] })],
+        },
+      },
+    ),
+    at,
+    flight: ifr(12_001),
+    expect: 'not-met',
+    data: { topFt: 12_000 },
+  },
+  {
     name: 'encoding altimeter: the lower of altimeter and reporter',
     dossier: encoding(12_000),
     at,
@@ -171,3 +205,11 @@ testRule(ifrAltitudeLimit, [
     expect: 'not-applicable',
   },
 ]);
+
+it.each([
+  [12_000, 12_000],
+  [null, undefined],
+])('the verdict carries an altitude only where all are recorded: altimeter 20,000 ft, reporter %s', (own, carried) => {
+  const [draft] = statements(ifrAltitudeLimit, { name: '', dossier: encoding(own), at, expect: 'met' });
+  expect(draft?.topFt).toBe(carried);
+});

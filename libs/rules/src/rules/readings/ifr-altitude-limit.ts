@@ -59,7 +59,7 @@ function ofUnit(facts: Facts, unit: UnitFacts): Draft {
     data: { item: unit.unit.name, topFt: lowest },
     effects: [{ stops: 'capability', capability: 'ifr-aircraft' }],
     remedies: kinds.map((kind) => recordIt(kind, unit.id)),
-    ...(lowest === null || tops.length < limits.length ? {} : { topFt: lowest }),
+    ...(tops.length < limits.length ? {} : { topFt: Math.min(...tops) }),
   };
 }
 

@@ -42,9 +42,15 @@ const of = (
       },
     },
   );
-const built = (id: string, tso: string) =>
-  typeOf({ id, functions: ['transponder'], authorisations: [{ tso, class: null }] });
-const types = [built('es', 'C112e'), built('ac', 'C74c')];
+const built = (id: string, ...tsos: readonly string[]) =>
+  typeOf({ id, functions: ['transponder'], authorisations: tsos.map((tso) => ({ tso, class: null })) });
+const types = [
+  built('es', 'C112e'),
+  built('ac', 'C74c'),
+  built('es-first', 'C112'),
+  built('ac-first', 'C74'),
+  built('es-out', 'C166b', 'C112e'),
+];
 const at = '2025-06-01T12:00Z';
 const vfr = { rules: 'vfr' } as const;
 
@@ -88,6 +94,19 @@ testRule(transponderReadings, [
     at,
     expect: 'not-met',
   },
+  ...(
+    [
+      ['TSO-C112 of its first edition, read as Mode S', goodModeS(), 'es-first'],
+      ['TSO-C74 of its first edition, read as ATCRBS', goodAtcrbs(), 'ac-first'],
+      ['TSO-C166 and TSO-C112, read as Mode S', goodModeS(), 'es-out'],
+    ] as const
+  ).map(([name, readings, typeId]) => ({
+    name: `a unit under ${name}`,
+    dossier: of(readings, {}, false, typeId),
+    types,
+    at,
+    expect: 'met' as const,
+  })),
   {
     name: 'a unit that is not catalogued and was approved by nobody',
     dossier: of(goodModeS(), {}, false, 'unlisted'),
@@ -138,6 +157,13 @@ testRule(transponderReadings, [
     message: 'incomplete',
     data: { what: 'suppression-rate' },
   },
+  {
+    name: 'reply frequency not recorded',
+    dossier: of({ ...goodAtcrbs(), replyMHz: null }),
+    at,
+    expect: 'cannot-tell',
+    data: { what: 'reply-frequency', value: null, limit: 1093 },
+  },
   { name: 'class not recorded', dossier: of({ ...goodModeS(), equipmentClass: null }), at, expect: 'cannot-tell' },
   { name: 'squitter not recorded', dossier: of({ ...goodModeS(), squitterCorrect: null }), at, expect: 'cannot-tell' },
   {
@@ -166,6 +192,29 @@ testRule(transponderReadings, [
     at,
     subject: 'xp1:ifr',
     expect: 'not-met',
+  },
+  {
+    name: 'one of two reporters served, outside limits, IFR in controlled airspace',
+    dossier: dossierOf(of({ ...goodModeS(), replyMHz: 1000 }, {}, true), {
+      configuration: {
+        units: [...of(null).configuration.units, unitOf({ id: 'enc2', functions: ['altitude-reporting'] })],
+      },
+    }),
+    at,
+    subject: 'xp1:ifr',
+    expect: 'not-met',
+  },
+  {
+    name: 'the reporter serves another transponder: IFR loses nothing by this one',
+    dossier: dossierOf(of({ ...goodModeS(), replyMHz: 1000 }), {
+      configuration: {
+        units: [...of(null).configuration.units, unitOf({ id: 'xp2', functions: ['transponder'] })],
+        links: [linkOf('enc1', 'altitude-gray', 'xp2', 'altitude-gray')],
+      },
+    }),
+    at,
+    subject: 'xp1:ifr',
+    expect: 'none',
   },
   {
     name: 'altitude reporter served, outside limits, VFR',

@@ -6,11 +6,12 @@ import { appendixF } from '../../facts/transponder.js';
 import type { Facts } from '../../graph/facts.js';
 import type { UnitFacts } from '../../graph/units.js';
 import type { Draft } from '../../verdict/result.js';
-import { transpondersOf, underControlledIfr, unitsWith } from '../altitude-chain.js';
+import { reportersOf, underControlledIfr, unitsWith } from '../altitude-chain.js';
 import { cfr } from '../cite.js';
 import { recordedReadings } from '../recorded-readings.js';
 import { recordIt } from '../remedies.js';
 import { defineRule } from '../rule.js';
+import { tsoNumber } from '../tso.js';
 import { tasks } from '../who-may.js';
 
 const authorised = cfr('91.215(a)');
@@ -59,10 +60,7 @@ function ofUnit(facts: Facts, transponderUnit: UnitFacts): readonly Draft[] {
     ],
     remedies: [recordIt('transponder-test', id)],
   };
-  const reports = unitsWith(facts, 'altitude-reporting').some((each) =>
-    transpondersOf(facts, each).some((served) => served.id === id),
-  );
-  if (!reports) return [ofUse];
+  if (reportersOf(facts, transponderUnit).length === 0) return [ofUse];
   const effects: Draft['effects'] = [{ stops: 'capability', capability: 'ifr-aircraft' }];
   return [ofUse, { ...ofUse, subject: `${id}:ifr`, clause: underControlledIfr(facts, found.clause), effects }];
 }
@@ -77,9 +75,9 @@ function ofItsClass(
   found: JudgedReadings,
 ): JudgedReadings {
   if (equipmentClass === null) return found;
-  const builtTo = (tso: RegExp) => (type?.authorisations ?? []).some((each) => tso.test(each.tso));
-  const modeS = builtTo(/^C112[a-z]?$/);
-  const atcrbs = builtTo(/^C74[a-z]?$/);
+  const builtTo = (number: string) => type !== null && type.authorisations.some(({ tso }) => tsoNumber(tso) === number);
+  const modeS = builtTo('C112');
+  const atcrbs = builtTo('C74');
   const silent = !modeS && !atcrbs;
   const agrees = silent ? unit.approval !== null : equipmentClass.startsWith('mode-s') === modeS;
   return agrees ? found : judged([...found.points, cannotTell({ what: 'class-of-unit', source: authorised })]);
