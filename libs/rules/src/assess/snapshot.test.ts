@@ -1,60 +1,24 @@
 import { describe, expect, it } from 'vitest';
 import { catalogueOf } from '../../testing/changes.js';
 import { dossierOf } from '../../testing/dossiers.js';
+import { means, says, smallSystem } from '../../testing/small-system.js';
 import { holdOfJob } from '../dossier/hold.js';
 import type { SourceStatus } from '../facts/source.js';
-import { factsOf } from '../graph/facts.js';
 import { fact, met, notApplicable, notMet, ref, unknown, within } from '../verdict/build.js';
 import type { Capability } from '../verdict/capability.js';
 import type { Clause } from '../verdict/clause.js';
 import type { FlightConditions } from '../verdict/conditions.js';
 import { defaultConditions } from '../verdict/conditions.js';
-import type { Statement } from '../verdict/result.js';
 import { snapshotOf } from './snapshot.js';
 import type { Spoken } from './system.js';
-import { systemFrom, systemOf } from './system.js';
+import { systemOf } from './system.js';
 
 const noon = '2026-03-16T12:00Z';
 const vfr: FlightConditions = { ...defaultConditions, rules: 'vfr', purpose: 'private', airspace: [] };
 const ifr: FlightConditions = { ...vfr, rules: 'ifr' };
 
-const messages = { met: 'm', 'not-met': 'n', 'cannot-tell': 'c', 'not-applicable': 'na' };
-/** What a rule says of one thing, on a capability of the aircraft or on the means that pass `through`. */
-function says(
-  key: string,
-  clause: Clause,
-  capability: Capability,
-  part: Partial<Statement> & { readonly through?: string; readonly only?: true } = {},
-): Spoken {
-  const { through, only, ...rest } = part;
-  const effect = { stops: 'capability', capability } as const;
-  return {
-    statement: {
-      ruleId: key,
-      key,
-      subject: key,
-      clause,
-      messages,
-      data: {},
-      effects: [through === undefined ? effect : { ...effect, through }],
-      ...rest,
-    },
-    establishes: only ? [] : [capability],
-  };
-}
-const means = (id: string, capability: Capability) => ({ id, capability, members: [id] });
-interface Parts {
-  readonly spoken: readonly Spoken[];
-  readonly means?: readonly ReturnType<typeof means>[];
-  readonly listed?: boolean;
-}
-function systemWith({ spoken, means: ways = [], listed = true }: Parts) {
-  const dossier = dossierOf({});
-  const facts = factsOf(dossier, catalogueOf());
-  const complete = () => (listed ? { asOf: '2026-01-01', by: 'R. Tamsin' } : null);
-  return systemFrom(dossier, { ...facts, means: ways, complete }, spoken);
-}
-const snap = (parts: Parts, flight = ifr) => snapshotOf(systemWith(parts), noon, 0, flight);
+type Parts = Parameters<typeof smallSystem>[0];
+const snap = (parts: Parts, flight = ifr) => snapshotOf(smallSystem(parts), noon, 0, flight);
 const answered = (parts: Parts, flight = ifr) => snap(parts, flight).answer(flight);
 const source = (status: SourceStatus) => ({ source: { document: 'D', paragraph: '1', edition: '1', status } });
 const flies = says('flies', met('flies'), 'fly');
@@ -296,7 +260,7 @@ describe('a system', () => {
 
   it('knows where outcomes may change', () => {
     const region = { from: '2026-03-01T00:00Z', before: '2026-04-01T00:00Z', atMost: { tach: 100 } };
-    const { edges } = systemWith({ spoken: [says('a', within('a', region), 'fly'), flies] });
+    const { edges } = smallSystem({ spoken: [says('a', within('a', region), 'fly'), flies] });
     expect([...edges.instants]).toEqual([region.from, region.before]);
     expect([...edges.meters].map(([meter, limits]) => [meter, ...limits])).toEqual([['tach', 100]]);
   });
