@@ -19,6 +19,8 @@ class OneProcess {
 
   /** Tests by id. */
   #tests = new Map();
+  /** When a test last noticed a change, by id: the next change of a file is often noticed by the same test. */
+  #noticed = new Map();
 
   constructor({ mutate }) {
     this.places = placesOf(mutate);
@@ -88,18 +90,26 @@ class OneProcess {
     const switches = globalThis.__stryker__;
     Object.assign(switches, { activeMutant: activeMutant.id, hitCount: 0, hitLimit });
     try {
-      const tests = withinTime(ids.map((id) => this.#tests.get(id)).sort(byWorth));
+      const tests = withinTime(ids.map((id) => this.#tests.get(id)).sort(byWorth)).sort(
+        (a, b) => Number(isRecord(a)) - Number(isRecord(b)) || this.#lastNoticed(b) - this.#lastNoticed(a),
+      );
       for (const [index, test] of tests.entries()) {
         const failure = await failureOf(test);
         if (switches.hitCount > hitLimit) return { status: 'timeout', reason: 'It went round too often.' };
-        if (failure !== null)
+        if (failure !== null) {
+          this.#noticed.set(test.id, performance.now());
           return { status: 'killed', killedBy: [test.id], failureMessage: failure, nrOfTests: index + 1 };
+        }
       }
       return { status: 'survived', nrOfTests: tests.length };
     } finally {
       Object.assign(switches, { activeMutant: undefined, hitCount: undefined, hitLimit: undefined });
       forgetWhatWasRemembered();
     }
+  }
+
+  #lastNoticed({ id }) {
+    return this.#noticed.get(id) ?? 0;
   }
 
   async dispose() {
