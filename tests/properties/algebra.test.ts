@@ -73,12 +73,12 @@ describe('the horizon is the verdict at every point', () => {
       fc.property(system, flight, (whole, conditions) => {
         const mute = {
           ...whole,
-          byCapability: new Map(
-            [...whole.byCapability].map(([name, each]) => [
+          byCapability: Object.fromEntries(
+            Object.entries(whole.byCapability).map(([name, each]) => [
               name,
               { ...each, judged: false, means: each.means.map((means) => ({ ...means, judged: false })) },
             ]),
-          ),
+          ) as typeof whole.byCapability,
         };
         expect(snapshotOf(mute, from, 0, conditions).answer(conditions).ready).not.toBe('yes');
       }),
