@@ -11,6 +11,7 @@ import type { Explained } from '../verdict/evaluate.js';
 import { explain, worst } from '../verdict/evaluate.js';
 import { collectEdges, noEdges } from '../verdict/regions.js';
 import type { Assessment, Moment, Result, Statement, Verdict } from '../verdict/result.js';
+import type { Capability } from '../verdict/capability.js';
 import { capabilities, needsMeans } from '../verdict/capability.js';
 import { hoursUntil } from './meters.js';
 import { fixedOperations } from './operations.js';
@@ -54,11 +55,16 @@ export function assess(
     },
     results: system.statements.map((statement, index) => resultOf(statement, index, view, moment, flight)),
     operations,
-    notJudged: capabilities.filter((each) => {
-      const { means, judged } = system.byCapability[each];
-      return needsMeans(each) ? means.length > 0 && !means.some((one) => one.judged) : !judged;
-    }),
+    notJudged: notJudgedIn(system),
   };
+}
+
+/** Capabilities that no rule judges, though something is fitted that could have them: gaps of the rules, not of the aircraft. */
+export function notJudgedIn({ byCapability }: System): readonly Capability[] {
+  return capabilities.filter((each) => {
+    const { means, judged } = byCapability[each];
+    return needsMeans(each) ? means.length > 0 && !means.some((one) => one.judged) : !judged;
+  });
 }
 
 export function widenMoment(asked: AskedMoment): Moment {

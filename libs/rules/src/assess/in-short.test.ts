@@ -35,6 +35,17 @@ it('without flights asked is open what is open under the plain conditions', () =
   expect(open.length).toBeGreaterThan(0);
 });
 
+it('is open under the flights asked, each with what it is, and under no other', () => {
+  const late = '2026-04-20T12:00Z';
+  const keys = (asked: Parameters<typeof inShort>[3]) =>
+    inShort(trainer(), trainerCatalogue, late, asked).open.map(({ key }) => key);
+  const private_ = { ...defaultConditions, rules: 'vfr' as const, purpose: 'private' as const, airspace: [] };
+  expect(keys([private_])).not.toContain('vor-check|nav1');
+  expect(keys([private_, defaultConditions])).toContain('vor-check|nav1');
+  expect(keys([defaultConditions])).toContain('vor-check|nav1');
+  expect(keys([private_]).every((each) => each.includes('|'))).toBe(true);
+});
+
 it('a flight that the later answer was not asked about does not differ', () => {
   const lapsed = inShort(trainer(), bare, goodDay, flights.slice(0, 1));
   expect(differenceOf(short(), lapsed).flights).toEqual([{ flight: 0, was: 'yes', is: lapsed.flights[0] }]);
@@ -64,6 +75,11 @@ it('the difference is the same both ways round', () => {
   const gained = differenceOf(without, with_);
   expect(lost.capabilities.length).toBeGreaterThan(0);
   expect(lost.opened.length).toBeGreaterThan(0);
+  expect(lost.capabilities).toContainEqual({
+    capability: 'approach-lpv',
+    was: 'met',
+    is: without.capabilities['approach-lpv'],
+  });
   expect(gained.capabilities).toEqual(
     lost.capabilities.map(({ capability, was, is }) => ({ capability, was: is, is: was })),
   );

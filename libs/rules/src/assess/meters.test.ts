@@ -115,6 +115,12 @@ describe('until when a reading carries limits', () => {
     expect(readingLimits(usual, policies, 'UTC')).toContain(end);
   });
 
+  it('without a gap where the policy that lets it count longer begins as the old count ends', () => {
+    // Midnight of 2 April in Fiji is noon of the day before, UTC.
+    expect(readingEnds(usual, 'tach', [policy(1, '2026-04-02', 60)], 'Pacific/Fiji')).toBe('2026-04-30T12:00Z');
+    expect(readingEnds(usual, 'tach', [policy(1, '2026-04-03', 60)], 'Pacific/Fiji')).toBe('2026-04-01T12:00Z');
+  });
+
   it('never, of a meter without a reading or not read with the others', () => {
     for (const meter of ['unread', 'nothing', 'still']) expect(readingEnds(usual, meter, [], 'UTC')).toBeNull();
   });

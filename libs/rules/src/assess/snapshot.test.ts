@@ -4,7 +4,7 @@ import { dossierOf } from '../../testing/dossiers.js';
 import { means, says, smallSystem } from '../../testing/small-system.js';
 import { holdOfJob } from '../dossier/hold.js';
 import type { SourceStatus } from '../facts/source.js';
-import { fact, met, notApplicable, notMet, ref, unknown, within } from '../verdict/build.js';
+import { fact, implies, met, notApplicable, notMet, ref, unknown, within } from '../verdict/build.js';
 import type { Capability } from '../verdict/capability.js';
 import type { Clause } from '../verdict/clause.js';
 import type { FlightConditions } from '../verdict/conditions.js';
@@ -132,6 +132,12 @@ describe('the answer for a flight', () => {
     expect(answered({ spoken: [flies] }, vfr)).toMatchObject({ ready: 'yes', weakest: null, topFt: null });
   });
 
+  it('counts no source of what does not apply', () => {
+    const aside = implies(notMet('asked'), met('then', source('from-memory')));
+    const spoken = [says('a', met('a', source('verified')), 'fly'), says('b', aside, 'fly')];
+    expect(answered({ spoken }, vfr)).toMatchObject({ ready: 'yes', weakest: 'verified' });
+  });
+
   it('no: what stops it, the certain ones first, then in the order of the rules', () => {
     const spoken = [
       says('a', unknown('a', ['x']), 'fly'),
@@ -247,6 +253,25 @@ describe('how a no or cannot-tell stands', () => {
   });
 });
 
+it('a reading that is too old carries no limit, unless it is supposed to be renewed in time', () => {
+  const spoken = [says('hundred', within('hundred', { atMost: { tach: 1000 } }), 'fly')];
+  const dossier = {
+    meters: {
+      definitions: [{ id: 'tach', name: 'T', kind: 'tachometer' as const, perFlightHour: 1000, offset: 0 }],
+      readings: { tach: { value: 400, asOf: '2026-01-01T12:00Z', by: 'Desk' } },
+    },
+  };
+  const system = smallSystem({ spoken, dossier });
+  const outcomes = [undefined, false, true].map((read) => snapshotOf(system, noon, 0, vfr, read).outcome(0));
+  expect(outcomes).toEqual(['cannot-tell', 'cannot-tell', 'met']);
+  const counted = smallSystem({
+    spoken,
+    dossier,
+    policies: [{ kind: 'reading-age', version: 1, from: '2026-01-01', body: { days: 90, noticeDays: null } }],
+  });
+  expect(snapshotOf(counted, noon, 0, vfr).outcome(0)).toBe('met');
+});
+
 describe('a system', () => {
   it('is worked out once for a dossier and a catalogue, and anew for another catalogue', () => {
     const dossier = dossierOf({});
@@ -256,6 +281,11 @@ describe('a system', () => {
     const other = systemOf(dossier, catalogueOf());
     expect(other).not.toBe(system);
     expect(systemOf(dossierOf({}), catalogue)).not.toBe(system);
+  });
+
+  it('knows which capabilities the rule of each statement judges', () => {
+    const spoken = [flies, says('a', met('a'), 'night', { only: true }), says('b', met('b'), 'hire')];
+    expect(smallSystem({ spoken }).establishes).toEqual([['fly'], [], ['hire']]);
   });
 
   it('knows where outcomes may change', () => {

@@ -159,8 +159,7 @@ export function snapshotOf(
       ]),
     ];
     const tops = behind.flatMap((index) => (outcome(index) === 'met' ? (system.statements[index]?.topFt ?? []) : []));
-    const stopping =
-      word === 'yes' ? [] : [...new Set(wanted.filter((each) => capability(each) !== 'met').flatMap(stops))];
+    const stopping = [...new Set(wanted.flatMap(stops))];
     const worstFirst = stopping.sort((a, b) => (outcome(a) === outcome(b) ? a - b : outcome(a) === 'not-met' ? -1 : 1));
     return {
       ready: word,
@@ -180,22 +179,20 @@ export function snapshotOf(
   }
 
   function standingOf(word: Ready, wanted: readonly Capability[], stopping: readonly number[]): Standing {
-    if (word === 'yes') return 'judged';
     const holds = stopping.flatMap((index) => {
-      const { ruleId, subject } = system.statements[index] ?? {};
-      return ruleId === 'held' && subject !== undefined && outcome(index) === 'not-met' ? [subject] : [];
+      const statement = system.statements[index];
+      return statement?.ruleId === 'held' && outcome(index) === 'not-met' ? [statement.subject] : [];
     });
     // What a person wants to know first: somebody holds it, then that a job does.
     if (holds.length > 0) return holds.every((each) => jobOfHold(each) !== null) ? 'in-work' : 'held';
     if (stopping.length > 0 && stopping.every((index) => system.statements[index]?.ruleId === 'source-say-so'))
       return 'say-so';
-    const lost = wanted.filter((each) => capability(each) !== 'met');
-    if (noMeans === 'not-met' && lost.some(hasNoMeans)) return 'not-fitted';
+    if (noMeans === 'not-met' && wanted.some(hasNoMeans)) return 'not-fitted';
     const unjudged = (each: Capability) => {
       const { means, judged } = system.byCapability[each];
       return needsMeans(each) ? !means.some((one) => one.judged) : !judged;
     };
-    return word === 'cannot-tell' && lost.some(unjudged) ? 'not-judged' : 'judged';
+    return word === 'cannot-tell' && wanted.some(unjudged) ? 'not-judged' : 'judged';
   }
 
   return { point, outcome, capability, ready, answer };

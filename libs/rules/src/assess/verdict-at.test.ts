@@ -3,7 +3,7 @@ import { means, says, smallSystem } from '../../testing/small-system.js';
 import { goodDay, trainer, trainerCatalogue } from '../../testing/trainer.js';
 import { met, notMet, ref, unknown, within } from '../verdict/build.js';
 import { defaultConditions } from '../verdict/conditions.js';
-import { assess, changed, hourEdges, verdictAt, viewOf } from './assess.js';
+import { assess, changed, hourEdges, notJudgedIn, verdictAt, viewOf } from './assess.js';
 import { snapshotOf } from './snapshot.js';
 import { hasRef } from './system.js';
 
@@ -141,6 +141,24 @@ it('a clause leans on a capability wherever it names one', () => {
   expect(hasRef({ is: 'implies', if: leaf, then: leans })).toBe(true);
 });
 
+describe('what no rule judges', () => {
+  const of = (parts: Parameters<typeof smallSystem>[0]) => notJudgedIn(smallSystem(parts));
+  const all = (['fly', 'night', 'hire', 'ifr-aircraft'] as const).map((each) => says(each, met(each), each));
+
+  it('is a capability of the aircraft that no rule establishes, whatever others say of it', () => {
+    expect(of({ spoken: all })).toEqual([]);
+    expect(of({ spoken: all.slice(1) })).toEqual(['fly']);
+    expect(of({ spoken: [...all.slice(1), says('fly', notMet('x'), 'fly', { only: true })] })).toEqual(['fly']);
+  });
+
+  it('is a capability of which something is fitted, and of nothing fitted it is spoken', () => {
+    const radios = [means('r1', 'two-way-radio'), means('r2', 'two-way-radio')];
+    expect(of({ spoken: all, means: radios })).toEqual(['two-way-radio']);
+    const one = says('r', notMet('r'), 'two-way-radio', { through: 'r1' });
+    expect(of({ spoken: [...all, one], means: radios })).toEqual([]);
+  });
+});
+
 describe('an assessment', () => {
   it('names what no rule judges on this aircraft', () => {
     const { notJudged } = assess(trainer(), trainerCatalogue, { instant: goodDay });
@@ -163,6 +181,12 @@ describe('an assessment', () => {
     expect(found(goodDay, 0, hundred)?.changesAt).toBe('2026-04-15T20:00Z');
     expect(found(goodDay, 70.01, hundred)?.remedies.length).toBeGreaterThan(0);
     const vor = 'vor-check|nav1';
+    expect(found(goodDay, 0, vor)?.due).toMatchObject([{ what: 'vor-check', lastGoodDay: '2026-03-31' }]);
+    const all = assess(trainer(), trainerCatalogue, { instant: goodDay }).results;
+    expect(all.some(({ due }) => due.length === 0)).toBe(true);
+    expect(all.flatMap(({ due }) => due).every(({ what }) => what.length > 1)).toBe(true);
+    expect(all.flatMap(({ remedies }) => remedies).every(({ change }) => change.length > 1)).toBe(true);
+    expect(all.every((each) => 'changesAt' in each === (each.changesAt !== undefined))).toBe(true);
     expect(found(goodDay, 0, vor)?.hoursLeft).toBeUndefined();
   });
 });
