@@ -53,7 +53,7 @@ export function assess(
       conditions: flight,
       ...(catalogue.policies === undefined ? {} : { policies: catalogue.policies }),
     },
-    results: system.statements.map((statement, index) => resultOf(statement, index, view, moment, flight)),
+    results: resultsOf(system, moment, flight, view),
     operations,
     notJudged: notJudgedIn(system),
   };
@@ -137,6 +137,16 @@ export function explainResult(
     : null;
 }
 
+/** What each statement says of one flight, and when that changes. */
+export function resultsOf(
+  system: System,
+  moment: Moment,
+  flight: FlightConditions,
+  view = viewOf(system, moment),
+): readonly Result[] {
+  return system.statements.map((statement, index) => resultOf(statement, index, view, moment, flight));
+}
+
 function resultOf(statement: Statement, index: number, view: View, moment: Moment, flight: FlightConditions): Result {
   const during = [moment.instant, ...view.between(moment.instant, moment.to)].map((instant) =>
     view.at(instant, moment.hoursAhead, flight).outcome(index),
@@ -145,13 +155,14 @@ function resultOf(statement: Statement, index: number, view: View, moment: Momen
   const last = view.at(moment.to, moment.hoursAhead, flight).outcome(index);
   const edges = noEdges();
   collectEdges(statement.clause, edges);
+  const leans = hasRef(statement.clause);
   const own =
-    hasRef(statement.clause) || edges.meters.size > 0
+    leans || edges.meters.size > 0
       ? view.later(moment.to)
       : view.later(moment.to).filter((each) => edges.instants.has(each));
   const changesAt = own.find((instant) => view.at(instant, moment.hoursAhead, flight).outcome(index) !== last);
   const hoursLeft =
-    edges.meters.size === 0
+    edges.meters.size === 0 && !leans
       ? undefined
       : view
           .furtherHours(moment.hoursAhead)

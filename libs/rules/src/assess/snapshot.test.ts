@@ -69,6 +69,7 @@ describe('a capability by means', () => {
       'cannot-tell',
     ],
     ['one is not', [yesMeans('r1', 'two-way-radio', notMet('a'))], 'not-met'],
+    ['all that is said of it does not apply', [yesMeans('r1', 'two-way-radio', notApplicable('a'))], 'cannot-tell'],
     ['it speaks of another unit', [yesMeans('r9', 'two-way-radio')], 'cannot-tell'],
     ['it speaks of another capability', [yesMeans('r1', 'nav-vor')], 'cannot-tell'],
     [

@@ -3,7 +3,7 @@ import { means, says, smallSystem } from '../../testing/small-system.js';
 import { goodDay, trainer, trainerCatalogue } from '../../testing/trainer.js';
 import { met, notMet, ref, unknown, within } from '../verdict/build.js';
 import { defaultConditions } from '../verdict/conditions.js';
-import { assess, changed, hourEdges, notJudgedIn, verdictAt, viewOf } from './assess.js';
+import { assess, changed, hourEdges, notJudgedIn, resultsOf, verdictAt, viewOf } from './assess.js';
 import { snapshotOf } from './snapshot.js';
 import { hasRef } from './system.js';
 
@@ -27,7 +27,7 @@ describe('a verdict over the whole flight', () => {
     expect(at(16)).toMatchObject({ ready: 'yes', changesAt: day(18), because: ['data'] });
     expect(at(16, 17)).toMatchObject({ ready: 'yes', changesAt: day(18) });
     expect(at(16, 18)).toMatchObject({ ready: 'no', because: ['data'] });
-    expect(at(16, 18).changesAt).toBeUndefined();
+    expect('changesAt' in at(16, 18)).toBe(false);
     expect(at(18)).toMatchObject({ ready: 'no', because: ['data'] });
   });
 
@@ -187,6 +187,9 @@ describe('an assessment', () => {
     expect(all.flatMap(({ due }) => due).every(({ what }) => what.length > 1)).toBe(true);
     expect(all.flatMap(({ remedies }) => remedies).every(({ change }) => change.length > 1)).toBe(true);
     expect(all.every((each) => 'changesAt' in each === (each.changesAt !== undefined))).toBe(true);
+    const idle = all.filter(({ outcome }) => outcome === 'not-applicable');
+    expect(idle.length).toBeGreaterThan(0);
+    expect(idle.filter(({ remedies, messageId }) => remedies.length > 0 || !messageId)).toEqual([]);
     expect(found(goodDay, 0, vor)?.hoursLeft).toBeUndefined();
   });
 });
@@ -200,4 +203,16 @@ it('a means that is asked for through another capability is seen to change with 
   ];
   const system = smallSystem({ spoken, means: [means('r1', 'two-way-radio')] });
   expect(verdictAt(system, asked(16), vfr)).toMatchObject({ ready: 'yes', changesAt: day(18), because: ['leans'] });
+});
+
+it('a result that leans on a capability has the day and the hours of that capability', () => {
+  const spoken = [
+    says('leans', ref('two-way-radio'), 'fly'),
+    says('radio', within('radio', { before: day(18), atMost: { tach: 1000 } }), 'two-way-radio', { through: 'r1' }),
+    says('apart', met('apart'), 'fly'),
+  ];
+  const system = smallSystem({ spoken, means: [means('r1', 'two-way-radio')], dossier: tach(400) });
+  const [leans, radio, apart] = resultsOf(system, asked(16, 16, 100), vfr);
+  for (const each of [leans, radio]) expect(each).toMatchObject({ outcome: 'met', changesAt: day(18), hoursLeft: 500 });
+  expect([apart?.changesAt, apart?.hoursLeft]).toEqual([undefined, undefined]);
 });
