@@ -9,7 +9,7 @@ import { openAtRelease } from './release.js';
 
 const today = { date: '2026-03-16', at: null };
 const gps1 = trainer().configuration.units.find(({ id }) => id === 'gps1')!;
-const work = { version: 1, performed: today, touched: ['gnss' as const], mass: null };
+const work = { version: 1 as const, performed: today, touched: ['gnss' as const], mass: null };
 const taken: Change = { ...work, kind: 'unit.remove', unitId: 'gps1', reason: 'sent to the shop' };
 const putBack: Change = { ...work, kind: 'unit.install', unit: { ...gps1, fitted: today } };
 /** The navigator was out and is in again. */

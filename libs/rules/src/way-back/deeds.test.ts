@@ -398,9 +398,9 @@ describe('what a remedy means', () => {
       meters: {
         definitions: [
           { id: 'tach', name: 'T', kind: 'tachometer', perFlightHour: 1000, offset: 400_000 },
-          { id: 'unread', name: 'U', kind: 'hobbs', perFlightHour: 1000, offset: 0 },
-          { id: 'later', name: 'L', kind: 'hobbs', perFlightHour: 1000, offset: 0 },
-          { id: 'same', name: 'S', kind: 'hobbs', perFlightHour: 1000, offset: 0 },
+          { id: 'unread', name: 'U', kind: 'hour-meter', perFlightHour: 1000, offset: 0 },
+          { id: 'later', name: 'L', kind: 'hour-meter', perFlightHour: 1000, offset: 0 },
+          { id: 'same', name: 'S', kind: 'hour-meter', perFlightHour: 1000, offset: 0 },
         ],
         readings: {
           later: { value: 1, asOf: '2026-03-16T16:01Z', by: 'Desk' },

@@ -156,7 +156,7 @@ describe('what can be done first, with its hours', () => {
       meters: {
         definitions: [
           ...inOrder.meters.definitions,
-          { id: 'hobbs', name: 'Hobbs', kind: 'hobbs', perFlightHour: 1000, offset: 0 },
+          { id: 'hobbs', name: 'Hobbs', kind: 'hour-meter', perFlightHour: 1000, offset: 0 },
         ],
         readings: { tach, hobbs },
       },
