@@ -417,4 +417,59 @@ describe('what a remedy means', () => {
       assumes: ['not-due-again'],
     });
   });
+
+  it('a verification of data is for one flight, every other entry passes and is signed', () => {
+    expect(doing('record.add', 'data-verification:gps1')[0]?.assumes).toEqual(['this-flight-only']);
+    expect(doing('record.add', 'annual-inspection')[0]?.assumes).toEqual(['passes-and-is-signed']);
+  });
+
+  it('a directive is complied with: once for all, or until the day of the flight where it recurs and nobody knows when', () => {
+    const directive = {
+      id: 'd1',
+      number: 'TW-1',
+      subject: 'nav1',
+      state: 'open' as const,
+      reason: null,
+      method: null,
+      partNumber: null,
+      serial: null,
+      recurs: null,
+      interval: null,
+      nextDue: null,
+      recordId: null,
+    };
+    const complied = (part: object) => {
+      const dossier = trainer({ status: { directives: [{ ...directive, ...part }] } } as Parameters<typeof trainer>[0]);
+      const [action] = doing('directive.set', 'd1', situation(dossier));
+      expect(action?.assumes).toEqual(['passes-and-is-signed', 'not-due-again']);
+      return changeOf(action?.changes ?? [], 'directive.set')[0]?.directive;
+    };
+    expect(complied({})).toMatchObject({
+      state: 'complied',
+      recurs: false,
+      method: 'as the directive says',
+      nextDue: null,
+      partNumber: 'QW-vc1',
+      serial: 'V1',
+    });
+    expect(complied({ method: 'Paragraph (a)' })?.method).toBe('Paragraph (a)');
+    expect(complied({ recurs: true })?.nextDue).toEqual({ by: 'date', date: '2026-03-16', meter: null, at: null });
+    expect(doing('directive.set', 'nothing')).toEqual([]);
+  });
+
+  it('ports joined on the day of the fitting touch nothing anew behind the panel, on a later day they do', () => {
+    const fittedOn = (date: string) =>
+      trainer({
+        configuration: {
+          links: [],
+          units: units.map((each) => (each.id === 'xpdr1' ? { ...each, fitted: { date, at: null } } : each)),
+        },
+      });
+    const touched = (date: string) =>
+      changeOf(doing('link.connect', 'xpdr1', situation(fittedOn(date)))[0]?.changes ?? [], 'link.connect').map(
+        (each) => each.touched.includes('behind-panel'),
+      );
+    expect(touched('2026-03-16')).toEqual([false, false]);
+    expect(touched('2026-03-15')).toEqual([true, true]);
+  });
 });
