@@ -42,6 +42,7 @@ function expect(value, message) {
   assertion.toMatchFileSnapshot = async (file) => vitestExpect(value, message).toBe(readFileSync(file, 'utf8'));
   return assertion;
 }
-for (const name of ['objectContaining', 'fail']) expect[name] = vitestExpect[name];
+for (const name of ['objectContaining', 'arrayContaining', 'stringMatching', 'stringContaining', 'any', 'fail'])
+  expect[name] = vitestExpect[name];
 
 export const harness = { describe, it, test: it, expect };

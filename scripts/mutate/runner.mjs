@@ -15,12 +15,16 @@ const loadedAnew = ['libs/rules/src/time/zones.ts'];
 const mostMs = 5_000;
 /** Of these at least so much for what is written down: where every rule reaches a file, the quick tests of all of them fill the time. */
 const recordMs = 1_500;
+/** A test that takes longer is not put before others, however much it noticed. */
+const quickMs = 200;
 
 class OneProcess {
   static inject = ['options'];
 
   /** Tests by id. */
   #tests = new Map();
+  /** When a test last noticed a change, by id: the next change of a file is often noticed by the same test. */
+  #noticed = new Map();
 
   constructor({ mutate }) {
     this.places = placesOf(mutate);
@@ -90,12 +94,16 @@ class OneProcess {
     const switches = globalThis.__stryker__;
     Object.assign(switches, { activeMutant: activeMutant.id, hitCount: 0, hitLimit });
     try {
-      const tests = withinTime(ids.map((id) => this.#tests.get(id)).sort(byWorth));
+      const tests = withinTime(ids.map((id) => this.#tests.get(id))).sort(
+        (a, b) => Number(isRecord(a)) - Number(isRecord(b)) || this.#lastNoticed(b) - this.#lastNoticed(a),
+      );
       for (const [index, test] of tests.entries()) {
         const failure = await failureOf(test);
         if (switches.hitCount > hitLimit) return { status: 'timeout', reason: 'It went round too often.' };
-        if (failure !== null)
+        if (failure !== null) {
+          this.#noticed.set(test.id, performance.now());
           return { status: 'killed', killedBy: [test.id], failureMessage: failure, nrOfTests: index + 1 };
+        }
       }
       return { status: 'survived', nrOfTests: tests.length };
     } finally {
@@ -104,13 +112,18 @@ class OneProcess {
     }
   }
 
+  #lastNoticed({ id, took = 0 }) {
+    return took > quickMs ? 0 : (this.#noticed.get(id) ?? 0);
+  }
+
   async dispose() {
     await this.server?.close();
   }
 }
 
-/** The first tests, of both sorts, that together take no longer than `mostMs`. */
+/** The quickest tests, of both sorts, that together take no longer than `mostMs`. */
 function withinTime(tests) {
+  tests.sort((a, b) => (a.took ?? 0) - (b.took ?? 0));
   const others = tests.filter((each) => !isRecord(each));
   const written = tests.filter(isRecord);
   const kept = Math.min(recordMs, timeOf(written));
@@ -131,11 +144,7 @@ function timeOf(tests) {
   return tests.reduce((sum, { took = 0 }) => sum + took, 0);
 }
 
-/** Quick tests first; what is only written down last, so that the report tells what nothing else noticed. */
-function byWorth(a, b) {
-  return Number(isRecord(a)) - Number(isRecord(b)) || (a.took ?? 0) - (b.took ?? 0);
-}
-
+/** What is only written down comes last, so that the report tells what nothing else noticed. */
 function isRecord({ id }) {
   return id.includes('written down');
 }

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { hourEdges } from '../../libs/rules/src/assess/assess.js';
+import type { Bearing } from '../../libs/rules/src/assess/system.js';
 import { snapshotOf } from '../../libs/rules/src/assess/snapshot.js';
 import { evaluate } from '../../libs/rules/src/verdict/evaluate.js';
 import { horizonOf } from '../../libs/rules/src/horizon/horizon.js';
@@ -73,12 +74,12 @@ describe('the horizon is the verdict at every point', () => {
       fc.property(system, flight, (whole, conditions) => {
         const mute = {
           ...whole,
-          byCapability: new Map(
-            [...whole.byCapability].map(([name, each]) => [
+          byCapability: Object.fromEntries(
+            Object.entries(whole.byCapability).map(([name, each]): [string, Bearing] => [
               name,
               { ...each, judged: false, means: each.means.map((means) => ({ ...means, judged: false })) },
             ]),
-          ),
+          ) as typeof whole.byCapability,
         };
         expect(snapshotOf(mute, from, 0, conditions).answer(conditions).ready).not.toBe('yes');
       }),

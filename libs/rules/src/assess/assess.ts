@@ -10,7 +10,8 @@ import { widenConditions } from '../verdict/conditions.js';
 import type { Explained } from '../verdict/evaluate.js';
 import { explain, worst } from '../verdict/evaluate.js';
 import { collectEdges, noEdges } from '../verdict/regions.js';
-import type { Assessment, Moment, Result, Verdict } from '../verdict/result.js';
+import type { Assessment, Moment, Result, Statement, Verdict } from '../verdict/result.js';
+import type { Capability } from '../verdict/capability.js';
 import { capabilities, needsMeans } from '../verdict/capability.js';
 import { hoursUntil } from './meters.js';
 import { fixedOperations } from './operations.js';
@@ -52,16 +53,18 @@ export function assess(
       conditions: flight,
       ...(catalogue.policies === undefined ? {} : { policies: catalogue.policies }),
     },
-    results: system.statements.map((_, index) => resultOf(system, view, moment, flight, index)),
+    results: resultsOf(system, moment, flight, view),
     operations,
-    notJudged: capabilities.filter((each) => {
-      const bearing = system.byCapability.get(each);
-      return (
-        !bearing ||
-        (needsMeans(each) ? bearing.means.length > 0 && !bearing.means.some((means) => means.judged) : !bearing.judged)
-      );
-    }),
+    notJudged: notJudgedIn(system),
   };
+}
+
+/** Capabilities that no rule judges, though something is fitted that could have them: gaps of the rules, not of the aircraft. */
+export function notJudgedIn({ byCapability }: System): readonly Capability[] {
+  return capabilities.filter((each) => {
+    const { means, judged } = byCapability[each];
+    return needsMeans(each) ? means.length > 0 && !means.some((one) => one.judged) : !judged;
+  });
 }
 
 export function widenMoment(asked: AskedMoment): Moment {
@@ -134,9 +137,17 @@ export function explainResult(
     : null;
 }
 
-function resultOf(system: System, view: View, moment: Moment, flight: FlightConditions, index: number): Result {
-  const statement = system.statements[index];
-  if (!statement) throw new RangeError(`There is no statement ${index}.`);
+/** What each statement says of one flight, and when that changes. */
+export function resultsOf(
+  system: System,
+  moment: Moment,
+  flight: FlightConditions,
+  view = viewOf(system, moment),
+): readonly Result[] {
+  return system.statements.map((statement, index) => resultOf(statement, index, view, moment, flight));
+}
+
+function resultOf(statement: Statement, index: number, view: View, moment: Moment, flight: FlightConditions): Result {
   const during = [moment.instant, ...view.between(moment.instant, moment.to)].map((instant) =>
     view.at(instant, moment.hoursAhead, flight).outcome(index),
   );
@@ -144,13 +155,14 @@ function resultOf(system: System, view: View, moment: Moment, flight: FlightCond
   const last = view.at(moment.to, moment.hoursAhead, flight).outcome(index);
   const edges = noEdges();
   collectEdges(statement.clause, edges);
+  const leans = hasRef(statement.clause);
   const own =
-    hasRef(statement.clause) || edges.meters.size > 0
+    leans || edges.meters.size > 0
       ? view.later(moment.to)
       : view.later(moment.to).filter((each) => edges.instants.has(each));
   const changesAt = own.find((instant) => view.at(instant, moment.hoursAhead, flight).outcome(index) !== last);
   const hoursLeft =
-    edges.meters.size === 0
+    edges.meters.size === 0 && !leans
       ? undefined
       : view
           .furtherHours(moment.hoursAhead)
@@ -189,19 +201,9 @@ function verdictOf(system: System, view: View, moment: Moment, operation: string
   const hours = view
     .furtherHours(moment.hoursAhead)
     .find((each) => view.at(moment.to, each + 1, flight).ready(flight) !== answers.at(-1)?.ready);
-  const because =
-    answer.ready === 'yes'
-      ? changed(
-          system,
-          now,
-          ends === undefined
-            ? hours === undefined
-              ? null
-              : view.at(moment.to, hours + 1, flight)
-            : view.at(ends, moment.hoursAhead, flight),
-          flight,
-        )
-      : answer.stoppedBy;
+  // A yes that hours end has a day too: the one on which their reading is too old.
+  const end = ends === undefined ? null : view.at(ends, moment.hoursAhead, flight);
+  const because = answer.ready === 'yes' ? changed(system, now, end, flight) : answer.stoppedBy;
   return {
     ...verdictBody(answer, because),
     ...(notWanted ? { standing: 'not-wanted' as const } : {}),

@@ -71,7 +71,7 @@ export function readingEnds(
   for (const { from, before, days } of spans) {
     const end = goodBefore(dossier, asOf, days);
     const gone = end > from ? end : from;
-    if (before === null || gone < before) return gone > asOf ? gone : asOf;
+    if (before === null || gone < before) return gone;
   }
   return null;
 }

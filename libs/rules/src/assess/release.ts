@@ -6,8 +6,8 @@ import { releaseOf } from '../rules/who-may.js';
 import type { Instant } from '../time/instant.js';
 import { strictest } from '../verdict/conditions.js';
 import type { Statement } from '../verdict/result.js';
-import { viewOf } from './assess.js';
 import type { OpenResult } from './in-short.js';
+import { snapshotOf } from './snapshot.js';
 import type { System } from './system.js';
 import { systemOf } from './system.js';
 
@@ -29,7 +29,7 @@ export function openAtRelease(
   entryId: string | null = null,
 ): readonly OpenAtRelease[] {
   const system = systemOf(dossier, catalogue);
-  const snapshot = viewOf(system, { instant }).at(instant, 0, strictest);
+  const snapshot = snapshotOf(system, instant, 0, strictest);
   const open = system.statements.flatMap((statement, index): OpenAtRelease[] => {
     const outcome = snapshot.outcome(index);
     if (outcome !== 'not-met' && outcome !== 'cannot-tell') return [];

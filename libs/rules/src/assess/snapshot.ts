@@ -76,8 +76,7 @@ export function snapshotOf(
   }
 
   function judge(wanted: Capability): Outcome {
-    const bearing = system.byCapability.get(wanted);
-    if (!bearing) return 'cannot-tell';
+    const bearing = system.byCapability[wanted];
     const ofAircraft = worst(bearing.aircraft.map(outcome), 'not-applicable');
     if (!needsMeans(wanted))
       return worst([ofAircraft, bearing.judged ? 'not-applicable' : 'cannot-tell'], 'cannot-tell');
@@ -102,8 +101,7 @@ export function snapshotOf(
 
   /** Statements that stop a capability on its way nearest to yes, worst ones first. */
   function stops(wanted: Capability): readonly number[] {
-    const bearing = system.byCapability.get(wanted);
-    if (!bearing) return [];
+    const bearing = system.byCapability[wanted];
     const failing = (indexes: readonly number[]) =>
       indexes.filter((index) => outcome(index) === 'not-met' || outcome(index) === 'cannot-tell');
     const ways = bearing.means.map((each) => failing(each.statements)).sort((a, b) => weight(a) - weight(b));
@@ -128,9 +126,12 @@ export function snapshotOf(
     return ranked.slice(0, 1);
   }
 
+  function hasNoMeans(wanted: Capability): boolean {
+    return needsMeans(wanted) && system.byCapability[wanted].means.length === 0;
+  }
+
   function distance(wanted: Capability): number {
-    const bearing = system.byCapability.get(wanted);
-    return (needsMeans(wanted) && bearing?.means.length === 0 ? 100_000 : 0) + weight(stops(wanted));
+    return (hasNoMeans(wanted) ? 100_000 : 0) + weight(stops(wanted));
   }
 
   function ready(flight: FlightConditions): Ready {
@@ -149,17 +150,16 @@ export function snapshotOf(
     const word = ready(flight);
     const wanted = [...new Set(needs.flatMap(answering))];
     const holdingMeans = wanted.flatMap((each) =>
-      (system.byCapability.get(each)?.means ?? []).filter((means) => meansOutcome(means) === 'met'),
+      system.byCapability[each].means.filter((means) => meansOutcome(means) === 'met'),
     );
     const behind = [
       ...new Set([
-        ...wanted.flatMap((each) => system.byCapability.get(each)?.aircraft ?? []),
+        ...wanted.flatMap((each) => system.byCapability[each].aircraft),
         ...holdingMeans.flatMap((each) => each.statements),
       ]),
     ];
     const tops = behind.flatMap((index) => (outcome(index) === 'met' ? (system.statements[index]?.topFt ?? []) : []));
-    const stopping =
-      word === 'yes' ? [] : [...new Set(wanted.filter((each) => capability(each) !== 'met').flatMap(stops))];
+    const stopping = [...new Set(wanted.flatMap(stops))];
     const worstFirst = stopping.sort((a, b) => (outcome(a) === outcome(b) ? a - b : outcome(a) === 'not-met' ? -1 : 1));
     return {
       ready: word,
@@ -179,23 +179,20 @@ export function snapshotOf(
   }
 
   function standingOf(word: Ready, wanted: readonly Capability[], stopping: readonly number[]): Standing {
-    if (word === 'yes') return 'judged';
     const holds = stopping.flatMap((index) => {
-      const { ruleId, subject } = system.statements[index] ?? {};
-      return ruleId === 'held' && subject !== undefined && outcome(index) === 'not-met' ? [subject] : [];
+      const statement = system.statements[index];
+      return statement?.ruleId === 'held' && outcome(index) === 'not-met' ? [statement.subject] : [];
     });
     // What a person wants to know first: somebody holds it, then that a job does.
     if (holds.length > 0) return holds.every((each) => jobOfHold(each) !== null) ? 'in-work' : 'held';
     if (stopping.length > 0 && stopping.every((index) => system.statements[index]?.ruleId === 'source-say-so'))
       return 'say-so';
-    const lost = wanted.filter((each) => capability(each) !== 'met');
-    const without = (each: Capability) => needsMeans(each) && system.byCapability.get(each)?.means.length === 0;
-    if (noMeans === 'not-met' && lost.some(without)) return 'not-fitted';
+    if (noMeans === 'not-met' && wanted.some(hasNoMeans)) return 'not-fitted';
     const unjudged = (each: Capability) => {
-      const bearing = system.byCapability.get(each);
-      return !bearing || (needsMeans(each) ? !bearing.means.some((means) => means.judged) : !bearing.judged);
+      const { means, judged } = system.byCapability[each];
+      return needsMeans(each) ? !means.some((one) => one.judged) : !judged;
     };
-    return word === 'cannot-tell' && lost.some(unjudged) ? 'not-judged' : 'judged';
+    return word === 'cannot-tell' && wanted.some(unjudged) ? 'not-judged' : 'judged';
   }
 
   return { point, outcome, capability, ready, answer };

@@ -19,7 +19,7 @@ export interface System {
   readonly statements: readonly Statement[];
   /** For each statement, the capabilities that its rule positively judges. */
   readonly establishes: readonly (readonly Capability[])[];
-  readonly byCapability: ReadonlyMap<Capability, Bearing>;
+  readonly byCapability: Readonly<Record<Capability, Bearing>>;
   readonly edges: Edges;
 }
 
@@ -75,7 +75,7 @@ export function systemFrom(dossier: Dossier, facts: Facts, spoken: readonly Spok
 
   const bears = (capability: Capability, through: ReadonlySet<string> | null) =>
     statements.flatMap((statement, index) => (bearsOn(statement, capability, through) ? [index] : []));
-  const byCapability = new Map(
+  const byCapability = Object.fromEntries(
     capabilities.map((capability): [Capability, Bearing] => {
       const judged = (indexes: readonly number[]) =>
         indexes.some((index) => spoken[index]?.establishes.includes(capability));
@@ -88,7 +88,7 @@ export function systemFrom(dossier: Dossier, facts: Facts, spoken: readonly Spok
         });
       return [capability, { aircraft, means, judged: judged(aircraft) }];
     }),
-  );
+  ) as Record<Capability, Bearing>;
   return { dossier, facts, statements, establishes: spoken.map((each) => each.establishes), byCapability, edges };
 }
 
@@ -96,8 +96,7 @@ export function systemFrom(dossier: Dossier, facts: Facts, spoken: readonly Spok
 function bearsOn(statement: Statement, capability: Capability, through: ReadonlySet<string> | null): boolean {
   return statement.effects.some((effect) => {
     if (effect.stops !== 'capability' || effect.capability !== capability) return false;
-    if (through === null) return effect.through === undefined;
-    return effect.through !== undefined && through.has(effect.through);
+    return effect.through === undefined ? through === null : through !== null && through.has(effect.through);
   });
 }
 

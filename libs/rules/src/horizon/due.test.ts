@@ -41,6 +41,8 @@ describe('what falls due', () => {
       hoursLeft: 7000,
       projected: '2026-04-27T10:42Z',
       expected: '2026-04-27T10:42Z',
+      // The reading of 15 March counts for 31 days.
+      readingEnds: '2026-04-15T20:00Z',
     });
   });
 

@@ -77,7 +77,7 @@ export function findingsOf(
       const outcomes = next;
       next = band + 1 < tops.length ? outcomesIn(band + 1) : [];
       if (next.length > 0 && outcomes.every((each, at) => each === next[at])) continue;
-      const above = low === 0 ? -1 : (tops[low - 1] ?? -1);
+      const above = tops[low - 1] ?? -1;
       for (let start = 0; start < times.length;) {
         let end = start + 1;
         while (end < times.length && outcomes[end] === outcomes[start]) end += 1;

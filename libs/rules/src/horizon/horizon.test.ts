@@ -1,7 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { says, smallSystem } from '../../testing/small-system.js';
 import { goodDay, trainer, trainerCatalogue } from '../../testing/trainer.js';
+import { within } from '../verdict/build.js';
 import type { FlightConditions } from '../verdict/conditions.js';
-import { horizon } from './horizon.js';
+import { defaultConditions } from '../verdict/conditions.js';
+import { horizon, horizonOf } from './horizon.js';
 
 const lesson: Partial<FlightConditions> = {
   rules: 'vfr',
@@ -97,4 +100,26 @@ it('without hours that anything depends on there is one band', () => {
     ['2026-03-20T00:00Z', -1, null, 'no'],
     ['2026-03-21T00:00Z', -1, null, 'yes'],
   ]);
+});
+
+it('a horizon without more words looks at readings as they are, not as if they were renewed', () => {
+  const tach = { id: 'tach', name: 'T', kind: 'tachometer' as const, perFlightHour: 1000, offset: 0 };
+  const system = smallSystem({
+    spoken: [says('hundred', within('hundred', { atMost: { tach: 1000 } }), 'fly')],
+    dossier: {
+      meters: { definitions: [tach], readings: { tach: { value: 400, asOf: '2026-03-10T00:00Z', by: 'Desk' } } },
+    },
+  });
+  const flight = { ...defaultConditions, rules: 'vfr' as const, purpose: 'private' as const, airspace: [] };
+  const edges = (assumeRead?: boolean) =>
+    horizonOf(system, '2026-03-16T00:00Z', '2026-05-01T00:00Z', flight, assumeRead).windows.map(
+      ({ from, above, upTo, ready }) => [from, above, upTo, ready],
+    );
+  expect(edges()).toEqual([
+    ['2026-03-16T00:00Z', -1, 600, 'yes'],
+    ['2026-03-16T00:00Z', 600, null, 'no'],
+    ['2026-04-10T00:00Z', -1, 600, 'cannot-tell'],
+    ['2026-04-10T00:00Z', 600, null, 'no'],
+  ]);
+  expect(edges(true)).toEqual(edges().slice(0, 2));
 });

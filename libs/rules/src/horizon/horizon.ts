@@ -72,7 +72,7 @@ export function horizonOf(
         ),
         from: times[start] ?? from,
         to: times[end] ?? to,
-        above: low === 0 ? -1 : (tops[low - 1] ?? -1),
+        above: tops[low - 1] ?? -1,
         upTo: top,
         endsBecause: ends,
       });

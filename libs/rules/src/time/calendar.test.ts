@@ -17,6 +17,7 @@ describe('calendar months', () => {
   test.each([-1, 1.5, NaN, Infinity, 1201])('%d months are refused', (months) => {
     expect(() => lastGoodDay('2026-02-03', months)).toThrow(TimeError);
     expect(() => anniversary('2026-02-03', months)).toThrow(/0 to 1200/);
+    expect(() => lastGoodDay('2026-02-03', months)).toThrow(expect.objectContaining({ code: 'out-of-range' }));
   });
 
   test('a day that does not exist is refused', () => {
@@ -39,7 +40,10 @@ describe('days', () => {
     expect(addDays('2028-01-31', 30)).toBe('2028-03-01');
     expect(addDays('2026-01-01', -1)).toBe('2025-12-31');
     expect(daysBetween('2026-01-01', '2026-04-01')).toBe(90);
-    expect(() => addDays('2026-01-01', 0.5)).toThrow(TimeError);
+    for (const days of [0.5, NaN, 2 ** 53])
+      expect(() => addDays('2026-01-01', days)).toThrow(
+        expect.objectContaining({ code: 'out-of-range', message: expect.stringMatching(/Give a whole number/) }),
+      );
   });
 
   test('compare', () => {

@@ -20,12 +20,32 @@ describe('hours in whole hundredths', () => {
     expect(Object.is(toCentihours(-0), 0)).toBe(true);
   });
 
-  test.each([NaN, Infinity, -0.01, 12.345, 0.001, 10_000_000.01])('%d hours are refused with the way out', (hours) => {
-    expect(() => toCentihours(hours)).toThrow(TimeError);
-    expect(() => toCentihours(hours)).toThrow(/Give|Round/);
+  test.each<readonly [unknown, RegExp]>([
+    [NaN, /NaN is not a number of hours. Give decimal hours/],
+    [Infinity, /Infinity is not a number of hours/],
+    ['12', /12 is not a number of hours/],
+    [null, /null is not a number of hours/],
+    [-0.01, /-0.01 hours is out of range. Give hours from 0 to 10000000/],
+    [10_000_000.01, /out of range/],
+    [12.345, /12.345 hours has more than two decimals. Round it/],
+    [0.001, /more than two decimals/],
+  ])('%s hours are refused with the way out', (hours, wayOut) => {
+    expect(() => toCentihours(hours as number)).toThrow(TimeError);
+    expect(() => toCentihours(hours as number)).toThrow(
+      expect.objectContaining({ code: 'not-hours', message: expect.stringMatching(wayOut) }),
+    );
+  });
+
+  test('none and the most are hours', () => {
+    expect([toCentihours(0), toCentihours(10_000_000)]).toEqual([0, 1_000_000_000]);
   });
 
   test.each([0.5, NaN])('%d hundredths are refused', (centihours) => {
-    expect(() => toDecimalHours(centihours)).toThrow(TimeError);
+    expect(() => toDecimalHours(centihours)).toThrow(
+      expect.objectContaining({
+        code: 'not-hours',
+        message: `${centihours} is not a whole number of hundredths of an hour.`,
+      }),
+    );
   });
 });

@@ -10,7 +10,7 @@ const mostHours = 10_000_000;
  * Throws `TimeError` for anything that is not a finite number from 0 to 10,000,000 with at most two decimals.
  */
 export function toCentihours(decimal: number): Centihours {
-  if (typeof decimal !== 'number' || !Number.isFinite(decimal)) {
+  if (!Number.isFinite(decimal)) {
     throw new TimeError(
       'not-hours',
       `${String(decimal)} is not a number of hours. Give decimal hours, for example 1250.3.`,

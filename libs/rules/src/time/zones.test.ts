@@ -32,5 +32,11 @@ describe('zones', () => {
   test.each(['', 'Denver', 'america/denver', 'EST5EDT|', null])('%s is no zone', (name) => {
     expect(isZone(name)).toBe(false);
     expect(() => offsetAt(name as string, 0)).toThrow(TimeError);
+    expect(() => offsetAt(name as string, 0)).toThrow(
+      expect.objectContaining({
+        code: 'not-a-zone',
+        message: expect.stringMatching(/^".*" is no zone.*America\/Denver/),
+      }),
+    );
   });
 });

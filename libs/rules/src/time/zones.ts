@@ -66,7 +66,7 @@ function startOfDayNumber(day: number, zone: string): Instant {
   // No zone is further than 15 hours from UTC: look from there through the stretches of constant offset.
   let stretch = countUpTo(changes, local - 900);
   for (;;) {
-    const opens = stretch === 0 ? -Infinity : (changes[stretch - 1] ?? -Infinity);
+    const opens = changes[stretch - 1] ?? -Infinity;
     const closes = changes[stretch] ?? Infinity;
     const reached = Math.max(opens, local - (offsets[stretch] ?? 0));
     if (reached < closes) return instantOf(reached);

@@ -54,6 +54,7 @@ describe('a flight matches', () => {
     ['no errand said', { errand: ['unsaid'] }, { errand: null }, true],
     ['no errand said, none of them meant', { errand: ['unsaid'] }, { errand: 'none-of-these' }, false],
     ['its region, whatever its capitals', { region: ['Coast', 'ISLANDS '] }, { region: 'Islands' }, true],
+    ['its region, said with room around it', { region: ['Coast'] }, { region: ' coast ' }, true],
     ['another region', { region: ['Coast'] }, { region: 'Islands' }, false],
     ['a region, none said', { region: ['Coast'] }, { region: null }, false],
     ['a region said', { regionSaid: true }, { region: 'Coast' }, true],

@@ -92,3 +92,39 @@ describe('of an aircraft that was in order', () => {
     expect(fact?.by).toContainEqual({ change: 'unit.amend', subject: 'nav1' });
   });
 });
+
+describe('of an aircraft with two lists that nobody stated to be complete', () => {
+  const { completeness } = trainer().status;
+  const dossier = trainer({
+    status: { completeness: completeness.filter(({ list }) => list !== 'directives' && list !== 'defects') },
+  });
+  const gaps = gapsOf(dossier, trainerCatalogue, asked, [local, ifr]);
+  const person = gaps.visits.find(({ visit }) => visit === 'person');
+
+  it('neither fact opens a flight by itself, and both together open every one', () => {
+    expect(gaps.flights).toEqual(['local', 'ifr']);
+    expect(person?.facts.map(({ fact, opens, settles }) => [fact, opens, settles])).toEqual([
+      ['status.completeness.defects', [], ['open-defects|defect-list']],
+      ['status.completeness.directives', [], ['directives|directive-list']],
+    ]);
+    expect(person?.opens).toEqual(['local', 'ifr']);
+    expect(person?.settles).toEqual(['directives|directive-list', 'open-defects|defect-list']);
+  });
+
+  it('comes first what opens flights, and no visit is named that has no fact', () => {
+    expect(gaps.visits[0]?.visit).toBe('person');
+    expect(gaps.visits.every(({ facts }) => facts.length > 0)).toBe(true);
+    expect(gaps.open).toEqual([...gaps.open].sort());
+    expect(gaps.open).toContain('directives|directive-list');
+  });
+
+  it('says by which change each fact is recorded, and not how another is', () => {
+    for (const { facts } of gaps.visits)
+      for (const { fact, by } of facts) {
+        expect(new Set(by.map(({ change, subject }) => `${change}|${subject}`)).size).toBe(by.length);
+        if (fact === 'status.completeness.directives')
+          expect(by).toEqual([{ change: 'completeness.state', subject: 'directives' }]);
+      }
+    expect(gaps.acceptable).toEqual([]);
+  });
+});

@@ -1,8 +1,6 @@
 import type { AskedMoment } from '../assess/assess.js';
 import { viewOf, widenMoment } from '../assess/assess.js';
 import { verdictAt } from '../assess/assess.js';
-import type { Need } from '../assess/operations.js';
-import { needsOf } from '../assess/operations.js';
 import type { Snapshot } from '../assess/snapshot.js';
 import type { System } from '../assess/system.js';
 import { systemOf } from '../assess/system.js';
@@ -11,24 +9,19 @@ import { apply } from '../changes/changes.js';
 import type { Dossier } from '../dossier/dossier.js';
 import type { SourceStatus } from '../facts/source.js';
 import { weakerStatus } from '../facts/source.js';
-import type { Instant } from '../time/instant.js';
-import { instantOf, minutesOf } from '../time/instant.js';
 import type { Capability } from '../verdict/capability.js';
-import { capabilities, needsMeans } from '../verdict/capability.js';
-import type { Clause } from '../verdict/clause.js';
+import { capabilities } from '../verdict/capability.js';
 import type { FlightConditions } from '../verdict/conditions.js';
 import { widenConditions } from '../verdict/conditions.js';
-import { collectEdges, noEdges } from '../verdict/regions.js';
 import type { Moment, Ready, Verdict } from '../verdict/result.js';
-import { missingPaths } from '../rules/gaps.js';
 import type { Action } from './action.js';
-import { actionsFor, findOutAction, readMeters } from './actions.js';
 import { cheapest } from './cheapest.js';
-import type { Move, Path, Problem } from './cheapest.js';
+import type { Path, Problem } from './cheapest.js';
 import type { Assumption } from './deeds.js';
-import { fittingsFor } from './fittings.js';
 import type { Job, LabourTable } from './labour.js';
 import { defaultLabour } from './labour.js';
+import type { State } from './moves.js';
+import { fails, movesOf } from './moves.js';
 import { supposing } from './supposing.js';
 
 /** Low, typical and high: person-hours, or money in the house's currency. */
@@ -75,16 +68,6 @@ export interface WayBack {
 }
 
 const usualLimits = { states: 1500, paths: 3 };
-
-/** What the search walks over: the aircraft as it would be, and what is taken to turn out well. */
-interface State {
-  readonly dossier: Dossier;
-  readonly supposed: ReadonlySet<string>;
-  /** In the order in which they are done. */
-  readonly deeds: readonly Action[];
-  /** Moves made, also those that only put a test later. */
-  readonly steps: number;
-}
 
 /**
  * The cheapest work that brings a lost flight back, by search over states: an action may open new obligations, and these
@@ -159,120 +142,6 @@ export function problemOf(
   };
 }
 
-interface Around {
-  readonly state: State;
-  readonly catalogue: Catalogue;
-  readonly moment: Moment;
-  readonly flight: FlightConditions;
-  readonly labour: LabourTable;
-}
-
-/** Moves of which every solution takes at least one: those on one failing result, or, where there are several means, on one of each. */
-function movesOf(system: System, snapshot: Snapshot, around: Around): readonly Move<Action>[] {
-  const situation = {
-    dossier: around.state.dossier,
-    catalogue: around.catalogue,
-    facts: system.facts,
-    at: minuteOf(around.moment.instant, around.state.steps),
-    flight: around.flight,
-  };
-  const asking = new Set<Capability>();
-
-  function onNeed(need: Need): readonly Action[] {
-    return 'capability' in need ? onCapability(need.capability) : need.anyOf.flatMap(onNeed);
-  }
-
-  function onCapability(capability: Capability): readonly Action[] {
-    if (asking.has(capability)) return [];
-    asking.add(capability);
-    const found = alternatives(capability);
-    asking.delete(capability);
-    return found;
-  }
-
-  function alternatives(capability: Capability): readonly Action[] {
-    const bearing = system.byCapability.get(capability);
-    if (!bearing) return [];
-    const ofAircraft = bearing.aircraft.filter((index) => fails(snapshot, index));
-    if (ofAircraft.length > 0) return fewest(ofAircraft.map(onStatement));
-    if (!needsMeans(capability)) return [];
-    const ways = bearing.means.flatMap((means) => {
-      const failing = means.statements.filter((index) => fails(snapshot, index));
-      return failing.length > 0 ? fewest(failing.map(onStatement)) : [];
-    });
-    return [...ways, ...fittingsFor(capability, situation)];
-  }
-
-  function onStatement(index: number): readonly Action[] {
-    const statement = system.statements[index];
-    if (!statement) return [];
-    const unknown = snapshot.outcome(index) === 'cannot-tell' ? missingPaths(statement.clause) : [];
-    const open = unknown.filter((each) => !around.state.supposed.has(each));
-    return [
-      ...(statement.remedies ?? []).flatMap((each) => actionsFor(each, situation)),
-      ...(statement.remedies ?? [])
-        .filter((each) => each.change === 'unit.install' && each.subject === 'aircraft')
-        .flatMap(() => statement.effects)
-        .flatMap((effect) => (effect.stops === 'capability' ? fittingsFor(effect.capability, situation) : [])),
-      ...refsOf(statement.clause).flatMap(onCapability),
-      ...(open.length > 0 ? [findOutAction(statement.key, open)] : []),
-      ...(asksStaleHours(statement.clause, snapshot) ? [readMeters(situation)] : []),
-    ];
-  }
-
-  const need = needsOf(around.flight).find((each) => !holds(each, snapshot));
-  return need ? unique(onNeed(need)).flatMap((action) => moveOf(action, around)) : [];
-}
-
-/** The result with the fewest ways to mend it: any one would do, this one branches least. */
-function fewest(lists: readonly (readonly Action[])[]): readonly Action[] {
-  return lists.reduce((least, each) => (unique(each).length < unique(least).length ? each : least));
-}
-
-function unique(actions: readonly Action[]): readonly Action[] {
-  return [...new Map(actions.filter(does).map((each) => [each.id, each])).values()];
-}
-
-function does(action: Action): boolean {
-  return action.changes.length > 0 || action.supposes.length > 0;
-}
-
-/** What was done is not done again; an entry may be put later, which costs nothing more. */
-function moveOf(action: Action, { labour: { hourly, jobs }, state }: Around): readonly Move<Action>[] {
-  const done = state.deeds.some((each) => each.id === action.id);
-  if (done && action.change !== 'record.add') return [];
-  const { typical, parts } = jobs[action.job];
-  const cost = hourly === null ? typical : typical * hourly + (parts ?? 0);
-  return [{ id: action.id, action, cost: done ? 0 : cost }];
-}
-
-function fails(snapshot: Snapshot, index: number): boolean {
-  const outcome = snapshot.outcome(index);
-  return outcome === 'not-met' || outcome === 'cannot-tell';
-}
-
-function holds(need: Need, snapshot: Snapshot): boolean {
-  return 'capability' in need
-    ? snapshot.capability(need.capability) === 'met'
-    : need.anyOf.some((each) => holds(each, snapshot));
-}
-
-function refsOf(clause: Clause): readonly Capability[] {
-  if (clause.is === 'ref') return [clause.capability];
-  if (clause.is === 'leaf') return [];
-  return clause.is === 'implies' ? [...refsOf(clause.if), ...refsOf(clause.then)] : clause.of.flatMap(refsOf);
-}
-
-/** It hangs on a meter whose reading is too old, or was not taken with the others. */
-function asksStaleHours(clause: Clause, { point }: Snapshot): boolean {
-  const edges = noEdges();
-  collectEdges(clause, edges);
-  return [...edges.meters.keys()].some((meter) => {
-    const goodBefore = point.meters[meter]?.goodBefore ?? null;
-    return goodBefore === null || goodBefore <= point.instant;
-  });
-}
-
 function systemOfState(state: State, catalogue: Catalogue): System {
   return supposing(systemOf(state.dossier, catalogue), state.supposed);
 }
@@ -285,10 +154,6 @@ function stopping(system: System, moment: Moment, flight: FlightConditions): Sna
     if (snapshot.ready(flight) !== 'yes') return snapshot;
   }
   return null;
-}
-
-function minuteOf(instant: Instant, steps: number): Instant {
-  return instantOf(minutesOf(instant) + steps);
 }
 
 function verdictOfState(state: State, catalogue: Catalogue, moment: Moment, flight: FlightConditions): Verdict {
