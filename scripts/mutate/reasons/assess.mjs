@@ -8,7 +8,6 @@ export default [
   { file: 'assess/snapshot.ts', code: 'system.statements[index]?.clause', reason: statement },
   { file: 'assess/snapshot.ts', code: 'system.statements[index]?.ruleId', reason: statement },
   { file: 'assess/snapshot.ts', code: 'statement?.ruleId', reason: statement },
-  { file: 'assess/snapshot.ts', code: '[]', line: 'topFt ?? []', reason: statement },
   {
     file: 'assess/snapshot.ts',
     code: 'known !== undefined',
@@ -41,13 +40,6 @@ export default [
     line: 'means.judged ?',
     reason: 'stands second in the list, behind an outcome that is never not-applicable and is not made worse by it',
   },
-  {
-    file: 'assess/snapshot.ts',
-    code: '[]',
-    line: 'ways[0] ?? []',
-    reason: 'an index that no statement has stops nothing, and weighs nothing beside what a missing unit weighs',
-  },
-  { file: 'assess/system.ts', code: 'spoken[index]?.establishes', reason: statement },
   {
     file: 'assess/system.ts',
     code: "effect.stops !== 'capability'",

@@ -33,9 +33,10 @@ describe('where a fact is found', () => {
 });
 
 describe('of an aircraft about which nobody recorded anything', () => {
-  const gaps = gapsOf(dossierOf({}), catalogueOf(), asked, [local, ifr]);
+  const gapsNow = () => gapsOf(dossierOf({}), catalogueOf(), asked, [local, ifr]);
 
   it('says which answers and flights cannot be told', () => {
+    const gaps = gapsNow();
     const { results, operations } = assess(dossierOf({}), catalogueOf(), asked, local.conditions);
     expect(operations['flight']?.ready).toBe('cannot-tell');
     expect(gaps.flights).toContain('local');
@@ -43,6 +44,7 @@ describe('of an aircraft about which nobody recorded anything', () => {
   });
 
   it('puts each fact into one visit, the most useful first', () => {
+    const gaps = gapsNow();
     const facts = gaps.visits.flatMap((each) => each.facts.map(({ fact }) => fact));
     expect(new Set(facts).size).toBe(facts.length);
     const rank = (each: { opens: readonly string[]; settles: readonly string[] }) =>
@@ -56,6 +58,7 @@ describe('of an aircraft about which nobody recorded anything', () => {
   });
 
   it('settles by a visit at least what each of its facts settles by itself', () => {
+    const gaps = gapsNow();
     for (const { facts, settles } of gaps.visits)
       for (const each of facts) expect(settles).toEqual(expect.arrayContaining([...each.settles]));
   });
@@ -98,10 +101,11 @@ describe('of an aircraft with two lists that nobody stated to be complete', () =
   const dossier = trainer({
     status: { completeness: completeness.filter(({ list }) => list !== 'directives' && list !== 'defects') },
   });
-  const gaps = gapsOf(dossier, trainerCatalogue, asked, [local, ifr]);
-  const person = gaps.visits.find(({ visit }) => visit === 'person');
+  const gapsNow = () => gapsOf(dossier, trainerCatalogue, asked, [local, ifr]);
 
   it('neither fact opens a flight by itself, and both together open every one', () => {
+    const gaps = gapsNow();
+    const person = gaps.visits.find(({ visit }) => visit === 'person');
     expect(gaps.flights).toEqual(['local', 'ifr']);
     expect(person?.facts.map(({ fact, opens, settles }) => [fact, opens, settles])).toEqual([
       ['status.completeness.defects', [], ['open-defects|defect-list']],
@@ -112,6 +116,7 @@ describe('of an aircraft with two lists that nobody stated to be complete', () =
   });
 
   it('comes first what opens flights, and no visit is named that has no fact', () => {
+    const gaps = gapsNow();
     expect(gaps.visits[0]?.visit).toBe('person');
     expect(gaps.visits.every(({ facts }) => facts.length > 0)).toBe(true);
     expect(gaps.open).toEqual([...gaps.open].sort());
@@ -119,6 +124,7 @@ describe('of an aircraft with two lists that nobody stated to be complete', () =
   });
 
   it('says by which change each fact is recorded, and not how another is', () => {
+    const gaps = gapsNow();
     for (const { facts } of gaps.visits)
       for (const { fact, by } of facts) {
         expect(new Set(by.map(({ change, subject }) => `${change}|${subject}`)).size).toBe(by.length);
