@@ -7,6 +7,7 @@ import { useEquipmentTypes } from '../../app/equipment-types.js';
 import { problemOf } from '../../app/problem.js';
 import type { Profile } from '../../trade/effect.js';
 import { clockNow } from '../../trade/time.js';
+import { namesIn } from '../../trade/units.js';
 import { Caution } from '../../ui/caution.js';
 import { Empty, Loading, Trouble } from '../../ui/states.js';
 import { countWords } from '../../ui/words.js';
@@ -63,7 +64,8 @@ function Shown({ aircraft, dossier, catalogue, profiles, onRecorded }: ShownProp
     () => gapsOf(dossier, catalogue, { instant: now }, profiles),
     [dossier, catalogue, profiles, now],
   );
-  const found: Found = { aircraft, dossier, catalogue, profiles, now, onRecorded };
+  const names = useMemo(() => namesIn(dossier), [dossier]);
+  const found: Found = { aircraft, dossier, names, catalogue, profiles, now, onRecorded };
   const told = profiles.length - gaps.flights.length;
   return (
     <div className="tw-stack-wide">

@@ -16,6 +16,7 @@ export const TakingOnQuery = graphql(`
           openFlights
           visits {
             visit
+            names
             settles
             opens {
               id
