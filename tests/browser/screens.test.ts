@@ -1,18 +1,9 @@
-import { afterEach, describe, expect, inject, it } from 'vitest';
-import { Person } from './browser.js';
+import { describe, expect, inject, it } from 'vitest';
+import { visitors } from './browser.js';
+import type { Person } from './browser.js';
 
 const url = inject('demoUrl');
-const present: Person[] = [];
-
-async function person(look?: Parameters<typeof Person.arrive>[0]): Promise<Person> {
-  const someone = await Person.arrive(look);
-  present.push(someone);
-  return someone;
-}
-
-afterEach(async () => {
-  await Promise.all(present.splice(0).map((each) => each.leave()));
-});
+const { come: person } = visitors(() => url);
 
 /** Answers a GraphQL question with the cookies of the page. */
 async function ask<T>(someone: Person, query: string, variables: Record<string, unknown> = {}): Promise<T> {
@@ -64,17 +55,13 @@ describe('screens', () => {
     'ready board, aircraft and job: nothing for axe to find, no sideways scrolling, %s',
     async (_name, look) => {
       const someone = await person(look);
-      await someone.signIn(url, 'technician@wendle.example');
+      await someone.enter(url, 'technician@wendle.example');
       const { id, registration } = await oneAircraft(someone);
       for (const path of ['/', `/aircraft/${id}`, `/aircraft/${id}/job`]) {
         await someone.page.goto(`${url}${path}`);
         await someone.page.getByText(registration).first().waitFor();
-        await someone.page.waitForLoadState('networkidle');
+        await someone.settled();
         expect(await someone.faults(), path).toEqual([]);
-        const overflow = await someone.page.evaluate(
-          'document.documentElement.scrollWidth - document.documentElement.clientWidth',
-        );
-        expect(overflow, path).toBeLessThanOrEqual(0);
       }
     },
   );
@@ -85,18 +72,14 @@ describe('screens', () => {
   ] as const)('a rule, from the book to an aircraft that it bites, %s', async (_name, look) => {
     const someone = await person(look);
     const { page } = someone;
-    await someone.signIn(`${url}/rules`, 'auditor@wendle.example');
+    await someone.enter(`${url}/rules`, 'auditor@wendle.example');
     await page.getByRole('link', { name: 'Transponder test', exact: true }).click();
     await page.getByRole('heading', { name: 'Transponder test', level: 1 }).waitFor();
     const cases = page.getByRole('table', { name: 'Worked cases' });
     await cases.getByText('Not met').first().waitFor();
     await cases.getByText('Cannot tell').first().waitFor();
-    await page.waitForLoadState('networkidle');
+    await someone.settled();
     expect(await someone.faults()).toEqual([]);
-    const overflow = await page.evaluate(
-      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-    );
-    expect(overflow).toBeLessThanOrEqual(0);
     const bitten = page.getByRole('table', { name: 'Open findings of this rule' }).getByRole('link').first();
     const registration = await bitten.textContent();
     await bitten.click();
@@ -108,15 +91,15 @@ describe('screens', () => {
 
   it('shows an aircraft to its own house only', async () => {
     const ours = await person();
-    await ours.signIn(url, 'technician@wendle.example');
+    await ours.enter(url, 'technician@wendle.example');
     const { id, registration } = await oneAircraft(ours);
     const theirs = await person();
-    await theirs.signIn(url, 'dispatcher@nethercray.example');
+    await theirs.enter(url, 'dispatcher@nethercray.example');
     expect(await ask(theirs, 'query ($id: ID!) { aircraft(id: $id) { registration } }', { id })).toEqual({
       aircraft: null,
     });
     await theirs.page.goto(`${url}/aircraft/${id}`);
-    await theirs.page.waitForLoadState('networkidle');
+    await theirs.page.getByText('There is no such aircraft here.').waitFor();
     expect(await theirs.page.getByText(registration).count()).toBe(0);
   });
 });

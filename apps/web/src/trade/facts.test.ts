@@ -31,5 +31,6 @@ describe('a missing fact in words', () => {
 });
 
 it('a path is words of its parts', () => {
+  expect(pathWords('configuration.electrical.busV')).toBe('electrical › bus (V)');
   expect(pathWords('configuration.units.nav1.asBuilt.grants')).toBe('units › nav1 › as built › grants');
 });

@@ -12,6 +12,9 @@ const nouns: Readonly<Record<string, string>> = {
   loads: 'database of',
 };
 
+/** What the last letters of a field's name say it is measured in. */
+const units: Readonly<Record<string, string>> = { V: 'V', A: 'A', In: 'in', Ft: 'ft', Lb: 'lb' };
+
 const slots: Readonly<Record<string, string>> = { this: 'cycle in use', next: 'next cycle' };
 
 /** A missing fact as a person looks for it: 'Unit SR 12, centre stack: approval'. What has no name goes by its short name. */
@@ -49,6 +52,9 @@ export function pathWords(path: string): string {
   return path
     .replace(/^(configuration|status|meters)\./, '')
     .split('.')
+    .map((part) =>
+      part.replace(/([a-z])(V|A|In|Ft|Lb)$/, (_, before: string, unit: string) => `${before} (${units[unit]})`),
+    )
     .map((part) => part.replace(/([a-z])([A-Z])/g, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`))
     .join(' › ');
 }

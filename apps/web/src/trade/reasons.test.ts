@@ -96,7 +96,6 @@ test('a group says how its members decide, and members keep their order', () => 
 });
 
 test('paths and codes are shown as words', () => {
-
   expect(codeWords('elt-inspection')).toBe('ELT inspection');
   expect(codeWords('ADS_B_OUT')).toBe('ADS-B out');
 });

@@ -41,30 +41,6 @@ export const TakingOnQuery = graphql(`
   }
 `);
 
-export const TakingOnAircraftQuery = graphql(`
-  query TakingOnAircraft($id: ID!) {
-    aircraft(id: $id) {
-      id
-      registration
-      make
-      model
-      base {
-        id
-        name
-        zone
-      }
-      revision
-      dossier
-      catalogue
-    }
-    profiles {
-      id
-      name
-      conditions
-    }
-  }
-`);
-
 export const RecordFound = graphql(`
   mutation RecordFound($input: CommitChangesInput!) {
     commitChanges(input: $input) {
