@@ -1,12 +1,14 @@
+import { Buffer } from 'node:buffer';
+import { gzipSync } from 'node:zlib';
 import react from '@vitejs/plugin-react';
-import { defineConfig } from 'vite';
+import { defineConfig, type Plugin } from 'vite';
 
 /** In development the API runs beside the Vite server; everything that is not the board goes to it. */
 const api = process.env['API_ORIGIN'] ?? 'http://127.0.0.1:4300';
 
 export default defineConfig({
   root: import.meta.dirname,
-  plugins: [react()],
+  plugins: [react(), packed()],
   build: {
     outDir: 'dist',
     emptyOutDir: true,
@@ -24,3 +26,18 @@ export default defineConfig({
     ),
   },
 });
+
+/** Each script and style once more, packed: a hangar's network is slow, and nothing is packed again for every request. */
+function packed(): Plugin {
+  return {
+    name: 'packed',
+    apply: 'build',
+    generateBundle(_options, bundle) {
+      for (const [name, file] of Object.entries(bundle)) {
+        if (!/\.(js|css)$/.test(name)) continue;
+        const source = Buffer.from(file.type === 'chunk' ? file.code : file.source);
+        this.emitFile({ type: 'asset', fileName: `${name}.gz`, source: gzipSync(source, { level: 9 }) });
+      }
+    },
+  };
+}

@@ -37,6 +37,26 @@ const oneAircraft = async (someone: Person) => {
 };
 
 describe('screens', () => {
+  it('come packed to whoever can unpack them, and as they are to others; until they are here the page says so', async () => {
+    const first = await (await fetch(url)).text();
+    expect(first).toContain('Loading Tallywing');
+    const script = /\/assets\/index-[\w-]+\.js/.exec(first)?.[0] ?? '';
+    const [whole, packed] = await Promise.all(
+      ['identity', 'gzip'].map((encoding) => fetch(url + script, { headers: { 'accept-encoding': encoding } })),
+    );
+    for (const answer of [whole, packed]) {
+      expect(answer?.headers.get('content-type')).toMatch(/^text\/javascript/);
+      expect(answer?.headers.get('cache-control')).toContain('immutable');
+      expect(answer?.headers.get('vary')).toContain('Accept-Encoding');
+    }
+    expect(whole?.headers.get('content-encoding')).toBeNull();
+    expect(packed?.headers.get('content-encoding')).toBe('gzip');
+    const length = (answer: Response | undefined) => Number(answer?.headers.get('content-length'));
+    expect(length(packed)).toBeGreaterThan(0);
+    expect(length(packed)).toBeLessThan(length(whole) / 2);
+    expect(await packed?.text()).toBe(await whole?.text());
+  });
+
   it('says what is wrong with a password and lets nobody in', async () => {
     const { page } = await person();
     await page.goto(url);

@@ -21,7 +21,7 @@ export interface WayBackProps {
 export function WayBack(props: WayBackProps) {
   const [opened, setOpened] = useState(false);
   return (
-    <details className="tw-reason-of" onToggle={(event) => setOpened(event.currentTarget.open)}>
+    <details className="tw-reason-of tw-way-back" onToggle={(event) => setOpened(event.currentTarget.open)}>
       <summary>What would bring it back</summary>
       {opened && <Opened {...props} />}
     </details>
