@@ -1,4 +1,5 @@
-import { Buffer } from 'node:buffer';
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import react from '@vitejs/plugin-react';
 import { defineConfig, type Plugin } from 'vite';
@@ -32,11 +33,11 @@ function packed(): Plugin {
   return {
     name: 'packed',
     apply: 'build',
-    generateBundle(_options, bundle) {
-      for (const [name, file] of Object.entries(bundle)) {
-        if (!/\.(js|css)$/.test(name)) continue;
-        const source = Buffer.from(file.type === 'chunk' ? file.code : file.source);
-        this.emitFile({ type: 'asset', fileName: `${name}.gz`, source: gzipSync(source, { level: 9 }) });
+    // Not earlier: until they are written other plugins may still change them.
+    writeBundle({ dir }, bundle) {
+      for (const name of Object.keys(bundle).filter((each) => /\.(js|css)$/.test(each))) {
+        const file = join(dir ?? '', name);
+        writeFileSync(`${file}.gz`, gzipSync(readFileSync(file), { level: 9 }));
       }
     },
   };
