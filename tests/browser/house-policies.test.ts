@@ -90,17 +90,21 @@ test('a source that the house doubts wants the say-so of a named person; given i
   await expect.poll(() => flight.textContent(), judged).toMatch(/Yes/);
   expect(await someone.faults()).toEqual([]);
 
+  // One after the other, until it is the one that this flight rests on; what is taken back, and no more, is asked for again.
   const answered = await given.count();
-  await panel.getByRole('button', { name: 'Take it back' }).first().click();
   const taking = panel.locator('form').filter({ has: page.getByLabel('Why', { exact: true }) });
-  await taking.getByRole('button', { name: 'Take it back' }).click();
-  await taking.getByText('A reason has 1 to 500 characters.').waitFor();
-  await taking.getByLabel('Why', { exact: true }).fill('It was another bulletin');
-  await taking.getByRole('button', { name: 'Take it back' }).click();
-  await expect.poll(() => given.count(), soon).toBe(answered - 1);
-  // What was taken back, and no more, is asked for again, and some flight waits for it.
-  expect(await panel.getByRole('group', { name: 'I answer for' }).getByRole('checkbox').count()).toBe(1);
-  await expect.poll(() => page.locator('.tw-verdicts').textContent(), judged).toContain('Wants a say-so');
+  for (let left = answered - 1; !/Wants a say-so/.test((await flight.textContent()) ?? ''); left -= 1) {
+    await panel.getByRole('button', { name: 'Take it back' }).first().click();
+    if (left === answered - 1) {
+      await taking.getByRole('button', { name: 'Take it back' }).click();
+      await taking.getByText('A reason has 1 to 500 characters.').waitFor();
+    }
+    await taking.getByLabel('Why', { exact: true }).fill('It was another bulletin');
+    await taking.getByRole('button', { name: 'Take it back' }).click();
+    await expect.poll(() => given.count(), soon).toBe(left);
+    const asked = panel.getByRole('group', { name: 'I answer for' }).getByRole('checkbox');
+    expect(await asked.count()).toBe(answered - left);
+  }
 
   await page.goto(`${inject('demoUrl')}/house`);
   const over = await open(someone, 'Sources that want a say-so');
@@ -110,6 +114,7 @@ test('a source that the house doubts wants the say-so of a named person; given i
   await page.getByText('None wants a say-so').waitFor();
   await page.goto(`${inject('demoUrl')}/aircraft/tw-61c`);
   await expect.poll(() => flight.textContent(), judged).toMatch(/Yes/);
-  expect(await panel.count()).toBe(0);
+  // What is still given stands there until it is over; nothing more is asked for.
+  expect(await panel.getByRole('group', { name: 'I answer for' }).count()).toBe(0);
   expect([...someone.complaints, ...dispatcher.complaints]).toEqual([]);
 });
