@@ -21,6 +21,7 @@ const today = daysAgo(0);
 const placeHold = `mutation ($input: PlaceHoldInput!) { placeHold(input: $input) { revision holds { id } } }`;
 const liftHold = `mutation ($input: LiftHoldInput!) { liftHold(input: $input) { revision } }`;
 const startJob = `mutation ($input: StartJobInput!) { startJob(input: $input) { state holdId startedBy openAtStart } }`;
+const beginWork = `mutation ($input: BeginWorkInput!) { beginWork(input: $input) { id title state holdId } }`;
 const stopJob = `mutation ($input: StopJobInput!) { stopJob(input: $input) { state endedBecause } }`;
 const releaseJob = `mutation ($input: ReleaseJobInput!) { releaseJob(input: $input) { state } }`;
 
@@ -133,6 +134,13 @@ describe('a hold', () => {
       ['hold.lift', 'Technician One'],
       ['hold.place', 'Dispatcher One'],
     ]);
+    // As any other work, both say what they did to the answers.
+    const told = `{ aircraft(id: "${id}") { history(first: 2) { edges { node { effect { flights { was is } opened { text } closed { text } } } } } } }`;
+    const [lifted, put] = (await technician.data(told)).aircraft.history.edges.map(({ node }: Data) => node.effect);
+    expect(put.flights).toContainEqual({ was: 'YES', is: 'NO' });
+    expect(put.opened).toContainEqual({ text: 'The aircraft is held: Fuel smell (Dispatcher One).' });
+    expect(lifted.flights).toContainEqual({ was: 'NO', is: 'YES' });
+    expect(lifted.closed).toContainEqual({ text: 'The aircraft is held: Fuel smell (Dispatcher One).' });
     // A dispatcher reads why, and not which of the staff.
     expect(
       (await dispatcher.data(`{ aircraft(id: "${id}") { holds { lifted { reason by } } } }`)).aircraft.holds,
@@ -198,6 +206,36 @@ describe('a job in work', () => {
       'hold.lift',
       'record.add',
     ]);
+  });
+
+  it('begins by a title alone, once for each key; nothing is left behind where it is refused', async () => {
+    const id = await flying();
+    const input = { aircraftId: id, key: key(), title: ' Annual, right wing ' };
+    const begun = await Promise.all([1, 2, 3].map(() => technician.data(beginWork, { input })));
+    const jobs = begun.map(({ beginWork: job }) => job as Data);
+    expect(new Set(jobs.map((job) => job.id as string)).size).toBe(1);
+    expect(jobs[0]).toMatchObject({ title: 'Annual, right wing', state: 'IN_WORK', holdId: `job:${jobs[0]?.id}` });
+    const held = await stateOf(id);
+    expect(held.holds.filter(({ open }: Data) => open)).toHaveLength(1);
+    expect(vfr(held).because[0].text).toBe('The aircraft is in work: Annual, right wing (Technician One).');
+    expect((await release(jobs[0]?.id as string, entryOf())).errors).toBeUndefined();
+    expect(vfr(await stateOf(id))).toMatchObject({ ready: 'YES', standing: 'JUDGED' });
+
+    const { revision } = await stateOf(id);
+    const again = { ...input, key: key() };
+    for (const [who, wrong, code, field] of [
+      [technician, { ...again, title: ' ' }, 'BAD_INPUT', 'input.title'],
+      [technician, { ...again, title: 'x'.repeat(201) }, 'BAD_INPUT', 'input.title'],
+      [technician, { ...again, aircraftId: 'none' }, 'NOT_FOUND', 'input.aircraftId'],
+      [await as('manager@two.example'), again, 'NOT_FOUND', 'input.aircraftId'],
+      [dispatcher, again, 'FORBIDDEN', undefined],
+      [technician, { ...input, title: 'Another' }, 'KEY_REUSED', undefined],
+    ] as const) {
+      const problem = await who.problem(beginWork, { input: wrong });
+      expect(problem).toMatchObject({ code, ...(field === undefined ? {} : { field }) });
+    }
+    expect((await stateOf(id)).revision).toBe(revision);
+    expect((await technician.data(`{ jobs(aircraftId: "${id}") { id } }`)).jobs).toEqual([]);
   });
 
   it('is not released while something is open that the work called for; nothing is recorded then', async () => {

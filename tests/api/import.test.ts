@@ -240,6 +240,36 @@ describe('loading', () => {
     expect(on).toMatchObject({ state: 'loaded', report: { changes: 1, aircraft: { changed: 1 } } });
   });
 
+  it('leaves entries that say which files they came from and who read them in; those written by hand name no file', async () => {
+    const [registration = ''] = await registrations();
+    const id = registration.toLowerCase();
+    const told = async (): Promise<Data[]> =>
+      (
+        await person('manager@one').data(
+          'query ($id: ID!) { aircraft(id: $id) { history(first: 200) { edges { node { kind by takenInFrom body } } } } }',
+          { id },
+        )
+      ).aircraft.history.edges.map(({ node }: Data) => node);
+    const taken = await told();
+    const signed = taken.filter(({ kind }) => kind === 'record.add');
+    expect(signed.length).toBeGreaterThan(0);
+    for (const { by, takenInFrom, body } of signed) {
+      expect({ by, takenInFrom }).toEqual({ by: 'Manager One', takenInFrom: Object.keys(clean()) });
+      // Whom the record names is another matter.
+      expect(body.record.agency.name).toMatch(/^(?!Manager One)./);
+    }
+    const place = { aircraftId: id, key: `by-hand-${registration}`, reason: 'Tyre' };
+    await person('manager@one').data('mutation ($input: PlaceHoldInput!) { placeHold(input: $input) { id } }', {
+      input: place,
+    });
+    expect((await told())[0]).toMatchObject({ kind: 'hold.place', by: 'Manager One', takenInFrom: null });
+    const query = `{ aircraft(id: "${id}") { holds { id open } } }`;
+    const [{ id: holdId }] = (await person('manager@one').data(query)).aircraft.holds;
+    await person('manager@one').data('mutation ($input: LiftHoldInput!) { liftHold(input: $input) { id } }', {
+      input: { aircraftId: id, key: `lifted-${registration}`, holdId, reason: 'Changed' },
+    });
+  });
+
   it('shows a changed row, records nothing of it undecided, and then what the person decided', async () => {
     const files = clean(1);
     const aircraft = { 'aircraft.csv': (files['aircraft.csv'] ?? '').replace('Corvane', 'Corvane Works') };

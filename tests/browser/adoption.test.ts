@@ -1,15 +1,15 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
+import { afterAll, beforeAll, expect, test } from 'vitest';
 import { founding, password } from '../api/cast.js';
 import { Client } from '../api/client.js';
 import type { Data } from '../api/client.js';
 import { Server } from '../api/server.js';
-import { Person } from './browser.js';
+import { visitors } from './browser.js';
+import type { Look } from './browser.js';
 
 /** A house of its own: what is loaded here is on nobody else's board. */
 let server: Server;
-const present: Person[] = [];
 const manager = founding.first.manager.email;
 
 beforeAll(async () => {
@@ -17,17 +17,10 @@ beforeAll(async () => {
   const { code, output } = await server.run('house/found-cli.js', JSON.stringify(founding.first));
   expect({ code, output }).toMatchObject({ code: 0 });
 });
-afterEach(async () => {
-  await Promise.all(present.splice(0).map((each) => each.leave()));
-});
 afterAll(() => server.remove());
 
-async function arrive(path: string, look?: Parameters<typeof Person.arrive>[0], email = manager): Promise<Person> {
-  const someone = await Person.arrive(look);
-  present.push(someone);
-  await someone.signIn(`${server.url}${path}`, email, password);
-  return someone;
-}
+const { arrive: come } = visitors(() => server.url, password);
+const arrive = (path: string, look?: Look, email = manager) => come(path, email, look);
 
 const fleet = {
   'fleet.csv':
@@ -179,8 +172,6 @@ test.each([
     await page.getByRole('heading', { level: 1 }).waitFor();
     await page.locator('.tw-state-loading').first().waitFor({ state: 'detached' });
     expect({ path, faults: await someone.faults() }).toEqual({ path, faults: [] });
-    const wide = await page.evaluate(() => document.documentElement.scrollWidth > document.documentElement.clientWidth);
-    expect({ path, wide }).toEqual({ path, wide: false });
   }
   expect(someone.complaints).toEqual([]);
 });

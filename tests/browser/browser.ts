@@ -1,10 +1,8 @@
 import { readFileSync } from 'node:fs';
-import { mkdtemp, rm } from 'node:fs/promises';
 import { createRequire } from 'node:module';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import { chromium } from 'playwright-core';
-import type { BrowserContext, Locator, Page } from 'playwright-core';
+import type { Browser, BrowserContext, Locator, Page } from 'playwright-core';
+import { afterAll, afterEach } from 'vitest';
 
 const flags = [
   '--no-sandbox',
@@ -25,6 +23,7 @@ export const accounts = {
   dispatcher: 'dispatcher@wendle.example',
   auditor: 'auditor@wendle.example',
   stranger: 'dispatcher@nethercray.example',
+  strangersManager: 'manager@nethercray.example',
 } as const;
 
 export interface Look {
@@ -32,7 +31,13 @@ export interface Look {
   readonly dark?: boolean;
 }
 
-/** A browser with nothing kept from before: its own cookies, storage and cache. */
+/** One browser a file; everybody has cookies, storage and cache of their own in it. */
+let browser: Promise<Browser> | null = null;
+afterAll(async () => {
+  await (await browser)?.close();
+});
+
+/** Somebody at a device with nothing kept from before. */
 export class Person {
   /** What the page itself complained of: errors thrown, and anything the content security policy stopped. */
   readonly complaints: string[] = [];
@@ -40,7 +45,6 @@ export class Person {
   private constructor(
     readonly page: Page,
     private readonly context: BrowserContext,
-    private readonly folder: string,
   ) {
     page.setDefaultTimeout(30_000);
     page.on('pageerror', (error) => this.complaints.push(error.message));
@@ -50,16 +54,31 @@ export class Person {
   }
 
   static async arrive(look: Look = {}): Promise<Person> {
-    const folder = await mkdtemp(join(tmpdir(), 'tallywing-browser-'));
-    const context = await chromium.launchPersistentContext(folder, {
+    browser ??= chromium.launch({
       executablePath: process.env['CHROMIUM'] ?? '/usr/bin/chromium',
       headless: true,
       args: flags,
+    });
+    const context = await (
+      await browser
+    ).newContext({
       viewport: { width: look.width ?? 1440, height: 900 },
       colorScheme: look.dark ? 'dark' : 'light',
       reducedMotion: 'reduce',
     });
-    return new Person(context.pages()[0] ?? (await context.newPage()), context, folder);
+    return new Person(await context.newPage(), context);
+  }
+
+  /** Signed in without the screen, for all that begins behind it. */
+  async enter(url: string, email: string, password = 'wing-and-tally'): Promise<void> {
+    const query =
+      'mutation ($email: String!, $password: String!) { signIn(email: $email, password: $password) { id } }';
+    const answer = await this.context.request.post(new URL('/graphql', url).href, {
+      data: { query, variables: { email, password } },
+    });
+    const { errors } = (await answer.json()) as { readonly errors?: readonly { readonly message: string }[] };
+    if (errors) throw new Error(`${email} is not let in: ${errors.map(({ message }) => message).join('; ')}`);
+    await this.page.goto(url);
   }
 
   /** Signs in on the screen, as people do, and waits until the address they wanted is shown. */
@@ -79,7 +98,7 @@ export class Person {
     return /: ([^:,]+)(?:, rests on .*)?$/.exec(name ?? '')?.[1] ?? '';
   }
 
-  /** What axe finds wrong with the page as it stands, by rule and place. */
+  /** What is wrong with the page as it stands: what axe finds, by rule and place, and scrolling sideways. */
   async faults(): Promise<readonly string[]> {
     await this.page.evaluate(axe);
     const found = await this.page.evaluate(async () => {
@@ -90,13 +109,42 @@ export class Person {
         each.nodes.map((node) => `${each.id}: ${node.target.join(' ')}`),
       );
     });
-    return found;
+    const wider = await this.page.evaluate(
+      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+    );
+    return wider > 0 ? [...found, `wider than the screen: ${wider} px`] : found;
+  }
+
+  /** Waits until nothing on the screen is still on its way. */
+  async settled(): Promise<void> {
+    await this.page.locator('h1, .tw-state').first().waitFor();
+    await this.page.locator('.tw-state-loading, main [aria-busy="true"]').first().waitFor({ state: 'detached' });
   }
 
   async leave(): Promise<void> {
     await this.context.close();
-    await rm(this.folder, { recursive: true, force: true });
   }
+}
+
+/** People at one address; all of them leave after each test. */
+export function visitors(url: () => string, password?: string) {
+  const present: Person[] = [];
+  afterEach(async () => {
+    await Promise.all(present.splice(0).map((each) => each.leave()));
+  });
+  /** Somebody who is not signed in yet. */
+  const come = async (look?: Look): Promise<Person> => {
+    const someone = await Person.arrive(look);
+    present.push(someone);
+    return someone;
+  };
+  /** Somebody who is signed in and sees this path. */
+  const arrive = async (path: string, account: string, look?: Look): Promise<Person> => {
+    const someone = await come(look);
+    await someone.enter(`${url()}${path}`, account, password);
+    return someone;
+  };
+  return { present, come, arrive };
 }
 
 /** Chooses from a plain list the option that contains a text. */

@@ -1,21 +1,10 @@
 import type { Page } from 'playwright-core';
-import { afterEach, expect, test } from 'vitest';
-import { accounts, choose, Person, work } from './browser.js';
+import { expect, test } from 'vitest';
+import { accounts, choose, visitors, work } from './browser.js';
 import { demo } from './demo.js';
 
 const { url } = demo;
-const present: Person[] = [];
-
-async function arrive(path: string, account: string, look?: Parameters<typeof Person.arrive>[0]): Promise<Person> {
-  const someone = await Person.arrive(look);
-  present.push(someone);
-  await someone.signIn(`${url}${path}`, account);
-  return someone;
-}
-
-afterEach(async () => {
-  await Promise.all(present.splice(0).map((each) => each.leave()));
-});
+const { arrive } = visitors(() => url);
 
 const check = (page: Page) => page.getByRole('button', { name: /^Check/ }).click();
 const panel = (page: Page) => page.getByRole('region', { name: 'Who is affected' });
@@ -180,10 +169,8 @@ test.each([
   const someone = await arrive('/catalogue', accounts.technician, look);
   const { page } = someone;
   const seen = async (place: string) => {
-    await page.waitForLoadState('networkidle');
+    await someone.settled();
     expect(await someone.faults(), place).toEqual([]);
-    const overflow = await page.evaluate('document.documentElement.scrollWidth - document.documentElement.clientWidth');
-    expect(overflow, place).toBeLessThanOrEqual(0);
   };
   await page.getByRole('link', { name: /QN 66/ }).waitFor();
   await seen('the list');

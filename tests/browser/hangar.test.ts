@@ -1,21 +1,10 @@
 import type { Page } from 'playwright-core';
-import { afterEach, expect, test } from 'vitest';
-import { accounts, add, choose, Person, work } from './browser.js';
+import { expect, test } from 'vitest';
+import { accounts, add, choose, visitors, work } from './browser.js';
 import { demo } from './demo.js';
 
 const { url } = demo;
-const present: Person[] = [];
-
-async function arrive(path: string, account: string, look?: Parameters<typeof Person.arrive>[0]): Promise<Person> {
-  const someone = await Person.arrive(look);
-  present.push(someone);
-  await someone.signIn(`${url}${path}`, account);
-  return someone;
-}
-
-afterEach(async () => {
-  await Promise.all(present.splice(0).map((each) => each.leave()));
-});
+const { arrive, come } = visitors(() => url);
 
 /** Plans a reading of the tachometer, so many hours above the last one and so many minutes ago; gives the dial. */
 async function planReading(page: Page, last: number, above: number, minutesAgo = 0): Promise<string> {
@@ -130,18 +119,13 @@ test.each([
   await record(page);
   await page.getByText(/^Not recorded: something is missing or wrong/).waitFor();
   expect(await someone.faults()).toEqual([]);
-  const overflow = await page.evaluate(
-    () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-  );
-  expect(overflow).toBeLessThanOrEqual(0);
   // The check itself finds what is wrong: a picture without words.
   await page.evaluate(() => document.querySelector('main')?.append(document.createElement('img')));
   expect(await someone.faults()).toContain('image-alt: img');
 });
 
 test('from sign-in to the reason of an answer with the keyboard alone', async () => {
-  const someone = await Person.arrive();
-  present.push(someone);
+  const someone = await come();
   const { page } = someone;
   await page.goto(url);
   await page.getByLabel('E-mail').waitFor();
@@ -222,12 +206,8 @@ test.each([
   for (const screen of ['Findings', 'Due ahead', 'Databases', 'Catalogue', 'Rules', 'Hours and prices', 'Import']) {
     await page.getByRole('navigation', { name: 'Screens' }).getByRole('link', { name: screen }).click();
     await page.getByRole('heading', { name: screen, level: 1 }).waitFor();
-    await page.waitForLoadState('networkidle');
+    await someone.settled();
     expect(await someone.faults(), screen).toEqual([]);
-    const overflow = await page.evaluate(
-      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-    );
-    expect(overflow, screen).toBeLessThanOrEqual(0);
   }
   expect(someone.complaints).toEqual([]);
 });

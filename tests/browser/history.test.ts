@@ -1,20 +1,12 @@
-import { afterEach, expect, test } from 'vitest';
-import { accounts, add, Person } from './browser.js';
+import { expect, test } from 'vitest';
+import { accounts, add, visitors } from './browser.js';
+import type { Look, Person } from './browser.js';
 import { demo } from './demo.js';
 
 const { url } = demo;
-const present: Person[] = [];
 
-async function arrive(path: string, email: string = accounts.technician, look?: Parameters<typeof Person.arrive>[0]) {
-  const someone = await Person.arrive(look);
-  present.push(someone);
-  await someone.signIn(`${url}${path}`, email);
-  return someone;
-}
-
-afterEach(async () => {
-  await Promise.all(present.splice(0).map((each) => each.leave()));
-});
+const { arrive: come } = visitors(() => url);
+const arrive = (path: string, email: string = accounts.technician, look?: Look) => come(path, email, look);
 
 const entry = (someone: Person, words: RegExp | string) =>
   someone.page.getByRole('article').filter({ has: someone.page.getByRole('heading', { name: words, level: 2 }) });
@@ -119,8 +111,6 @@ test.each([
       await page.getByRole('heading', { name: 'The record' }).waitFor();
     }
     expect(await someone.faults()).toEqual([]);
-    const overflow = await page.evaluate('document.documentElement.scrollWidth - document.documentElement.clientWidth');
-    expect(overflow).toBeLessThanOrEqual(0);
   }
   expect(someone.complaints).toEqual([]);
 });

@@ -1,25 +1,14 @@
-import type { Page } from 'playwright-core';
-import { afterEach, beforeAll, expect, test } from 'vitest';
+import type { Locator, Page } from 'playwright-core';
+import { beforeAll, expect, test } from 'vitest';
 import { localTimeAt } from '../../libs/rules/src/index.js';
 import { Client } from '../api/client.js';
-import { accounts, add, choose, Person } from './browser.js';
+import { accounts, add, choose, visitors } from './browser.js';
 import { demo } from './demo.js';
 
 const { url } = demo;
-const present: Person[] = [];
+const { arrive, present } = visitors(() => url);
 /** Far above what it takes: what it took is printed. */
 const SOON = { timeout: 15_000, interval: 20 };
-
-async function arrive(path: string, account: string, look?: Parameters<typeof Person.arrive>[0]): Promise<Person> {
-  const someone = await Person.arrive(look);
-  present.push(someone);
-  await someone.signIn(`${url}${path}`, account);
-  return someone;
-}
-
-afterEach(async () => {
-  await Promise.all(present.splice(0).map((each) => each.leave()));
-});
 
 /** An aircraft of its own for these tests: nobody else's board is disturbed. */
 const aircraftId = 'hold-plane';
@@ -41,6 +30,14 @@ async function seen(page: Page, word: string, what: string): Promise<void> {
   const from = performance.now();
   await expect.poll(() => answers(page), SOON).toContain(word);
   console.log(`${what}: ${Math.round(performance.now() - from)} ms`);
+}
+
+/** A mechanic for the airframe approves; the number of the certificate is still missing. */
+async function signed(page: Page): Promise<void> {
+  await page.getByLabel('Who approves the return to service').fill('Ada Brook');
+  await choose(page.getByLabel('Certificate', { exact: true }), 'Mechanic');
+  await page.getByLabel('Not recorded').last().uncheck();
+  await page.getByLabel('Airframe', { exact: true }).check();
 }
 
 test('a hold placed from a row of the board is on the other board at once, with its reason; lifted, it is gone', async () => {
@@ -101,10 +98,7 @@ test('a plan is started, worked, and released; the other board says in work from
   await page.getByRole('button', { name: 'Release', exact: true }).click();
   const open = page.getByText(/no check of supports and controls by two people counts/);
   await open.first().waitFor();
-  await page.getByLabel('Who approves the return to service').fill('Ada Brook');
-  await choose(page.getByLabel('Certificate', { exact: true }), 'Mechanic');
-  await page.getByLabel('Not recorded').last().uncheck();
-  await page.getByLabel('Airframe', { exact: true }).check();
+  await signed(page);
   await page.getByRole('button', { name: 'Record the release' }).click();
   await page.getByText('Close what stops the release, or stop the job without a release.').waitFor();
 
@@ -144,6 +138,50 @@ test('a plan is started, worked, and released; the other board says in work from
   await page.getByLabel('I have looked at what stays open').check();
   await page.getByRole('button', { name: 'Record the release' }).click();
   await page.getByText('Looms is released.').waitFor();
+  await expect.poll(() => answers(watcher.page), SOON).not.toContain('In work');
+  for (const each of present) expect(each.complaints).toEqual([]);
+});
+
+test('work that nobody planned is begun from the aircraft by a title, with the keyboard alone, and let go by its release', async () => {
+  const watcher = await arrive(`/?text=${registration}`, accounts.dispatcher);
+  await watcher.page
+    .getByRole('link', { name: new RegExp(`^${registration}, `) })
+    .first()
+    .waitFor();
+  const technician = await arrive(`/aircraft/${aircraftId}`, accounts.technician);
+  const { page } = technician;
+  await page.getByRole('button', { name: 'Take it into work' }).focus();
+  await page.keyboard.press('Enter');
+  const title = page.getByLabel('What is to be done');
+  const tabTo = async (aim: Locator) => {
+    for (let presses = 0; presses < 10; presses += 1) {
+      if (await aim.evaluate((each) => each === document.activeElement)) return;
+      await page.keyboard.press('Tab');
+    }
+    throw new Error('10 presses of Tab did not lead there');
+  };
+  await tabTo(title);
+  await page.keyboard.type(`${'Annual, right wing '.repeat(11)}`);
+  await page.keyboard.press('Enter');
+  await page.getByText('The title has 1 to 200 characters. Say in a few words what is to be done.').waitFor();
+  expect(await title.inputValue()).toContain('Annual, right wing');
+  await title.focus();
+  await page.keyboard.press('Control+A');
+  await page.keyboard.type('Annual, right wing');
+  await tabTo(page.getByRole('button', { name: 'Start work' }));
+  await page.keyboard.press('Enter');
+  await page.getByText('The aircraft is in work, and held until its release.').waitFor();
+  await seen(watcher.page, 'In work', 'the work was on the other board');
+  await watcher.page.getByText('The aircraft is in work: Annual, right wing').first().waitFor();
+  expect(await watcher.page.getByRole('button', { name: 'Take it into work' }).count()).toBe(0);
+
+  await page.getByRole('link', { name: 'To the work on this aircraft' }).click();
+  await page.getByRole('button', { name: 'Release', exact: true }).click();
+  await signed(page);
+  await page.getByLabel('Certificate number').fill('TW-M-0417');
+  await page.getByLabel('I have looked at what stays open').check();
+  await page.getByRole('button', { name: 'Record the release' }).click();
+  await page.getByText('Annual, right wing is released.').waitFor();
   await expect.poll(() => answers(watcher.page), SOON).not.toContain('In work');
   for (const each of present) expect(each.complaints).toEqual([]);
 });

@@ -1,19 +1,9 @@
-import { afterEach, describe, expect, it } from 'vitest';
-import { Person, accounts, add } from './browser.js';
+import { describe, expect, it } from 'vitest';
+import { accounts, add, visitors } from './browser.js';
 import { demo } from './demo.js';
 
 const { url } = demo;
-const present: Person[] = [];
-
-async function person(look?: Parameters<typeof Person.arrive>[0]): Promise<Person> {
-  const someone = await Person.arrive(look);
-  present.push(someone);
-  return someone;
-}
-
-afterEach(async () => {
-  await Promise.all(present.splice(0).map((each) => each.leave()));
-});
+const { come: person } = visitors(() => url);
 
 /** A day so many days ago, as a date field takes it. */
 const daysAgo = (days: number): string => new Date(Date.now() - days * 86_400_000).toISOString().slice(0, 10);
@@ -25,7 +15,7 @@ describe('the house', () => {
     ['in the dark', { width: 1440, dark: true }],
   ] as const)('people, sessions, house and test sets: nothing for axe, no sideways scrolling, %s', async (_, look) => {
     const someone = await person(look);
-    await someone.signIn(url, accounts.manager);
+    await someone.enter(url, accounts.manager);
     const { page } = someone;
     const screens = [
       ['/people', 'People', 'Add a person'],
@@ -40,12 +30,8 @@ describe('the house', () => {
       await page.goto(`${url}${path}`);
       await page.getByRole('heading', { name: heading, level: 1 }).waitFor();
       if (button !== null) await page.getByRole('button', { name: button, exact: true }).waitFor();
-      await page.waitForLoadState('networkidle');
+      await someone.settled();
       expect(await someone.faults(), path).toEqual([]);
-      const overflow = await page.evaluate(
-        'document.documentElement.scrollWidth - document.documentElement.clientWidth',
-      );
-      expect(overflow, path).toBeLessThanOrEqual(0);
     }
     expect(someone.complaints).toEqual([]);
   });
@@ -89,7 +75,7 @@ describe('the house', () => {
 
   it('lets a manager add somebody, change the role and shut them out again', async () => {
     const manager = await person();
-    await manager.signIn(`${url}/people`, accounts.manager);
+    await manager.enter(`${url}/people`, accounts.manager);
     const { page } = manager;
     await page.getByRole('button', { name: 'Add a person' }).click();
     await page.getByLabel('Name', { exact: true }).fill('Runa Teale');
@@ -130,7 +116,7 @@ describe('the house', () => {
   it('keeps one manager from overwriting another, and loads what is stored', async () => {
     const [one, two] = [await person(), await person()];
     for (const each of [one, two]) {
-      await each.signIn(`${url}/house`, accounts.manager);
+      await each.enter(`${url}/house`, accounts.manager);
       await each.page.getByRole('button', { name: 'Rename Coldbrook Flying Club' }).click();
     }
     await one.page.getByLabel('Name of the operator').fill('Coldbrook Flyers');
@@ -150,7 +136,7 @@ describe('the house', () => {
 
   it('finds the entries that lean on a test set, from the job screen to the trace', async () => {
     const manager = await person();
-    await manager.signIn(`${url}/workshop?set=new`, accounts.manager);
+    await manager.enter(`${url}/workshop?set=new`, accounts.manager);
     const { page } = manager;
     await page.getByLabel('What it is').fill('Ramp tester');
     await page.getByLabel('Serial number').fill('TS-8812');
@@ -186,8 +172,5 @@ describe('the house', () => {
     expect(await trace.getByRole('row').count()).toBe(2);
     await page.setViewportSize({ width: 360, height: 780 });
     expect(await manager.faults()).toEqual([]);
-    expect(
-      await page.evaluate('document.documentElement.scrollWidth - document.documentElement.clientWidth'),
-    ).toBeLessThanOrEqual(0);
   });
 });

@@ -1,10 +1,11 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import type { Client as Owner } from 'pg';
 import { asOwner } from '../api/owner.js';
-import { accounts, Person } from './browser.js';
+import { accounts, visitors } from './browser.js';
 import { demo } from './demo.js';
 
 const { url } = demo;
+const { arrive } = visitors(() => url);
 let owner: Owner;
 let ours = '';
 
@@ -32,10 +33,9 @@ test.each([
   ['wide', {}],
   ['on a phone, dark', { width: 360, dark: true }],
 ] as const)('every screen says that aircraft are judged again and how far that is, %s', async (_name, look) => {
-  const someone = await Person.arrive(look);
   try {
+    const someone = await arrive('/', accounts.auditor, look);
     const { page } = someone;
-    await someone.signIn(`${url}/`, accounts.auditor);
     const strip = page.locator('.tw-quiet-strip');
     await strip.getByRole('status').filter({ hasText: 'Being judged again' }).waitFor();
     const said = (await strip.textContent()) ?? '';
@@ -57,6 +57,5 @@ test.each([
     expect(someone.complaints).toEqual([]);
   } finally {
     await judgedBy('9999.1');
-    await someone.leave();
   }
 });

@@ -1,19 +1,9 @@
-import { afterEach, expect, test } from 'vitest';
-import { accounts, Person } from './browser.js';
+import { expect, test } from 'vitest';
+import { accounts, visitors } from './browser.js';
 import { demo } from './demo.js';
 
 const { url } = demo;
-const present: Person[] = [];
-afterEach(async () => {
-  await Promise.all(present.splice(0).map((each) => each.leave()));
-});
-
-async function arrive(path: string, email: string): Promise<Person> {
-  const someone = await Person.arrive();
-  present.push(someone);
-  await someone.signIn(`${url}${path}`, email);
-  return someone;
-}
+const { arrive } = visitors(() => url);
 
 test('a manager enters hours and a price, keeps them through a reload and a colleague, and the way back counts with them', async () => {
   const manager = await arrive('/hours', accounts.manager);

@@ -1,24 +1,13 @@
 import type { Page } from 'playwright-core';
-import { afterEach, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { Client } from '../api/client.js';
-import { accounts, add, choose, Person } from './browser.js';
+import { accounts, add, choose, visitors } from './browser.js';
 import { demo } from './demo.js';
 
 const { url } = demo;
-const present: Person[] = [];
+const { arrive } = visitors(() => url);
 /** Far above what it takes: what it took is printed. */
 const SOON = { timeout: 15_000, interval: 20 };
-
-async function arrive(path: string, account: string, look?: Parameters<typeof Person.arrive>[0]): Promise<Person> {
-  const someone = await Person.arrive(look);
-  present.push(someone);
-  await someone.signIn(`${url}${path}`, account);
-  return someone;
-}
-
-afterEach(async () => {
-  await Promise.all(present.splice(0).map((each) => each.leave()));
-});
 
 /** The reading of the tachometer that a screen shows. */
 async function tachometer(page: Page): Promise<number> {

@@ -1,24 +1,20 @@
 import type { Locator, Page } from 'playwright-core';
-import { afterEach, expect, test } from 'vitest';
-import { accounts, Person } from './browser.js';
+import { expect, test } from 'vitest';
+import { accounts, visitors } from './browser.js';
+import type { Look, Person } from './browser.js';
 import { demo } from './demo.js';
 
 const { url } = demo;
 /** Recorded, judged and shown again, also on a machine that is busy. */
 const soon = { timeout: 20_000 };
-const present: Person[] = [];
 
-async function arrive(look?: Parameters<typeof Person.arrive>[0]): Promise<Person> {
-  const someone = await Person.arrive(look);
-  present.push(someone);
-  await someone.signIn(`${url}/meters`, accounts.technician);
+const { arrive: come } = visitors(() => url);
+
+async function arrive(look?: Look): Promise<Person> {
+  const someone = await come('/meters', accounts.technician, look);
   await dial(someone.page, 'TW-08Q').waitFor();
   return someone;
 }
-
-afterEach(async () => {
-  await Promise.all(present.splice(0).map((each) => each.leave()));
-});
 
 const dial = (page: Page, registration: string, meter = 'Tachometer'): Locator =>
   page.getByLabel(`The dial shows, ${meter} of ${registration}`);
@@ -175,8 +171,4 @@ test.each([
   await page.getByRole('button', { name: 'Record it' }).click();
   await page.getByText('Nothing was recorded: mend the fields above.').waitFor();
   expect(await someone.faults()).toEqual([]);
-  const overflow = await page.evaluate(
-    () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-  );
-  expect(overflow).toBeLessThanOrEqual(0);
 });

@@ -1,15 +1,11 @@
 import { readFileSync } from 'node:fs';
-import { afterEach, describe, expect, it } from 'vitest';
-import { Person, accounts } from './browser.js';
+import { describe, expect, it } from 'vitest';
+import { accounts, visitors } from './browser.js';
+import type { Person } from './browser.js';
 import { demo } from './demo.js';
 
 const { url } = demo;
-let someone: Person | null = null;
-
-afterEach(async () => {
-  await someone?.leave();
-  someone = null;
-});
+const { come } = visitors(() => url);
 
 /** Every address of the application, taken from its own list of screens. */
 const screens = [
@@ -23,7 +19,7 @@ const screens = [
 
 /** A manager whose page notes everything that the policy stops, from the first line it loads. */
 async function watched(): Promise<{ readonly person: Person; readonly stopped: () => Promise<string[]> }> {
-  someone = await Person.arrive();
+  const someone = await come();
   const { page } = someone;
   await page.addInitScript(() => {
     const found: string[] = [];
@@ -32,7 +28,7 @@ async function watched(): Promise<{ readonly person: Person; readonly stopped: (
       found.push(`${effectiveDirective} ${blockedURI} in ${sourceFile}`);
     });
   });
-  await someone.signIn(url, accounts.manager);
+  await someone.enter(url, accounts.manager);
   const stopped = () =>
     page.evaluate(() => (globalThis as unknown as { stoppedByPolicy: string[] }).stoppedByPolicy.splice(0));
   return { person: someone, stopped };
@@ -69,7 +65,7 @@ describe('the content security policy', () => {
       const [, first = ''] = screen.split('/');
       const path = screen.replace(':id', encodeURIComponent(ids[first as keyof typeof ids] ?? 'none'));
       await page.goto(url + path);
-      await page.locator('h1').first().waitFor();
+      await person.settled();
       await page.waitForLoadState('networkidle');
       expect({ path, stopped: await stopped(), complaints: person.complaints.splice(0) }).toEqual({
         path,

@@ -1,19 +1,10 @@
-import { afterEach, describe, expect, it } from 'vitest';
-import { Person } from './browser.js';
+import { describe, expect, it } from 'vitest';
+import { visitors } from './browser.js';
+import type { Person } from './browser.js';
 import { demo } from './demo.js';
 
 const { url } = demo;
-const present: Person[] = [];
-
-async function person(look?: Parameters<typeof Person.arrive>[0]): Promise<Person> {
-  const someone = await Person.arrive(look);
-  present.push(someone);
-  return someone;
-}
-
-afterEach(async () => {
-  await Promise.all(present.splice(0).map((each) => each.leave()));
-});
+const { come: person } = visitors(() => url);
 
 /** Answers a GraphQL question with the cookies of the page. */
 async function ask<T>(someone: Person, query: string, variables: Record<string, unknown> = {}): Promise<T> {
@@ -47,6 +38,26 @@ const oneAircraft = async (someone: Person) => {
 };
 
 describe('screens', () => {
+  it('come packed to whoever can unpack them, and as they are to others; until they are here the page says so', async () => {
+    const first = await (await fetch(url)).text();
+    expect(first).toContain('Loading Tallywing');
+    const script = /\/assets\/index-[\w-]+\.js/.exec(first)?.[0] ?? '';
+    const [whole, packed] = await Promise.all(
+      ['identity', 'gzip'].map((encoding) => fetch(url + script, { headers: { 'accept-encoding': encoding } })),
+    );
+    for (const answer of [whole, packed]) {
+      expect(answer?.headers.get('content-type')).toMatch(/^text\/javascript/);
+      expect(answer?.headers.get('cache-control')).toContain('immutable');
+      expect(answer?.headers.get('vary')).toContain('Accept-Encoding');
+    }
+    expect(whole?.headers.get('content-encoding')).toBeNull();
+    expect(packed?.headers.get('content-encoding')).toBe('gzip');
+    const length = (answer: Response | undefined) => Number(answer?.headers.get('content-length'));
+    expect(length(packed)).toBeGreaterThan(0);
+    expect(length(packed)).toBeLessThan(length(whole) / 2);
+    expect(await packed?.text()).toBe(await whole?.text());
+  });
+
   it('says what is wrong with a password and lets nobody in', async () => {
     const { page } = await person();
     await page.goto(url);
@@ -65,17 +76,13 @@ describe('screens', () => {
     'ready board, aircraft and job: nothing for axe to find, no sideways scrolling, %s',
     async (_name, look) => {
       const someone = await person(look);
-      await someone.signIn(url, 'technician@wendle.example');
+      await someone.enter(url, 'technician@wendle.example');
       const { id, registration } = await oneAircraft(someone);
       for (const path of ['/', `/aircraft/${id}`, `/aircraft/${id}/job`]) {
         await someone.page.goto(`${url}${path}`);
         await someone.page.getByText(registration).first().waitFor();
-        await someone.page.waitForLoadState('networkidle');
+        await someone.settled();
         expect(await someone.faults(), path).toEqual([]);
-        const overflow = await someone.page.evaluate(
-          'document.documentElement.scrollWidth - document.documentElement.clientWidth',
-        );
-        expect(overflow, path).toBeLessThanOrEqual(0);
       }
     },
   );
@@ -86,18 +93,14 @@ describe('screens', () => {
   ] as const)('a rule, from the book to an aircraft that it bites, %s', async (_name, look) => {
     const someone = await person(look);
     const { page } = someone;
-    await someone.signIn(`${url}/rules`, 'auditor@wendle.example');
+    await someone.enter(`${url}/rules`, 'auditor@wendle.example');
     await page.getByRole('link', { name: 'Transponder test', exact: true }).click();
     await page.getByRole('heading', { name: 'Transponder test', level: 1 }).waitFor();
     const cases = page.getByRole('table', { name: 'Worked cases' });
     await cases.getByText('Not met').first().waitFor();
     await cases.getByText('Cannot tell').first().waitFor();
-    await page.waitForLoadState('networkidle');
+    await someone.settled();
     expect(await someone.faults()).toEqual([]);
-    const overflow = await page.evaluate(
-      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-    );
-    expect(overflow).toBeLessThanOrEqual(0);
     const bitten = page.getByRole('table', { name: 'Open findings of this rule' }).getByRole('link').first();
     const registration = await bitten.textContent();
     await bitten.click();
@@ -109,15 +112,15 @@ describe('screens', () => {
 
   it('shows an aircraft to its own house only', async () => {
     const ours = await person();
-    await ours.signIn(url, 'technician@wendle.example');
+    await ours.enter(url, 'technician@wendle.example');
     const { id, registration } = await oneAircraft(ours);
     const theirs = await person();
-    await theirs.signIn(url, 'dispatcher@nethercray.example');
+    await theirs.enter(url, 'dispatcher@nethercray.example');
     expect(await ask(theirs, 'query ($id: ID!) { aircraft(id: $id) { registration } }', { id })).toEqual({
       aircraft: null,
     });
     await theirs.page.goto(`${url}/aircraft/${id}`);
-    await theirs.page.waitForLoadState('networkidle');
+    await theirs.page.getByText('There is no such aircraft here.').waitFor();
     expect(await theirs.page.getByText(registration).count()).toBe(0);
   });
 });

@@ -1,20 +1,13 @@
 import type { Locator } from 'playwright-core';
-import { afterAll, expect, test } from 'vitest';
-import { accounts, add, choose, Person, work } from './browser.js';
+import { expect, test } from 'vitest';
+import { accounts, add, choose, visitors, work } from './browser.js';
 import { demo } from './demo.js';
 
 const { url } = demo;
+const { arrive } = visitors(() => url);
 const trainer = 'TW-01Q';
 const lpvLesson = 'IFR lesson, provided aircraft, controlled airspace, to 9,000 ft, LPV or ILS';
 const granted = ['Nav GNSS', 'Approach LNAV', 'Approach LP', 'Approach LNAV VNAV', 'Approach LPV'];
-const people: Person[] = [];
-
-async function arrive(path: string, account: string): Promise<Person> {
-  const person = await Person.arrive();
-  people.push(person);
-  await person.signIn(`${url}${path}`, account);
-  return person;
-}
 
 /** A repair station with every rating that the work asks. */
 async function signedBy(entry: Locator): Promise<void> {
@@ -27,10 +20,6 @@ async function signedBy(entry: Locator): Promise<void> {
   for (const each of ['Radio 1', 'Radio 2', 'Radio 3', 'Station airframe'])
     await signed.getByLabel(each, { exact: true }).check();
 }
-
-afterAll(async () => {
-  await Promise.all(people.map((person) => person.leave()));
-});
 
 test('a trainer gets a navigator with vertical guidance, and the dispatcher may send it IFR', async () => {
   const dispatcher = await arrive('/', accounts.dispatcher);
@@ -121,9 +110,11 @@ test('a trainer gets a navigator with vertical guidance, and the dispatcher may 
   // What the work calls for is listed; each entry is made from there, the ones that are read with their readings.
   const read: string[] = [];
   const owed = page.locator('.tw-owed').getByRole('button', { name: 'Record it' });
-  // The plan is judged a moment after the last stroke: the list is read when it has come to rest.
+  // The plan is judged a moment after the last stroke: until then the panel says that it is not done.
+  const effect = page.getByRole('region', { name: 'What this does' });
+  const judged = page.locator('.tw-effect[aria-busy="false"]');
   const atRest = async () => {
-    await page.waitForTimeout(1_500);
+    await judged.waitFor();
     return await owed.count();
   };
   for (let guard = 0; (await atRest()) > 0; guard += 1) {
@@ -160,7 +151,6 @@ test('a trainer gets a navigator with vertical guidance, and the dispatcher may 
   expect(read.sort()).toEqual(['compass-swing', 'vhf-interference-check', 'vhf-interference-check']);
 
   // Judged here before anything is recorded, by the rules that the server will use.
-  const effect = page.getByRole('region', { name: 'What this does' });
   await expect.poll(() => effect.innerText(), { timeout: 20_000 }).toContain(lpvLesson);
   expect(await effect.locator('.tw-effect-profiles > li', { hasText: lpvLesson }).textContent()).toMatch(
     /becomes\s*Yes/,

@@ -7,7 +7,7 @@ import { NestFactory } from '@nestjs/core';
 import { GraphQLSchemaHost } from '@nestjs/graphql';
 import type { NestExpressApplication } from '@nestjs/platform-express';
 import express from 'express';
-import type { ErrorRequestHandler, RequestHandler } from 'express';
+import type { ErrorRequestHandler, Request, RequestHandler, Response } from 'express';
 import helmet from 'helmet';
 import { AppModule } from './app.module.js';
 import type { Foundation } from './app.module.js';
@@ -159,15 +159,15 @@ function securityHeaders(): RequestHandler {
   });
 }
 
+/** Files under assets/ carry their content hash in the name. */
+const FOR_EVER = 'public, max-age=31536000, immutable';
+
 function servePages(): RequestHandler {
   const files = express.static(webDirectory, {
     index: false,
     setHeaders: (response, path) => {
-      // Files under assets/ carry their content hash in the name.
-      response.setHeader(
-        'cache-control',
-        path.includes('/assets/') ? 'public, max-age=31536000, immutable' : 'no-cache',
-      );
+      response.setHeader('cache-control', path.includes('/assets/') ? FOR_EVER : 'no-cache');
+      response.vary('Accept-Encoding');
     },
   });
   return (request, response, next) => {
@@ -175,6 +175,7 @@ function servePages(): RequestHandler {
       next();
       return;
     }
+    if (sendPacked(request, response)) return;
     files(request, response, () => {
       const page = join(webDirectory, 'index.html');
       const wantsPage = request.accepts(['html', 'json']) === 'html' && !/\.[a-z0-9]+$/i.test(request.path);
@@ -183,6 +184,19 @@ function servePages(): RequestHandler {
       else response.type('text').send('The pages are not built yet. Run: npm run build');
     });
   };
+}
+
+/** Scripts and styles that were packed when they were built, to whoever can unpack them. */
+function sendPacked(request: Request, response: Response): boolean {
+  const [, name = '', ending = ''] = /^\/assets\/([\w-][\w.-]*\.(js|css))$/.exec(request.path) ?? [];
+  const file = join(webDirectory, 'assets', `${name}.gz`);
+  if (name === '' || request.acceptsEncodings('gzip') === false || !existsSync(file)) return false;
+  response.vary('Accept-Encoding');
+  response.setHeader('cache-control', FOR_EVER);
+  response.setHeader('content-encoding', 'gzip');
+  // The type is that of what is in it.
+  response.type(ending).sendFile(file, { cacheControl: false });
+  return true;
 }
 
 function onError(log: AppLog): ErrorRequestHandler {

@@ -7,6 +7,7 @@ import type { AircraftRow } from './aircraft.data.js';
 import { dossierOf } from './aircraft.data.js';
 import { AircraftService } from './aircraft.service.js';
 import { readChangeInput } from './change-inputs.js';
+import { installedNames } from './names.js';
 import { RecordService } from './record.service.js';
 
 interface CommitInput {
@@ -125,8 +126,7 @@ export class AircraftResolver {
 
   @ResolveField()
   names(@Parent() row: AircraftRow) {
-    const { units, staticSystems } = dossierOf(row).configuration;
-    return Object.fromEntries([...units, ...staticSystems].map(({ id, name }) => [id, name]));
+    return installedNames(dossierOf(row).configuration);
   }
 
   @ResolveField()

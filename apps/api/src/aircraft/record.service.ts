@@ -29,11 +29,13 @@ interface Situation {
   readonly now: Date;
 }
 
-export interface Act {
+export interface Act<Told extends object = object> {
   readonly aircraftId: string;
   readonly key: string;
   /** What was asked, so that a repeated key is known again. */
   readonly content: object;
+  /** What is kept with the key, and told again to whoever repeats it. */
+  readonly told?: Told;
   readonly changes: (situation: Situation) => readonly unknown[] | Promise<readonly unknown[]>;
   readonly jobId?: string;
   readonly after?: (connection: Connection, now: Date) => Promise<void>;
@@ -98,27 +100,33 @@ export class RecordService {
   /**
    * One person's act on the record as it stands, not as a screen showed it: a hold waits for nobody's draft. What must land or
    * fail with it comes after it, on the same connection. No changes: nothing is recorded, the rest is done.
+   * @returns what the act told, also where the key is a repeated one
    * @throws AppError FORBIDDEN, REFUSED, KEY_REUSED, NOT_FOUND, BAD_INPUT
    */
-  async act(actor: Actor | null, action: Action, act: Act): Promise<void> {
+  async act<Told extends object>(actor: Actor | null, action: Action, act: Act<Told>): Promise<Partial<Told>> {
     authorise(actor, action);
     checkKey(act.key);
     const { key, aircraftId } = act;
-    await this.database.withOrganisation(actor, async (connection) => {
+    return await this.database.withOrganisation(actor, async (connection) => {
       const content = { act: action, aircraftId, ...act.content };
-      if ((await knownAnswer<object>(connection, actor, key, content)) !== null) return;
+      const known = await knownAnswer<Partial<Told>>(connection, actor, key, content);
+      if (known !== null) return known;
       const data = new AircraftData(connection, actor.organisationId);
       const before = (await data.lock([aircraftId])).get(aircraftId) ?? null;
       if (before === null || (actor.operatorId !== undefined && before.operator_id !== actor.operatorId))
         throw new AppError({ code: 'NOT_FOUND', what: 'aircraft', field: 'input.aircraftId' });
       const now = this.clock.now();
       const changes = await act.changes({ before, connection, data, now });
+      let recorded: Recorded | null = null;
       if (changes.length > 0) {
         const request = { aircraftId, expectedRevision: before.revision, key, changes, jobId: act.jobId ?? null };
-        await recordWithin(connection, actor, request, before, await data.profiles(), now);
+        ({ recorded } = await recordWithin(connection, actor, request, before, await data.profiles(), now));
       }
       await act.after?.(connection, now);
-      await keepAnswer(connection, actor, { key, content, aircraftId, answer: { done: true }, at: now });
+      // With what it did to the answers: the history reads it from here, as of any other work.
+      const answer = { done: true, ...recorded, ...act.told };
+      await keepAnswer(connection, actor, { key, content, aircraftId, answer, at: now });
+      return act.told ?? {};
     });
   }
 

@@ -12,6 +12,8 @@ export interface EntryRow {
   readonly certificate: unknown;
   readonly recorded_at: Date;
   readonly job_title: string | null;
+  /** Names of the files that it was taken in from; empty while they are being read in, null where no file brought it. */
+  readonly files: readonly string[] | null;
   readonly first_together: number;
   readonly last_together: number;
   /** What the work it belongs to was answered; null where that was not kept. */
@@ -48,11 +50,14 @@ export class HistoryData {
   async entriesBefore(before: number | null, limit: number): Promise<EntryRow[]> {
     return await this.connection.query<EntryRow>(
       `select c.seq, c.kind, c.version, c.body, c.member_id, m.name as member_name, m.certificate, c.recorded_at, j.title as job_title,
+         case when i.id is not null then array(select jsonb_array_elements(coalesce(i.report -> 'files', '[]')) ->> 'name') end as files,
          coalesce((k.answer ->> 'firstEntry')::int, c.seq) as first_together,
          coalesce((k.answer ->> 'lastEntry')::int, c.seq) as last_together, k.answer
        from changes c
        left join members m on m.organisation_id = c.organisation_id and m.id = c.member_id
        left join jobs j on j.organisation_id = c.organisation_id and j.id = c.job_id
+       left join imports i on i.organisation_id = c.organisation_id and i.member_id = c.member_id
+         and c.commit_key = 'import:' || i.id || ':' || c.aircraft_id
        left join commits k on k.organisation_id = c.organisation_id and k.key = c.commit_key and k.aircraft_id = c.aircraft_id
        where c.organisation_id = $1 and c.aircraft_id = $2 and ($3::int is null or c.seq < $3) order by c.seq desc limit $4`,
       [this.organisationId, this.aircraftId, before, limit],

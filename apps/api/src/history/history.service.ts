@@ -238,6 +238,7 @@ function entryNode(
     day: day?.date ?? null,
     dayAt: day?.at ?? null,
     job: row.job_title,
+    takenInFrom: row.files,
     firstTogether: row.first_together,
     lastTogether: row.last_together,
     corrects: corrects.get(row.seq) ?? null,

@@ -1,7 +1,8 @@
 import type { Dossier } from '@tallywing/rules';
+import { installedNames } from '../aircraft/names.js';
+import type { Names } from '../aircraft/names.js';
 
 type Named = Readonly<Record<string, unknown>> & { readonly id: string };
-export type Names = Readonly<Record<string, string>>;
 
 const antennas: Readonly<Record<Dossier['configuration']['antennas'][number]['kind'], string>> = {
   com: 'COM',
@@ -24,30 +25,24 @@ function namesOf({ configuration, status, meters }: Dossier): Names {
       return typeof found === 'string' && found !== '' ? [[each.id, found] as [string, string]] : [];
     });
   const own = [
-    configuration.units,
-    configuration.staticSystems,
     configuration.electrical?.circuits ?? [],
     status.recurring,
     status.lifeLimits,
     meters.definitions,
   ].flatMap((list) => called(list, ({ name }: { name: string }) => name));
-  const units = new Map(own);
-  const end = (unit: string, port: string) => `${units.get(unit) ?? 'a unit no longer fitted'} ${port}`;
-  return Object.fromEntries([
-    ...called(configuration.openings, ({ place }: { place: string }) => `opening, ${place.replace('-', ' ')}`),
-    ...called(configuration.antennas, ({ kind }: { kind: keyof typeof antennas }) => `${antennas[kind]} antenna`),
-    ...called(configuration.placards, ({ text }: { text: string }) => `“${text}”`),
-    ...called(configuration.supplements, ({ document }: { document: { title: string } }) => document.title),
-    ...called(
-      configuration.links,
-      ({ fromUnit, fromPort, toUnit, toPort }: Dossier['configuration']['links'][number]) =>
-        `${end(fromUnit, fromPort)} to ${end(toUnit, toPort)}`,
-    ),
-    ...called(status.directives, ({ number }: { number: string }) => number),
-    ...called(status.defects, ({ text }: { text: string }) => `“${text}”`),
-    ...called(status.holds, ({ reason }: { reason: string }) => `“${reason}”`),
-    ...own,
-  ]);
+  return {
+    ...installedNames(configuration),
+    ...Object.fromEntries([
+      ...called(configuration.openings, ({ place }: { place: string }) => `opening, ${place.replace('-', ' ')}`),
+      ...called(configuration.antennas, ({ kind }: { kind: keyof typeof antennas }) => `${antennas[kind]} antenna`),
+      ...called(configuration.placards, ({ text }: { text: string }) => `“${text}”`),
+      ...called(configuration.supplements, ({ document }: { document: { title: string } }) => document.title),
+      ...called(status.directives, ({ number }: { number: string }) => number),
+      ...called(status.defects, ({ text }: { text: string }) => `“${text}”`),
+      ...called(status.holds, ({ reason }: { reason: string }) => `“${reason}”`),
+      ...own,
+    ]),
+  };
 }
 
 /**

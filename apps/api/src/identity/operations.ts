@@ -54,6 +54,7 @@ export const operations: Readonly<Record<string, Needed>> = {
   'Mutation.saveDraft': 'jobs.use',
   'Mutation.discardJob': 'jobs.use',
   'Mutation.startJob': 'jobs.use',
+  'Mutation.beginWork': 'jobs.use',
   'Mutation.stopJob': 'jobs.use',
   'Mutation.releaseJob': 'jobs.use',
   'Mutation.placeHold': 'hold.place',

@@ -33,9 +33,7 @@ export class JobsService {
 
   async create(actor: Actor | null, input: { readonly aircraftId: string; readonly title: string }) {
     authorise(actor, 'jobs.use');
-    const title = input.title.trim();
-    if (title === '' || title.length > 200)
-      throw badInput('input.title', 'The title has 1 to 200 characters.', 'Say in a few words what is to be done.');
+    const title = checkedTitle(input.title);
     const id = randomUUID();
     return await this.database.withOrganisation(actor, async (connection) => {
       const made = await createJob(connection, actor, {
@@ -89,6 +87,13 @@ async function reread(connection: Connection, actor: Actor, id: string) {
   const row = await jobById(connection, actor, id);
   if (row === null) throw new AppError({ code: 'NOT_FOUND', what: 'job' });
   return nodeOf(row);
+}
+
+export function checkedTitle(given: string): string {
+  const title = given.trim();
+  if (title === '' || title.length > 200)
+    throw badInput('input.title', 'The title has 1 to 200 characters.', 'Say in a few words what is to be done.');
+  return title;
 }
 
 export function notOpen(field: string): AppError {

@@ -3,7 +3,7 @@ import { Args, Context, Mutation, Parent, ResolveField, Resolver } from '@nestjs
 import type { RequestContext } from '../identity/request.js';
 import { WorkService } from './work.service.js';
 
-type Input<Method extends 'start' | 'stop' | 'release'> = Parameters<WorkService[Method]>[1];
+type Input<Method extends 'start' | 'begin' | 'stop' | 'release'> = Parameters<WorkService[Method]>[1];
 
 @Resolver('Job')
 export class WorkResolver {
@@ -17,6 +17,11 @@ export class WorkResolver {
   @Mutation()
   startJob(@Args() { input }: { input: Input<'start'> }, @Context() { actor }: RequestContext) {
     return this.work.start(actor, input);
+  }
+
+  @Mutation()
+  beginWork(@Args() { input }: { input: Input<'begin'> }, @Context() { actor }: RequestContext) {
+    return this.work.begin(actor, input);
   }
 
   @Mutation()

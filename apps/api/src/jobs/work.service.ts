@@ -1,9 +1,10 @@
+import { randomUUID } from 'node:crypto';
 import { apply, civilDateAt, holdOfJob, jobOfHold, openAtRelease } from '@tallywing/rules';
 import type { ChangeOf, Dossier, OpenAtRelease } from '@tallywing/rules';
 import { AircraftData, dossierOf, typeIdsOf } from '../aircraft/aircraft.data.js';
 import { readChangeInput } from '../aircraft/change-inputs.js';
 import { checkedReason } from '../aircraft/holds.service.js';
-import type { RecordService } from '../aircraft/record.service.js';
+import type { Act, RecordService } from '../aircraft/record.service.js';
 import { readChanges } from '../aircraft/recorder.js';
 import { wordsOf } from '../aircraft/words.js';
 import type { Clock } from '../common/clock.js';
@@ -13,9 +14,9 @@ import type { Refusal } from '../common/errors.js';
 import type { Database } from '../database/database.js';
 import { authorise } from '../identity/access.js';
 import type { Actor } from '../identity/access.js';
-import { endWork, jobById, putInWork } from './jobs.data.js';
+import { createJob, endWork, jobById, putInWork } from './jobs.data.js';
 import type { JobRow } from './jobs.data.js';
-import { nodeOf, notOpen } from './jobs.service.js';
+import { checkedTitle, nodeOf, notOpen } from './jobs.service.js';
 
 type Entry = ChangeOf<'record.add'>['record'];
 
@@ -37,28 +38,35 @@ export class WorkService {
   async start(actor: Actor | null, { jobId, key }: { readonly jobId: string; readonly key: string }) {
     authorise(actor, 'jobs.use');
     const job = await this.find(actor, jobId);
-    let started: { readonly holdId: string; readonly open: readonly string[] } | null = null;
     await this.records.act(actor, 'jobs.use', {
       aircraftId: job.aircraft_id,
       key,
       content: { start: jobId },
-      changes: async ({ before, data, now }) => {
-        const dossier = dossierOf(before);
-        const from = instantOf(now);
-        const catalogue = await data.catalogueFor(typeIdsOf(dossier));
-        const open = openAtRelease(dossier, catalogue, from).map((each) => each.key);
-        const own = dossier.status.holds.filter(({ id }) => jobOfHold(id) === jobId);
-        // Stopped work left its hold: it goes on under it, unless somebody lifted it meanwhile.
-        const left = own.find(({ until }) => until === null);
-        const id = left?.id ?? holdOfJob(jobId, own.length + 1);
-        started = { holdId: id, open };
-        const hold = { id, reason: job.title, by: actor.name, from, until: null };
-        return left === undefined ? [{ kind: 'hold.place', version: 1, hold }] : [];
+      ...putting(actor, jobId, job.title),
+    });
+    return nodeOf(await this.find(actor, jobId));
+  }
+
+  /** Work that nobody planned: the job is made and put in work in one go. Sent again it is the same job. */
+  async begin(
+    actor: Actor | null,
+    { aircraftId, key, ...input }: { readonly aircraftId: string; readonly title: string; readonly key: string },
+  ) {
+    authorise(actor, 'jobs.use');
+    const title = checkedTitle(input.title);
+    const id = randomUUID();
+    const { changes, after } = putting(actor, id, title);
+    const { jobId = id } = await this.records.act(actor, 'jobs.use', {
+      aircraftId,
+      key,
+      content: { begin: title },
+      told: { jobId: id },
+      changes: async (situation) => {
+        // The aircraft was found and locked for this person.
+        await createJob(situation.connection, actor, { id, aircraftId, title, at: situation.now });
+        return await changes(situation);
       },
-      after: async (connection, at) => {
-        if (started === null || !(await putInWork(connection, actor, { id: jobId, ...started, at })))
-          throw notOpen('input.jobId');
-      },
+      after,
     });
     return nodeOf(await this.find(actor, jobId));
   }
@@ -129,6 +137,30 @@ export class WorkService {
     if (row === null) throw new AppError({ code: 'NOT_FOUND', what: 'job', field: 'input.jobId' });
     return row;
   }
+}
+
+/** What puts a job in work: its hold on the record, and after it the job itself. */
+function putting(actor: Actor, jobId: string, title: string): Pick<Required<Act>, 'changes' | 'after'> {
+  let started: { readonly holdId: string; readonly open: readonly string[] } | null = null;
+  return {
+    changes: async ({ before, data, now }) => {
+      const dossier = dossierOf(before);
+      const from = instantOf(now);
+      const catalogue = await data.catalogueFor(typeIdsOf(dossier));
+      const open = openAtRelease(dossier, catalogue, from).map((each) => each.key);
+      const own = dossier.status.holds.filter(({ id }) => jobOfHold(id) === jobId);
+      // Stopped work left its hold: it goes on under it, unless somebody lifted it meanwhile.
+      const left = own.find(({ until }) => until === null);
+      const id = left?.id ?? holdOfJob(jobId, own.length + 1);
+      started = { holdId: id, open };
+      const hold = { id, reason: title, by: actor.name, from, until: null };
+      return left === undefined ? [{ kind: 'hold.place', version: 1, hold }] : [];
+    },
+    after: async (connection, at) => {
+      if (started === null || !(await putInWork(connection, actor, { id: jobId, ...started, at })))
+        throw notOpen('input.jobId');
+    },
+  };
 }
 
 function readEntry(sent: Release['entry']): Entry {

@@ -1,6 +1,7 @@
 import { setImmediate } from 'node:timers/promises';
 import { gapsOf } from '@tallywing/rules';
 import { AircraftData, dossierOf, typeIdsOf } from '../aircraft/aircraft.data.js';
+import { placedNames } from '../aircraft/names.js';
 import { instantOf } from '../common/clock.js';
 import type { Clock } from '../common/clock.js';
 import { connectionOf, readPage } from '../common/connection.js';
@@ -60,8 +61,10 @@ export class TakingOnService {
     // Other requests get their turn between two aircraft of a page.
     await setImmediate();
     const { visits } = gapsOf(dossier, catalogue, { instant: instantOf(this.clock.now()) }, profiles);
+    const names = placedNames(dossier.configuration);
     return visits.map(({ visit, facts, opens, settles }) => ({
       visit,
+      names,
       facts: facts.map(({ fact, opens: flights, settles: keys }) => ({
         fact,
         opens: flights.length,

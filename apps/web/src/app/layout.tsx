@@ -2,11 +2,11 @@ import { useApolloClient, useMutation } from '@apollo/client/react';
 import { Suspense, useEffect, useRef } from 'react';
 import { Link, NavLink, Outlet, useLocation } from 'react-router';
 import { graphql } from '../graphql.js';
-import { Loading } from '../ui/states.js';
+import { Empty, Loading } from '../ui/states.js';
 import { idWords } from '../ui/words.js';
 import { JudgingStrip } from './judging-strip.js';
 import { LiveStrip } from './live/live-strip.js';
-import { screensFor } from './screens.js';
+import { isFor, screensFor } from './screens.js';
 import { useSession } from './session.js';
 import { ThemeSwitch } from './theme.js';
 import './layout.css';
@@ -20,6 +20,14 @@ const SignOut = graphql(`
 /** Band, navigation and the screen's place. A change of screen moves the focus to its heading. */
 export function Layout() {
   const { viewer, ended } = useSession();
+  const { pathname } = useLocation();
+  const screens = useRef<HTMLElement>(null);
+  useEffect(() => {
+    // On a phone the band of screens is wider than the page: the one that is shown is never out of sight.
+    const nav = screens.current;
+    const here = nav?.querySelector<HTMLElement>('[aria-current="page"]');
+    if (nav && here) nav.scrollLeft = here.offsetLeft - nav.offsetLeft - (nav.clientWidth - here.offsetWidth) / 2;
+  }, [pathname]);
   return (
     <>
       <a className="tw-skip" href="#screen">
@@ -33,7 +41,7 @@ export function Layout() {
           </svg>
           Tallywing
         </Link>
-        <nav aria-label="Screens">
+        <nav aria-label="Screens" ref={screens}>
           <ul>
             {screensFor(viewer.may).map((screen) => (
               <li key={screen.path}>
@@ -64,10 +72,19 @@ export function Layout() {
       <main id="screen" tabIndex={-1} className="tw-screen">
         <FocusOnMove />
         <Suspense fallback={<Loading what="the screen" />}>
-          <Outlet />
+          {isFor(pathname, viewer.may) ? <Outlet /> : <NotForThisRole />}
         </Suspense>
       </main>
     </>
+  );
+}
+
+function NotForThisRole() {
+  return (
+    <Empty title="This screen is not for your role.">
+      <p>Ask a manager of your organisation if you need it.</p>
+      <Link to="/">To the ready board</Link>
+    </Empty>
   );
 }
 

@@ -2,6 +2,7 @@ import type { ComponentType } from 'react';
 import { createBrowserRouter, redirect, type RouteObject } from 'react-router';
 import { SignInScreen } from '../features/sign-in/screen.js';
 import { ErrorScreen, NoSuchScreen } from './error-screen.js';
+import { Loading } from '../ui/states.js';
 import { Layout } from './layout.js';
 import { SessionGate } from './session.js';
 
@@ -77,7 +78,7 @@ export const router = createBrowserRouter([
     path: '/',
     Component: Gate,
     ErrorBoundary: ErrorScreen,
-    HydrateFallback: () => null,
+    HydrateFallback: () => <Loading what="the screen" />,
     children: [{ ErrorBoundary: ErrorScreen, children: [...screens, { path: '*', Component: NoSuchScreen }] }],
   },
 ]);

@@ -23,6 +23,12 @@ const screens: readonly Screen[] = [
   { path: '/audit', title: 'Who did what', needs: 'audit.read' },
 ];
 
+/** Whether a person of these rights has a use for the screen at this address; what is not in the navigation says so itself. */
+export function isFor(path: string, may: readonly string[]): boolean {
+  const screen = screens.find((each) => each.path === path.replace(/(.)\/$/, '$1'));
+  return screen === undefined || may.includes(screen.needs);
+}
+
 /** The server decides what anyone may see; this only keeps doors out of the way that would not open. */
 export function screensFor(may: readonly string[]): Screen[] {
   return screens.filter((screen) => may.includes(screen.needs));

@@ -137,6 +137,26 @@ export function reasonIn(body: unknown): string | null {
   return typeof reason === 'string' && reason !== '' ? reason : null;
 }
 
+/** Whom the entry itself names: who signed, read, stated or decided it. Null where it names nobody. */
+export function namedIn(body: unknown): string | null {
+  const { record, by, hold, decision, sayso, lists } = (body ?? {}) as Naming;
+  return nameOf(record?.agency ?? by ?? hold?.by ?? decision?.by ?? sayso?.by ?? lists?.[0]?.stated);
+}
+
+type Named = string | { readonly name?: string; readonly by?: string } | null | undefined;
+interface Naming {
+  readonly by?: Named;
+  readonly record?: { readonly agency: Named };
+  readonly lists?: readonly { readonly stated: Named }[];
+  readonly hold?: { readonly by: Named };
+  readonly decision?: { readonly by: Named };
+  readonly sayso?: { readonly by: Named };
+}
+
+function nameOf(named: Named): string | null {
+  return (typeof named === 'string' ? named : (named?.name ?? named?.by)) || null;
+}
+
 /** A test or inspection with what it is of, when it was done and how it ended. */
 export function recordWords(record: ChangeOf<'record.add'>['record'], { names }: Pick<Say, 'names'>): string {
   const of = record.subjects.every((each) => each === 'aircraft') ? '' : ` of ${names(record.subjects)}`;

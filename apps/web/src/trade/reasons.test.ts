@@ -1,6 +1,6 @@
 import { blankDossier, type Dossier, type Explained, type Leaf } from '@tallywing/rules';
 import { expect, test } from 'vitest';
-import { evidenceNames, pathWords, reasonOf, type ReasonContext } from './reasons.js';
+import { evidenceNames, reasonOf, type ReasonContext } from './reasons.js';
 import { codeWords } from './words.js';
 
 const blank = blankDossier('a');
@@ -38,6 +38,7 @@ const context: ReasonContext = {
   when: (instant) => `<${instant}>`,
   meterName: (id) => `meter ${id}`,
   evidence: evidenceNames(dossier),
+  names: {},
 };
 
 function leaf(part: Partial<Leaf>): Explained {
@@ -95,7 +96,6 @@ test('a group says how its members decide, and members keep their order', () => 
 });
 
 test('paths and codes are shown as words', () => {
-  expect(pathWords('configuration.units.nav1.approvedOn')).toBe('units › nav1 › approved on');
   expect(codeWords('elt-inspection')).toBe('ELT inspection');
   expect(codeWords('ADS_B_OUT')).toBe('ADS-B out');
 });

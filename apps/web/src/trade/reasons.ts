@@ -1,6 +1,8 @@
 import type { Dossier, Explained, Leaf } from '@tallywing/rules';
 import type { Reason } from '../ui/reason-tree.js';
 import { dateWords, hoursWords } from '../ui/words.js';
+import { factWords } from './facts.js';
+import { jointWords, unitWords, type Names } from './units.js';
 import { capabilityWords, codeWords, recordKindWords } from './words.js';
 
 /** What a clause needs of its aircraft to be put into words. */
@@ -10,6 +12,7 @@ export interface ReasonContext {
   readonly meterName: (id: string) => string;
   /** What an entry, a joint or a paper that stands behind a clause is called. */
   readonly evidence: (id: string) => string;
+  readonly names: Names;
 }
 
 const evidenceWords: Readonly<Record<string, string>> = {
@@ -44,7 +47,7 @@ function leafReason(leaf: Leaf, outcome: Reason['outcome'], context: ReasonConte
     fact: leaf.value && quantityWords(leaf.value),
     limit: leaf.limit && quantityWords(leaf.limit),
     recorded: leaf.evidence?.map(context.evidence),
-    missing: leaf.missing?.map(pathWords),
+    missing: leaf.missing?.map((fact) => factWords(fact, context.names)),
     source: leaf.source,
     changes: changeWords(leaf, context),
     members: [],
@@ -67,13 +70,13 @@ function changeWords(leaf: Leaf, context: ReasonContext): string[] {
 export function evidenceNames(dossier: Dossier): (id: string) => string {
   const { records } = dossier.status;
   const { links, units } = dossier.configuration;
-  const unitName = (id: string) => units.find((unit) => unit.id === id)?.name ?? id;
   return (id) => {
     const record = records.find((each) => each.id === id);
     if (record) return recordWords(record);
     const link = links.find((each) => each.id === id);
-    if (link) return `joint of ${unitName(link.fromUnit)} ${link.fromPort} to ${unitName(link.toUnit)} ${link.toPort}`;
-    return unitName(id);
+    if (link) return `joint of ${jointWords(link, units)}`;
+    const unit = units.find((each) => each.id === id);
+    return unit ? unitWords(unit) : id;
   };
 }
 
@@ -85,13 +88,4 @@ function recordWords(record: Dossier['status']['records'][number]): string {
 
 function quantityWords(quantity: { readonly amount: number; readonly unit: string }): string {
   return `${quantity.amount.toLocaleString('en-US', { maximumFractionDigits: 3 })} ${quantity.unit}`;
-}
-
-/** 'configuration.units.nav1.approval.grants' to 'units › nav1 › approval › grants'. */
-export function pathWords(path: string): string {
-  return path
-    .replace(/^(configuration|status|meters)\./, '')
-    .split('.')
-    .map((part) => part.replace(/([a-z])([A-Z])/g, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`))
-    .join(' › ');
 }

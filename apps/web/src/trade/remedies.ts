@@ -1,6 +1,7 @@
 import { jobOfHold } from '@tallywing/rules';
 import { lowerFirst } from './messages.js';
-import { pathWords } from './reasons.js';
+import { factWords } from './facts.js';
+import type { Names } from './units.js';
 import { codeWords, recordKindWords } from './words.js';
 
 /** What each change of the closed list is called when it is advice. */
@@ -51,10 +52,12 @@ export interface RemedyLike {
   readonly facts: readonly string[];
 }
 
-/** One remedy as a line: what to do, or what to find out. `name` turns a subject into words. */
-export function remedyWords(remedy: RemedyLike, name: (subject: string) => string = subjectWords): string {
+/** One remedy as a line: what to do, or what to find out. */
+export function remedyWords(remedy: RemedyLike, names: Names): string {
+  // The papers as a whole are named by the verb.
+  const name = (subject: string) => (subject === 'papers' ? '' : (names[subject] ?? codeWords(subject)));
   if (remedy.kind === 'find-out' && remedy.facts.length > 0)
-    return `Find out and record: ${remedy.facts.map(pathWords).join('; ')}`;
+    return `Find out and record: ${remedy.facts.map((fact) => lowerFirst(factWords(fact, names))).join('; ')}`;
   // A hold is named by its reason, which stands beside it; that of a job ends with the release.
   if (remedy.change === 'hold.lift') return jobOfHold(remedy.subject) === null ? 'Lift the hold' : 'Release the work';
   const verb = doing[remedy.change] ?? codeWords(remedy.change.replace('.', ' '));
@@ -66,8 +69,4 @@ export function remedyWords(remedy: RemedyLike, name: (subject: string) => strin
 function entrySubject(subject: string, name: (subject: string) => string): string {
   const [kind = '', of] = subject.split(':');
   return of === undefined || of === 'aircraft' ? recordKindWords(kind) : `${recordKindWords(kind)} of ${name(of)}`;
-}
-
-function subjectWords(subject: string): string {
-  return codeWords(subject);
 }

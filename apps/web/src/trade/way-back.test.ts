@@ -10,23 +10,23 @@ const step = (job: string, subjects: readonly string[] = [], change: string | nu
 });
 
 test('a step reads as work, with names as they are written', () => {
-  expect(stepWords(step('transponder-test', ['OT 90 transponder']))).toBe('Transponder test of OT 90 transponder');
-  expect(stepWords(step('release-entry', ['new-navigator']))).toBe('Entry of release of the new navigator');
-  expect(stepWords(step('annual-inspection'))).toBe('Annual inspection');
-  expect(stepWords(step('altitude-suite'))).toBe('All altitude and transponder tests in one visit');
-  expect(stepWords(step('load-database', ['QN 52 navigator', 'navigation'], 'database.load'))).toBe(
+  expect(stepWords(step('transponder-test', ['OT 90 transponder']), {})).toBe('Transponder test of OT 90 transponder');
+  expect(stepWords(step('release-entry', ['new-navigator']), {})).toBe('Entry of release of the new navigator');
+  expect(stepWords(step('annual-inspection'), {})).toBe('Annual inspection');
+  expect(stepWords(step('altitude-suite'), {})).toBe('All altitude and transponder tests in one visit');
+  expect(stepWords(step('load-database', ['QN 52 navigator', 'navigation'], 'database.load'), {})).toBe(
     'Load the data of QN 52 navigator',
   );
-  expect(stepWords(step('replace-navigator', ['QN 52 navigator', 'QN 20V navigator'], 'unit.install'))).toBe(
+  expect(stepWords(step('replace-navigator', ['QN 52 navigator', 'QN 20V navigator'], 'unit.install'), {})).toBe(
     'Fit QN 52 navigator in place of QN 20V navigator',
   );
-  expect(stepWords(step('fit-elt', ['PE 406 emergency transmitter'], 'unit.install'))).toBe(
+  expect(stepWords(step('fit-elt', ['PE 406 emergency transmitter'], 'unit.install'), {})).toBe(
     'Fit PE 406 emergency transmitter',
   );
 });
 
 test('facts to find out are named', () => {
-  expect(stepWords({ job: 'find-out', subjects: [], change: null, facts: ['configuration.authority'] })).toMatch(
+  expect(stepWords({ job: 'find-out', subjects: [], change: null, facts: ['configuration.authority'] }, {})).toMatch(
     /^Find out and record: ./,
   );
 });

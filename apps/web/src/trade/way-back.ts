@@ -1,7 +1,8 @@
 import type { Job } from '@tallywing/rules';
 import { listWords } from '../ui/words.js';
 import { lowerFirst } from './messages.js';
-import { pathWords } from './reasons.js';
+import { factWords } from './facts.js';
+import type { Names } from './units.js';
 import { codeWords, recordKindWords, subjectWords } from './words.js';
 
 /** What each job that is no entry is called. */
@@ -35,16 +36,17 @@ interface Step {
 }
 
 /** One step as a line. A fitting names the type, and what it takes the place of. */
-export function stepWords({ job, subjects, change, facts }: Step): string {
-  if (change === null) return `Find out and record: ${facts.map(pathWords).join('; ')}`;
-  const names = subjects.map((subjectName) => subjectWords({ subjectName }).replace(/^New /, 'the new '));
+export function stepWords({ job, subjects, change, facts }: Step, names: Names): string {
+  if (change === null)
+    return `Find out and record: ${facts.map((fact) => lowerFirst(factWords(fact, names))).join('; ')}`;
+  const called = subjects.map((subjectName) => subjectWords({ subjectName }).replace(/^New /, 'the new '));
   if (/^(fit|replace)-/.test(job) && change === 'unit.install') {
-    const [type = '', old] = names;
+    const [type = '', old] = called;
     return old === undefined ? `Fit ${type}` : `Fit ${type} in place of ${old}`;
   }
   const verb = jobs[job as Job];
-  if (verb !== undefined) return `${verb} ${names.slice(0, 1).map(lowerFirstOfWords).join('')}`.trim();
-  return names.length === 0 ? recordKindWords(job) : `${recordKindWords(job)} of ${listWords(names)}`;
+  if (verb !== undefined) return `${verb} ${called.slice(0, 1).map(lowerFirstOfWords).join('')}`.trim();
+  return called.length === 0 ? recordKindWords(job) : `${recordKindWords(job)} of ${listWords(called)}`;
 }
 
 /** A job by itself, without what it is done to. */

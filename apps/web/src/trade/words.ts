@@ -90,6 +90,18 @@ export function subjectWords({ subjectName }: { readonly subjectName: string }):
   return subjectName.split(':').map(nameOrCode).join(', ');
 }
 
+/** What a rule says of something, by its key: 'vor-check|nav1' to 'VOR check of SR 12'. */
+export function resultWords(key: string, names: Readonly<Record<string, string>>): string {
+  const [ruleId = '', subject = ''] = key.split('|');
+  const rule = recordKindWords(ruleId);
+  if (subject === '' || subject === 'aircraft') return rule;
+  const subjectName = subject
+    .split(':')
+    .map((part) => names[part] ?? part)
+    .join(':');
+  return `${rule} of ${subjectWords({ subjectName })}`;
+}
+
 /** 'Transponder test, OT 90 transponder'; what belongs to the whole aircraft, or is its own subject, stands alone. */
 export function dueWords(item: {
   readonly what: string;

@@ -231,6 +231,7 @@ export const LatestEntriesQuery = graphql(`
             kind
             recordedAt
             by
+            takenInFrom
             body
             names
           }
@@ -244,6 +245,14 @@ export const LatestEntriesQuery = graphql(`
 export const PlaceHoldMutation = graphql(`
   mutation PlaceHold($input: PlaceHoldInput!) {
     placeHold(input: $input) {
+      id
+    }
+  }
+`);
+
+export const BeginWorkMutation = graphql(`
+  mutation BeginWork($input: BeginWorkInput!) {
+    beginWork(input: $input) {
       id
     }
   }

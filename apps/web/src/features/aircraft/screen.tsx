@@ -4,7 +4,8 @@ import type { ReactNode } from 'react';
 import { Link, useParams, useSearchParams } from 'react-router';
 import { problemOf } from '../../app/problem.js';
 import { useSession } from '../../app/session.js';
-import { pathWords } from '../../trade/reasons.js';
+import { factWords } from '../../trade/facts.js';
+import type { Names } from '../../trade/units.js';
 import { codeWords } from '../../trade/words.js';
 import { instantAt, untilWords, whenWords } from '../../trade/time.js';
 import { Button } from '../../ui/button.js';
@@ -59,7 +60,7 @@ function Shown({ aircraft, asked, chosen }: ShownProps) {
   const when = (instant: string) => whenWords(instant, aircraft.base.zone);
   const until = (instant: string) => untilWords(instant, aircraft.base.zone);
   const dossier = aircraft.dossier as Dossier | null;
-  const names = aircraft.names as Readonly<Record<string, string>>;
+  const names = aircraft.names as Names;
   const unitName = (id: string) => names[id] ?? codeWords(id);
   const meterName = (meterId: string) => aircraft.meters.find((meter) => meter.id === meterId)?.name ?? meterId;
   return (
@@ -82,8 +83,8 @@ function Shown({ aircraft, asked, chosen }: ShownProps) {
         <Caution />
       </Part>
       <Part id="findings" title="Open findings">
-        <FindingsTable aircraft={aircraft} asked={asked} when={when} unitName={unitName} />
-        <FindOut aircraft={aircraft} />
+        <FindingsTable aircraft={aircraft} asked={asked} when={when} names={names} />
+        <FindOut aircraft={aircraft} names={names} />
       </Part>
       <Part id="due" title="Due list">
         <DueTable due={aircraft.due} meterName={meterName} when={when} />
@@ -175,7 +176,7 @@ function Part({ id, title, children }: { id: string; title: string; children: Re
   );
 }
 
-function FindOut({ aircraft }: { aircraft: AircraftAnswer }) {
+function FindOut({ aircraft, names }: { aircraft: AircraftAnswer; names: Names }) {
   if (aircraft.findOut.length === 0) return null;
   return (
     <div className="tw-sheet tw-stack">
@@ -183,7 +184,7 @@ function FindOut({ aircraft }: { aircraft: AircraftAnswer }) {
       <ol className="tw-find-out">
         {aircraft.findOut.slice(0, 12).map((each) => (
           <li key={`${each.fact} ${each.subjects.join()}`}>
-            {pathWords(each.fact)}{' '}
+            {factWords(each.fact, names)}{' '}
             {each.settles.length > 0 && (
               <span className="tw-soft">
                 settles {each.settles.length === 1 ? 'one answer' : `${each.settles.length} answers`}

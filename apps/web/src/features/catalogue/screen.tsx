@@ -42,7 +42,7 @@ export function CatalogueScreen() {
         loading={loading}
         error={error}
         onRetry={() => void refetch()}
-        onMore={(after) => void fetchMore({ variables: { after } })}
+        onMore={(after) => fetchMore({ variables: { after } })}
       >
         {(answer) => (
           <>
@@ -53,7 +53,11 @@ export function CatalogueScreen() {
               columns={columns}
               rows={answer.edges.map((edge) => edge.node)}
               rowKey={(entry) => entry.id}
-              empty="No equipment type answers this."
+              empty={
+                asked.text || asked.function
+                  ? 'No equipment type answers this.'
+                  : 'Nothing is in the catalogue yet. Types are entered from their installation manuals, or come with an import.'
+              }
             />
           </>
         )}

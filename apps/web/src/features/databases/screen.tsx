@@ -104,7 +104,7 @@ export function DatabasesScreen() {
         loading={loading}
         error={error}
         onRetry={() => void refetch()}
-        onMore={(after) => void fetchMore({ variables: { after } })}
+        onMore={(after) => fetchMore({ variables: { after } })}
       >
         {(answer) => (
           <DataTable

@@ -100,7 +100,7 @@ export function DueScreen() {
         loading={list.loading}
         error={list.error}
         onRetry={() => void list.refetch()}
-        onMore={(after) => void list.fetchMore({ variables: { after } })}
+        onMore={(after) => list.fetchMore({ variables: { after } })}
       >
         {(answer) => (
           <>

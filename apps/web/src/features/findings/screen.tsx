@@ -106,7 +106,7 @@ export function FindingsScreen() {
         loading={loading}
         error={error}
         onRetry={() => void refetch()}
-        onMore={(after) => void fetchMore({ variables: { after } })}
+        onMore={(after) => fetchMore({ variables: { after } })}
       >
         {(answer) => (
           <>
@@ -117,7 +117,7 @@ export function FindingsScreen() {
               columns={columns}
               rows={answer.edges.map((edge) => edge.node)}
               rowKey={(finding) => finding.id}
-              empty="No open finding answers this."
+              empty={Object.values(asked).some(Boolean) ? 'No open finding answers this.' : 'Nothing is open.'}
             />
           </>
         )}
@@ -130,7 +130,9 @@ export function FindingsScreen() {
 function summaryOf(answer: Answer): string {
   const parts = effects.flatMap((effect) => {
     const count = answer.byEffect.find((each) => each.effect === effect)?.count ?? 0;
-    return count === 0 ? [] : [`${count} ${effectName(effect).toLowerCase()}`];
+    // '1 stops the aircraft, 17 stop an operation'.
+    const says = effectName(effect).toLowerCase();
+    return count === 0 ? [] : [`${count} ${count === 1 ? says : says.replace(/^stops /, 'stop ')}`];
   });
   return `${countWords(answer.totalCount, 'open finding')}${parts.length === 0 ? '.' : `: ${listWords(parts)}.`}`;
 }

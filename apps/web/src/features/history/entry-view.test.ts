@@ -4,13 +4,26 @@ import type { EntryAnswer } from './query.js';
 
 const entry = (part: Partial<EntryAnswer>) => part as EntryAnswer;
 const when = (instant: string) => instant.slice(0, 10);
+const certificate: EntryAnswer['certificate'] = { kind: 'MECHANIC', number: 'M-1', ratings: ['AIRFRAME'] };
 const finding = { subject: 'aircraft', subjectName: 'aircraft', text: 'Held' };
 
 test('who wrote it comes with the certificate of that day', () => {
-  expect(whoWords({ by: 'R. Fell', certificate: { kind: 'MECHANIC', number: 'M-1', ratings: ['AIRFRAME'] } })).toBe(
-    'R. Fell, Mechanic M-1: airframe',
-  );
-  expect(whoWords({ by: 'R. Fell', certificate: null })).toBe('R. Fell, no certificate on file then');
+  const written = { by: 'R. Fell', takenInFrom: null, body: {} };
+  expect(whoWords({ ...written, certificate })).toBe('R. Fell, Mechanic M-1: airframe');
+  expect(whoWords({ ...written, certificate: null })).toBe('R. Fell, no certificate on file then');
+});
+
+test.each([
+  [['fleet.csv'], { record: { agency: { name: 'S. Quince' } } }, 'fleet.csv by R. Fell; the record names S. Quince'],
+  [['a.csv', 'b.csv'], { by: 'Hangar log' }, 'a.csv and b.csv by R. Fell; the record names Hangar log'],
+  [
+    ['a.csv', 'b.csv', 'c.csv', 'd.csv'],
+    { lists: [{ stated: { by: 'W. Tarrant' } }] },
+    'a.csv, b.csv and 2 other files by R. Fell; the record names W. Tarrant',
+  ],
+  [[], { record: { agency: null } }, 'a file by R. Fell; the record names nobody'],
+])('of %j taken in, whoever read it in is not who did it', (takenInFrom, body, words) => {
+  expect(whoWords({ by: 'R. Fell', certificate, takenInFrom, body })).toBe(`Taken in from ${words}`);
 });
 
 test('the day an entry is about stands beside the day it was written', () => {

@@ -1,12 +1,22 @@
 import { certificateWords } from '../../trade/certificates.js';
+import { namedIn } from '../../trade/entry-words.js';
 import { dateWords, listWords } from '../../ui/words.js';
 import type { EntryAnswer } from './query.js';
 
 type Effect = NonNullable<EntryAnswer['effect']>;
 
-/** 'R. Fell, Mechanic M-1: airframe'. */
-export function whoWords({ by, certificate }: Pick<EntryAnswer, 'by' | 'certificate'>): string {
+type Writer = Pick<EntryAnswer, 'by' | 'certificate' | 'takenInFrom' | 'body'>;
+
+/** 'R. Fell, Mechanic M-1: airframe'. Whoever reads a file in answers for no more than that: the record names who did the work. */
+export function whoWords({ by, certificate, takenInFrom, body }: Writer): string {
+  if (takenInFrom !== null)
+    return `Taken in from ${filesWords(takenInFrom)} by ${by}; the record names ${namedIn(body) ?? 'nobody'}`;
   return certificate ? `${by}, ${certificateWords(certificate)}` : `${by}, no certificate on file then`;
+}
+
+function filesWords(files: readonly string[]): string {
+  if (files.length === 0) return 'a file';
+  return files.length > 3 ? `${files.slice(0, 2).join(', ')} and ${files.length - 2} other files` : listWords(files);
 }
 
 /** The day an entry is about, where it is another than the day it was written. */

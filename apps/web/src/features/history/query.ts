@@ -27,6 +27,7 @@ export const HistoryQuery = graphql(`
             day
             dayAt
             job
+            takenInFrom
             firstTogether
             lastTogether
             corrects

@@ -77,7 +77,7 @@ function Entries({ id }: { id: string }) {
         loading={loading}
         error={error}
         onRetry={() => void refetch()}
-        onMore={(after) => void fetchMore({ variables: { after } })}
+        onMore={(after) => fetchMore({ variables: { after } })}
       >
         {({ edges }) => (
           <ol className="tw-entries" reversed>

@@ -1,15 +1,11 @@
 import { useQuery } from '@apollo/client/react';
 import { useHouse, zoneOf } from '../../app/house.js';
-import { ListBody } from '../../app/list-body.js';
 import { useParamsState } from '../../app/use-params-state.js';
-import { instantAt, whenWords } from '../../trade/time.js';
+import { instantAt } from '../../trade/time.js';
 import { Field } from '../../ui/field.js';
 import { FilterBar, Pick } from '../../ui/filter-bar.js';
-import { DataTable, type Column } from '../../ui/table.js';
-import { countWords, dateWords } from '../../ui/words.js';
-import { Values } from './components/values.js';
-import { deedWords } from './entry-words.js';
-import { AuditPeopleQuery, AuditQuery, type AuditEntry } from './query.js';
+import { Deeds } from './components/deeds.js';
+import { AuditPeopleQuery, AuditQuery } from './query.js';
 
 const topics = [
   { id: 'SIGN_IN', name: 'Signing in and out' },
@@ -46,32 +42,18 @@ export function AuditScreen() {
           <input type="date" value={asked.day} onChange={(event) => ask({ day: event.target.value })} />
         </Field>
       </FilterBar>
-      <ListBody
+      <Deeds
+        title="Who did what"
         what="the entries"
         answer={(data ?? previousData)?.audit}
         loading={loading}
         error={error}
         onRetry={() => void refetch()}
-        onMore={(after) => void fetchMore({ variables: { after } })}
-      >
-        {(answer) => (
-          <>
-            <p className="tw-soft">
-              {countWords(answer.totalCount, 'entry', 'entries')}
-              {filter.from === null ? '' : ` of ${dateWords(asked.day)}`}, newest first; times are those of{' '}
-              {zone.replace(/_/g, ' ')}.
-            </p>
-            <DataTable
-              caption="Who did what"
-              captionHidden
-              columns={columnsFor(zone)}
-              rows={answer.edges.map(({ node }) => node)}
-              rowKey={({ id }) => id}
-              empty="No entry answers this."
-            />
-          </>
-        )}
-      </ListBody>
+        fetchMore={fetchMore}
+        zone={zone}
+        day={filter.from === null ? null : asked.day}
+        empty="No entry answers this."
+      />
     </div>
   );
 }
@@ -82,13 +64,4 @@ function spanOf(day: string, zone: string): { readonly from: string | null; read
   if (from === null) return { from: null, to: null };
   const next = new Date(Date.parse(`${day}T00:00Z`) + 86_400_000).toISOString().slice(0, 10);
   return { from, to: instantAt(`${next}T00:00`, zone) };
-}
-
-function columnsFor(zone: string): readonly Column<AuditEntry>[] {
-  return [
-    { key: 'what', head: 'What', rowHead: true, cell: (entry) => deedWords(entry) },
-    { key: 'when', head: 'When', cell: ({ at }) => whenWords(at, zone) },
-    { key: 'by', head: 'By', cell: ({ kind, by }) => (kind === 'sign-in.failed' ? `somebody, as ${by}` : by) },
-    { key: 'values', head: 'More', cell: (entry) => <Values entry={entry} /> },
-  ];
 }

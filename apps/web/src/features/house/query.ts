@@ -90,8 +90,6 @@ export const HouseEntriesQuery = graphql(`
   }
 `);
 
-export type HouseEntry = ResultOf<typeof HouseEntriesQuery>['houseEntries']['edges'][number]['node'];
-
 export const AddOperatorMutation = graphql(`
   mutation AddOperator($name: String!) {
     addOperator(name: $name) {

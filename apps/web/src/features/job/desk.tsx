@@ -65,21 +65,25 @@ export function Desk(props: DeskProps) {
   return (
     <div className="tw-job">
       <div className="tw-stack">
-        {steps.length > 0 && <h2 className="tw-hidden">The plan</h2>}
-        <ol className="tw-steps">
-          {plan.steps.map((judged, index) => (
-            <StepCard
-              key={judged.step.key}
-              judged={judged}
-              number={index + 1}
-              catalogue={catalogue}
-              zone={zone}
-              strict={strict}
-              onChange={(next) => onSteps(steps.map((each) => (each.key === next.key ? next : each)))}
-              onRemove={() => onSteps(steps.filter((each) => each.key !== judged.step.key))}
-            />
-          ))}
-        </ol>
+        {steps.length > 0 && (
+          <>
+            <h2 className="tw-hidden">The plan</h2>
+            <ol className="tw-steps">
+              {plan.steps.map((judged, index) => (
+                <StepCard
+                  key={judged.step.key}
+                  judged={judged}
+                  number={index + 1}
+                  catalogue={catalogue}
+                  zone={zone}
+                  strict={strict}
+                  onChange={(next) => onSteps(steps.map((each) => (each.key === next.key ? next : each)))}
+                  onRemove={() => onSteps(steps.filter((each) => each.key !== judged.step.key))}
+                />
+              ))}
+            </ol>
+          </>
+        )}
         <RecordOffer start={start} onAdd={(step) => onSteps([...steps, step])} />
         <MoveOffer
           dossier={plan.after}
@@ -122,6 +126,7 @@ export function Desk(props: DeskProps) {
         )}
       </div>
       <EffectPanel
+        pending={after !== plan.after}
         effect={{ ...effect, owed: stillOwed(effect.owed, plan.after) }}
         message={(result) => messageOf(result, words)}
         subjectName={(id) => subjectName(id, plan.after)}

@@ -2,6 +2,7 @@ import type { Catalogue, Dossier } from '@tallywing/rules';
 import type { Option } from '../../form/form-context.js';
 import { dateWords } from '../../ui/words.js';
 import { recordKindWords } from '../../trade/words.js';
+import { jointWords, unitWords } from '../../trade/units.js';
 import { valueAt } from '../../form/tree.js';
 
 /** What a field that names something may name; null where it is free text. `value` is the whole form. */
@@ -38,7 +39,7 @@ export function optionsFor(
       return ports(path, name === 'fromPort' ? 'fromUnit' : 'toUnit', value, dossier, catalogue);
     case 'linkId':
     case 'links':
-      return configuration.links.map((link) => ({ value: link.id, words: linkWords(link, dossier) }));
+      return configuration.links.map((link) => ({ value: link.id, words: jointWords(link, configuration.units) }));
     case 'antennaId':
       return configuration.antennas.map((each) => ({ value: each.id, words: `${each.kind} (${each.id})` }));
     case 'placardId':
@@ -77,7 +78,7 @@ export function optionsFor(
 
 export function unitName(id: string, dossier: Dossier): string {
   const unit = dossier.configuration.units.find((each) => each.id === id);
-  return unit ? `${unit.name}${unit.serial ? `, serial ${unit.serial}` : ''}` : id;
+  return unit ? unitWords(unit) : id;
 }
 
 /** Where an entry can belong: the aircraft, one of its units, static systems or required items. */
@@ -89,7 +90,7 @@ export function subjectName(id: string, dossier: Dossier): string {
 }
 
 function units(dossier: Dossier): Option[] {
-  return dossier.configuration.units.map((unit) => ({ value: unit.id, words: unitName(unit.id, dossier) }));
+  return dossier.configuration.units.map((unit) => ({ value: unit.id, words: unitWords(unit) }));
 }
 
 function subjects(dossier: Dossier): Option[] {
@@ -122,11 +123,4 @@ function ports(
         .filter((port) => port.direction !== wanted)
         .map((port) => ({ value: port.name, words: `${port.name} (${port.signal.replace(/-/g, ' ')})` }))
     : null;
-}
-
-export function linkWords(
-  link: { readonly fromUnit: string; readonly fromPort: string; readonly toUnit: string; readonly toPort: string },
-  dossier: Dossier,
-): string {
-  return `${unitName(link.fromUnit, dossier)} ${link.fromPort} → ${unitName(link.toUnit, dossier)} ${link.toPort}`;
 }

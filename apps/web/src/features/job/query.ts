@@ -1,29 +1,5 @@
 import { graphql, type ResultOf } from '../../graphql.js';
 
-export const JobQuery = graphql(`
-  query JobOnAircraft($id: ID!) {
-    aircraft(id: $id) {
-      id
-      registration
-      make
-      model
-      base {
-        id
-        name
-        zone
-      }
-      revision
-      dossier
-      catalogue
-    }
-    profiles {
-      id
-      name
-      conditions
-    }
-  }
-`);
-
 /** Newest entries, to show what somebody else recorded meanwhile. */
 export const NewEntriesQuery = graphql(`
   query NewEntries($id: ID!, $first: Int!) {
@@ -146,7 +122,6 @@ export const DiscardPlanMutation = graphql(`
   }
 `);
 
-export type JobAnswer = ResultOf<typeof JobQuery>;
 export type NewEntry = NonNullable<ResultOf<typeof NewEntriesQuery>['aircraft']>['newest']['edges'][number]['node'];
 export type Recorded = ResultOf<typeof CommitMutation>['commitChanges'];
 export type KeptPlan = ResultOf<typeof PlansQuery>['jobs'][number];

@@ -1,6 +1,7 @@
 import { dateWords } from '../../ui/words.js';
 import { recordKindWords } from '../../trade/words.js';
-import { linkWords, subjectName, unitName } from './options.js';
+import { jointWords } from '../../trade/units.js';
+import { subjectName, unitName } from './options.js';
 import { valueAt } from '../../form/tree.js';
 import type { JudgedStep } from './plan.js';
 
@@ -13,12 +14,12 @@ export function stepWords({ step, before }: Pick<JudgedStep, 'step' | 'before'>)
     case 'unit.amend':
       return text('unit.name');
     case 'link.connect': {
-      const link = at('link') as Parameters<typeof linkWords>[0];
-      return link.fromUnit && link.toUnit ? linkWords(link, before) : '';
+      const link = at('link') as Parameters<typeof jointWords>[0];
+      return link.fromUnit && link.toUnit ? jointWords(link, before.configuration.units) : '';
     }
     case 'link.disconnect': {
       const link = before.configuration.links.find((each) => each.id === at('linkId'));
-      return link ? linkWords(link, before) : '';
+      return link ? jointWords(link, before.configuration.units) : '';
     }
     case 'record.add':
     case 'record.correct': {

@@ -1,10 +1,12 @@
 import { useQuery } from '@apollo/client/react';
-import { useEffect, useMemo, useRef, useState } from 'react';
+import { useMemo, useRef, useState } from 'react';
 import { useHouse, zoneOf } from '../../app/house.js';
 import { ListBody } from '../../app/list-body.js';
+import { NoAircraftYet } from '../../app/no-aircraft-yet.js';
 import { useSession } from '../../app/session.js';
+import { useMinute } from '../../app/use-minute.js';
 import { useParamsState } from '../../app/use-params-state.js';
-import { clockNow, instantAt } from '../../trade/time.js';
+import { instantAt } from '../../trade/time.js';
 import { Button } from '../../ui/button.js';
 import { DateTimeField } from '../../ui/date-time-field.js';
 import { FilterBar, Pick } from '../../ui/filter-bar.js';
@@ -79,53 +81,57 @@ export function MetersScreen() {
         loading={loading}
         error={error}
         onRetry={() => void refetch()}
-        onMore={(after) => void fetchMore({ variables: { after } })}
+        onMore={(after) => fetchMore({ variables: { after } })}
       >
-        {({ totalCount, pageInfo }) => (
-          <div className="tw-stack" ref={table}>
-            <p className="tw-soft">{summaryOf(totalCount, all, now)}</p>
-            <PasteBox
-              rows={rows}
-              whole={!pageInfo.hasNextPage && filter.operatorId === null && filter.baseId === null}
-              entries={sheet.entries}
-              now={now}
-              onFill={sheet.replace}
-            />
-            <Report reports={sheet.reports} />
-            {work && (
-              <WorkSheet
-                key={work.key}
-                row={rows.find(({ aircraft }) => aircraft.id === work.row.aircraft.id) ?? work.row}
-                meter={all.find(({ key }) => key === work.key)?.meter ?? null}
+        {({ totalCount, pageInfo }) =>
+          totalCount === 0 && !Object.values(asked).some(Boolean) ? (
+            <NoAircraftYet />
+          ) : (
+            <div className="tw-stack" ref={table}>
+              {totalCount > 0 && <p className="tw-soft">{summaryOf(totalCount, all, now)}</p>}
+              <PasteBox
+                rows={rows}
+                whole={!pageInfo.hasNextPage && filter.operatorId === null && filter.baseId === null}
+                entries={sheet.entries}
+                now={now}
+                onFill={sheet.replace}
+              />
+              <Report reports={sheet.reports} />
+              {work && (
+                <WorkSheet
+                  key={work.key}
+                  row={rows.find(({ aircraft }) => aircraft.id === work.row.aircraft.id) ?? work.row}
+                  meter={all.find(({ key }) => key === work.key)?.meter ?? null}
+                  now={now}
+                  by={viewer.name}
+                  onClose={() => setWork(null)}
+                />
+              )}
+              <MeterTable
+                lines={lines}
+                entries={sheet.entries}
+                reports={sheet.reports}
+                asOf={asOf}
                 now={now}
                 by={viewer.name}
-                onClose={() => setWork(null)}
+                onType={sheet.type}
+                onWork={setWork}
+                onLast={() => table.current?.querySelector<HTMLElement>('.tw-meters-foot button')?.focus()}
               />
-            )}
-            <MeterTable
-              lines={lines}
-              entries={sheet.entries}
-              reports={sheet.reports}
-              asOf={asOf}
-              now={now}
-              by={viewer.name}
-              onType={sheet.type}
-              onWork={setWork}
-              onLast={() => table.current?.querySelector<HTMLElement>('.tw-meters-foot button')?.focus()}
-            />
-            <div className="tw-meters-foot tw-no-print">
-              <Button
-                look="main"
-                busy={sheet.saving !== null}
-                disabled={batches.length === 0}
-                onClick={() => void record()}
-              >
-                Record the readings
-              </Button>
-              <span role="status">{footWords(sheet.saving, batches, rows.length)}</span>
+              <div className="tw-meters-foot tw-no-print">
+                <Button
+                  look="main"
+                  busy={sheet.saving !== null}
+                  disabled={batches.length === 0}
+                  onClick={() => void record()}
+                >
+                  Record the readings
+                </Button>
+                <span role="status">{footWords(sheet.saving, batches, rows.length)}</span>
+              </div>
             </div>
-          </div>
-        )}
+          )
+        }
       </ListBody>
     </div>
   );
@@ -155,14 +161,4 @@ function footWords(saving: { done: number; total: number } | null, batches: read
   const waiting = batches.filter((batch) => batch.open.length > 0).length;
   const typed = `${countWords(readings, 'reading')} on ${countWords(batches.length, 'aircraft', 'aircraft')}`;
   return waiting === 0 ? `${typed}.` : `${typed}; ${countWords(waiting, 'aircraft waits', 'aircraft wait')} for you.`;
-}
-
-/** UTC now, to the minute: a sheet that lies open is read at the minute it is recorded. */
-function useMinute(): string {
-  const [now, setNow] = useState(clockNow);
-  useEffect(() => {
-    const timer = setInterval(() => setNow(clockNow()), 10_000);
-    return () => clearInterval(timer);
-  }, []);
-  return now;
 }

@@ -1,13 +1,14 @@
 import { useQuery } from '@apollo/client/react';
 import { useDeferredValue } from 'react';
 import { useSearchParams } from 'react-router';
-import { problemOf } from '../../app/problem.js';
+import { ListBody } from '../../app/list-body.js';
+import { NoAircraftYet } from '../../app/no-aircraft-yet.js';
 import { dueByWeekChart, mondayOf } from '../../trade/due-chart.js';
 import { clockNow, untilWords, whenWords } from '../../trade/time.js';
 import { Button } from '../../ui/button.js';
 import { Caution } from '../../ui/caution.js';
 import { Chart } from '../../ui/chart.js';
-import { Empty, Loading, Trouble } from '../../ui/states.js';
+import { Empty } from '../../ui/states.js';
 import { countWords } from '../../ui/words.js';
 import { readAsked, variablesOf, writeAsked, type Asked } from './asked.js';
 import { AskBar } from './components/ask-bar.js';
@@ -70,27 +71,27 @@ function BoardBody({
   asked: Asked;
   onAsk: (next: Partial<Asked>) => void;
 }) {
-  const answer = board.data?.readyBoard ?? board.previousData?.readyBoard;
-  if (board.error && !board.loading) {
-    const problem = problemOf(board.error);
-    return <Trouble title={problem.title} wayOut={problem.wayOut} onRetry={() => void board.refetch()} />;
-  }
-  if (!answer) return <Loading what="the board" />;
-  if (answer.totalCount === 0) return <NoAircraft asked={asked} onAsk={onAsk} />;
-  const { hasNextPage, endCursor } = answer.pageInfo;
   return (
-    <div aria-busy={board.loading} className="tw-stack">
-      <BoardTable
-        rows={rowsOf(answer, (instant, zone) => untilWords(instant, zone, answer.at))}
-        profiles={answer.profiles}
-        asked={asked}
-      />
-      {hasNextPage && (
-        <Button busy={board.loading} onClick={() => void board.fetchMore({ variables: { after: endCursor } })}>
-          Show more of {answer.totalCount}
-        </Button>
-      )}
-    </div>
+    <ListBody
+      what="the board"
+      answer={board.data?.readyBoard ?? board.previousData?.readyBoard}
+      loading={board.loading}
+      error={board.error}
+      onRetry={() => void board.refetch()}
+      onMore={(after) => board.fetchMore({ variables: { after } })}
+    >
+      {(answer) =>
+        answer.totalCount === 0 ? (
+          <NoAircraft asked={asked} onAsk={onAsk} />
+        ) : (
+          <BoardTable
+            rows={rowsOf(answer, (instant, zone) => untilWords(instant, zone, answer.at))}
+            profiles={answer.profiles}
+            asked={asked}
+          />
+        )
+      }
+    </ListBody>
   );
 }
 
@@ -101,9 +102,7 @@ function NoAircraft({ asked, onAsk }: { asked: Asked; onAsk: (next: Partial<Aske
       <Button onClick={() => onAsk({ operator: '', base: '', text: '', ready: '' })}>Show all aircraft</Button>
     </Empty>
   ) : (
-    <Empty title="There is no aircraft yet.">
-      <p>A manager loads aircraft from files on the Import screen.</p>
-    </Empty>
+    <NoAircraftYet />
   );
 }
 

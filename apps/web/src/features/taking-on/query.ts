@@ -16,6 +16,7 @@ export const TakingOnQuery = graphql(`
           openFlights
           visits {
             visit
+            names
             settles
             opens {
               id
@@ -36,30 +37,6 @@ export const TakingOnQuery = graphql(`
       totalCount
       told
       openAnswers
-    }
-  }
-`);
-
-export const TakingOnAircraftQuery = graphql(`
-  query TakingOnAircraft($id: ID!) {
-    aircraft(id: $id) {
-      id
-      registration
-      make
-      model
-      base {
-        id
-        name
-        zone
-      }
-      revision
-      dossier
-      catalogue
-    }
-    profiles {
-      id
-      name
-      conditions
     }
   }
 `);

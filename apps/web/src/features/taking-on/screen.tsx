@@ -2,10 +2,10 @@ import { useQuery } from '@apollo/client/react';
 import { Link } from 'react-router';
 import { useHouse } from '../../app/house.js';
 import { ListBody } from '../../app/list-body.js';
+import { NoAircraftYet } from '../../app/no-aircraft-yet.js';
 import { useParamsState } from '../../app/use-params-state.js';
 import { Caution } from '../../ui/caution.js';
 import { FilterBar, Pick } from '../../ui/filter-bar.js';
-import { Empty } from '../../ui/states.js';
 import { countWords } from '../../ui/words.js';
 import { FleetVisits } from './components/fleet-visits.js';
 import { TakingOnQuery, type FleetAnswer, type FleetRow } from './query.js';
@@ -42,7 +42,7 @@ export function TakingOnScreen() {
         loading={list.loading}
         error={list.error}
         onRetry={() => void list.refetch()}
-        onMore={(after) => void list.fetchMore({ variables: { after } })}
+        onMore={(after) => list.fetchMore({ variables: { after } })}
       >
         {(answer) => <Fleet answer={answer} />}
       </ListBody>
@@ -52,12 +52,7 @@ export function TakingOnScreen() {
 }
 
 function Fleet({ answer }: { answer: FleetAnswer }) {
-  if (answer.totalCount === 0)
-    return (
-      <Empty title="There is no aircraft here yet.">
-        <Link to="/import">Import a fleet</Link>
-      </Empty>
-    );
+  if (answer.totalCount === 0) return <NoAircraftYet />;
   const { told, totalCount, openAnswers } = answer;
   return (
     <>

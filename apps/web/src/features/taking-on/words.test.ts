@@ -1,7 +1,8 @@
 import { blankDossier, type Dossier } from '@tallywing/rules';
 import { describe, expect, it } from 'vitest';
+import { namesIn } from '../../trade/units.js';
 import { gainWords } from './components/fleet-visits.js';
-import { factWords, grouped, missingWords, waysOf } from './words.js';
+import { grouped, missingWords, waysOf } from './words.js';
 
 const blank = blankDossier('a');
 const dossier = {
@@ -12,46 +13,24 @@ const dossier = {
       { id: 'nav1', name: 'SR 12', serial: 'S-9' },
       { id: 'cdi1', name: 'SI 3', serial: null },
     ],
-    links: [
-      { id: 'nav1.LAT-OUT>cdi1.LAT-IN', fromUnit: 'nav1', fromPort: 'LAT OUT', toUnit: 'cdi1', toPort: 'LAT IN' },
-    ],
+    staticSystems: [],
+    links: [],
   },
 } as unknown as Dossier;
 
-describe('a missing fact in words', () => {
-  it.each([
-    ['configuration.units.nav1.approval', 'Unit SR 12, serial S-9: approval'],
-    ['configuration.units.nav1.asBuilt.bears', 'Unit SR 12, serial S-9: as built, bears'],
-    ['configuration.links.nav1.LAT-OUT>cdi1.LAT-IN.cover', 'Joint SR 12, serial S-9 LAT OUT to SI 3 LAT IN: cover'],
-    ['configuration.equipment.magnetic-compass', 'Required item magnetic compass'],
-    ['status.completeness.life-limits', 'Whether the list of life limits is complete'],
-    ['configuration.papers', 'Papers aboard and on file'],
-    ['configuration.authority', 'Authority'],
-    ['configuration.aircraft.basis', 'Basis of the aircraft'],
-    ['status.loads.nav1.chart.this', 'Database of SR 12, serial S-9: chart, cycle in use'],
-  ])('%s: %s', (fact, words) => {
-    expect(factWords(fact, dossier)).toBe(words);
-  });
+const names = namesIn(dossier);
 
-  it('goes by short names where the record is not at hand', () => {
-    expect(factWords('configuration.units.nav1.approval')).toBe('Unit nav1: approval');
-    expect(factWords('configuration.links.nav1.LAT-OUT>cdi1.LAT-IN.cover')).toBe(
-      'Joint nav1.LAT-OUT>cdi1.LAT-IN: cover',
-    );
-  });
-
-  it('names the entries that may exist', () => {
-    const by = [
-      { change: 'record.add', subject: 'altimeter-test:alt1' },
-      { change: 'record.add', subject: 'annual-inspection' },
-    ];
-    const words = missingWords({ fact: 'status.records', by, opens: [], settles: [] }, dossier);
-    expect(words).toMatch(/^Entries that may exist and that nobody recorded: altimeter .* and annual inspection$/);
-  });
+it('names the entries that may exist', () => {
+  const by = [
+    { change: 'record.add', subject: 'altimeter-test:alt1' },
+    { change: 'record.add', subject: 'annual-inspection' },
+  ];
+  const words = missingWords({ fact: 'status.records', by, opens: [], settles: [] }, names);
+  expect(words).toMatch(/^Entries that may exist and that nobody recorded: altimeter .* and annual inspection$/);
 });
 
 describe('where it is recorded', () => {
-  const ways = (fact: string, ...by: { change: string; subject: string }[]) => waysOf({ fact, by }, 'tw-1', dossier);
+  const ways = (fact: string, ...by: { change: string; subject: string }[]) => waysOf({ fact, by }, 'tw-1', names);
 
   it('is the job screen with the change and its subject', () => {
     expect(ways('status.records', { change: 'record.add', subject: 'altimeter-test:nav1' })).toEqual([
@@ -87,7 +66,7 @@ it('puts together what one form takes and what settles nothing alone', () => {
       fact('configuration.authority'),
     ],
     'tw-1',
-    dossier,
+    names,
   );
   expect(groups.map(({ facts }) => facts.length)).toEqual([1, 2, 1]);
   expect(groups[1]?.ways).toMatchObject([{ to: '/aircraft/tw-1/job?record=equipment.state&about=clock%2Caltimeter' }]);

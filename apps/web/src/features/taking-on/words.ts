@@ -1,7 +1,8 @@
-import type { Dossier, MissingFact } from '@tallywing/rules';
-import { pathWords } from '../../trade/reasons.js';
+import type { MissingFact } from '@tallywing/rules';
+import { factWords, partsOf } from '../../trade/facts.js';
 import { remedyWords } from '../../trade/remedies.js';
-import { codeWords, recordKindWords } from '../../trade/words.js';
+import type { Names } from '../../trade/units.js';
+import { recordKindWords } from '../../trade/words.js';
 import { listWords } from '../../ui/words.js';
 import type { VisitName } from './query.js';
 
@@ -12,51 +13,10 @@ export const visitWords: Readonly<Record<VisitName, { readonly title: string; re
   PERSON: { title: 'Have a named person state it', short: 'by a named person' },
 };
 
-const nouns: Readonly<Record<string, string>> = {
-  units: 'unit',
-  equipment: 'required item',
-  links: 'joint',
-  identities: 'ADS-B Out settings of',
-  antennas: 'antenna',
-  placards: 'placard',
-  openings: 'opening',
-  loads: 'database of',
-};
-
-const slots: Readonly<Record<string, string>> = { this: 'cycle in use', next: 'next cycle' };
-
-/** A missing fact as a person looks for it. Without the record of the aircraft, units go by their short names. */
-export function factWords(fact: string, dossier: Dossier | null = null): string {
-  const { part, noun, id, rest } = partsOf(fact, dossier);
-  if (part === 'status' && noun === 'completeness')
-    return `Whether the list of ${codeWords(id).toLowerCase()} is complete`;
-  if (fact === 'status.records') return 'Entries that may exist and that nobody recorded';
-  if (fact === 'configuration.papers') return 'Papers aboard and on file';
-  if (noun === 'aircraft') return sentence(`${pathWords([id, ...rest].join('.'))} of the aircraft`);
-  const what = nouns[noun];
-  if (what === undefined || id === '') return sentence(pathWords(fact));
-  const named = noun === 'equipment' ? codeWords(id).toLowerCase() : subjectWords(id, dossier);
-  const of = rest.length === 0 ? '' : `: ${rest.map((each) => slots[each] ?? pathWords(each)).join(', ')}`;
-  return sentence(`${what} ${named}${of}`);
-}
-
-/** Joints have dots in their short names: what the record knows is taken whole, else all but the last word of the path. */
-function partsOf(fact: string, dossier: Dossier | null) {
-  const [part = '', noun = '', ...below] = fact.split('.');
-  const path = below.join('.');
-  const known =
-    noun === 'links'
-      ? (dossier?.configuration.links.find(({ id }) => path === id || path.startsWith(`${id}.`))?.id ??
-        below.slice(0, -1).join('.'))
-      : (below[0] ?? '');
-  const rest = path.slice(known.length + 1);
-  return { part, noun, id: known, rest: rest === '' ? [] : rest.split('.') };
-}
-
-/** The same with the kinds of entry that would settle it. */
-export function missingWords({ fact, by }: MissingFact, dossier: Dossier): string {
+/** A missing fact with the kinds of entry that would settle it. */
+export function missingWords({ fact, by }: MissingFact, names: Names): string {
   const kinds = fact === 'status.records' ? by.map(({ subject }) => recordKindWords(subject.split(':')[0] ?? '')) : [];
-  const words = factWords(fact, dossier);
+  const words = factWords(fact, names);
   return kinds.length === 0 ? words : `${words}: ${listWords([...new Set(kinds)].map((each) => each.toLowerCase()))}`;
 }
 
@@ -67,25 +27,19 @@ export interface Way {
 }
 
 /** How the fact is recorded, by the rules that ask for it; where they name nothing, by what kind of fact it is. */
-export function waysOf({ fact, by }: Pick<MissingFact, 'fact' | 'by'>, aircraftId: string, dossier: Dossier): Way[] {
-  const ways = by.length > 0 ? by : usualWay(fact, dossier);
+export function waysOf({ fact, by }: Pick<MissingFact, 'fact' | 'by'>, aircraftId: string, names: Names): Way[] {
+  const ways = by.length > 0 ? by : usualWay(fact, names);
   const found = ways.map(({ change, subject }): Way => {
     if (change === 'completeness.state') return { to: '#state-lists', words: 'State it below' };
     if (change === 'adopt') return { to: '#accept', words: 'Accept as found, below' };
     if (change === 'record.add' && (subject === '' || subject === 'aircraft'))
       return jobWay(aircraftId, change, '', 'Record an entry');
     if (change === 'equipment.state')
-      return jobWay(aircraftId, change, partsOf(fact, dossier).id, 'Record the required equipment');
-    const words = remedyWords({ kind: 'do', change, subject, facts: [] }, (each) => remedySubject(each, dossier));
+      return jobWay(aircraftId, change, partsOf(fact, names).id, 'Record the required equipment');
+    const words = remedyWords({ kind: 'do', change, subject, facts: [] }, names);
     return jobWay(aircraftId, change, subject, words);
   });
   return [...new Map(found.map((way) => [way.words, way])).values()];
-}
-
-function remedySubject(subject: string, dossier: Dossier): string {
-  if (subject === 'papers') return '';
-  const words = subjectWords(subject, dossier);
-  return words === subject ? codeWords(subject) : words;
 }
 
 function jobWay(aircraftId: string, change: string, about: string, words: string): Way {
@@ -119,8 +73,8 @@ const usual: Readonly<Record<string, string>> = {
   utilisation: 'utilisation.set',
 };
 
-function usualWay(fact: string, dossier: Dossier): { readonly change: string; readonly subject: string }[] {
-  const { noun, id } = partsOf(fact, dossier);
+function usualWay(fact: string, names: Names): { readonly change: string; readonly subject: string }[] {
+  const { noun, id } = partsOf(fact, names);
   const change = usual[noun];
   if (change === undefined) return [];
   return [{ change, subject: noun === 'records' || noun === 'aircraft' ? '' : id }];
@@ -132,14 +86,14 @@ export interface FactGroup {
 }
 
 /** Facts that settle nothing by themselves and are recorded in the same way stand together: one form takes them all. */
-export function grouped(facts: readonly MissingFact[], aircraftId: string, dossier: Dossier): FactGroup[] {
+export function grouped(facts: readonly MissingFact[], aircraftId: string, names: Names): FactGroup[] {
   const groups = new Map<string, { facts: MissingFact[]; ways: Way[] }>();
   for (const each of facts) {
-    const ways = waysOf(each, aircraftId, dossier);
+    const ways = waysOf(each, aircraftId, names);
     const alone = each.opens.length + each.settles.length > 0;
     const key = alone
       ? each.fact
-      : usual[partsOf(each.fact, dossier).noun] === 'equipment.state'
+      : usual[partsOf(each.fact, names).noun] === 'equipment.state'
         ? 'equipment'
         : ways.map(({ to }) => to).join();
     const group = groups.get(key);
@@ -148,24 +102,8 @@ export function grouped(facts: readonly MissingFact[], aircraftId: string, dossi
   }
   const items = groups.get('equipment');
   if (items) {
-    const about = items.facts.map(({ fact }) => partsOf(fact, dossier).id).join(',');
+    const about = items.facts.map(({ fact }) => partsOf(fact, names).id).join(',');
     items.ways = [jobWay(aircraftId, 'equipment.state', about, 'Record the required equipment')];
   }
   return [...groups.values()];
-}
-
-/** A unit with its serial number, a joint by its ends; the short name where neither is known. */
-export function subjectWords(id: string, dossier: Dossier | null): string {
-  if (dossier === null) return id;
-  const { units, links } = dossier.configuration;
-  const unit = units.find((each) => each.id === id);
-  if (unit) return unit.serial === null ? unit.name : `${unit.name}, serial ${unit.serial}`;
-  const link = links.find((each) => each.id === id);
-  return link
-    ? `${subjectWords(link.fromUnit, dossier)} ${link.fromPort} to ${subjectWords(link.toUnit, dossier)} ${link.toPort}`
-    : id;
-}
-
-function sentence(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

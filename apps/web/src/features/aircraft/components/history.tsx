@@ -18,7 +18,11 @@ export function History({ aircraftId, when }: { aircraftId: string; when: (insta
   const columns: readonly Column<EntryAnswer>[] = [
     { key: 'number', head: 'Entry number', rowHead: true, cell: (entry) => entry.number },
     { key: 'what', head: 'What', cell: (entry) => entryWords(entry, when) },
-    { key: 'by', head: 'Recorded by', cell: (entry) => entry.by },
+    {
+      key: 'by',
+      head: 'Recorded by',
+      cell: ({ by, takenInFrom }) => (takenInFrom === null ? by : `${by}, from a file`),
+    },
     { key: 'at', head: 'Recorded', cell: (entry) => when(entry.recordedAt) },
   ];
   return (

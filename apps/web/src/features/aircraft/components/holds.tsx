@@ -1,26 +1,30 @@
 import { useMutation } from '@apollo/client/react';
 import { useState } from 'react';
 import { Link, useSearchParams } from 'react-router';
-import { ProblemNote } from '../../../app/problem-note.js';
 import { useSession } from '../../../app/session.js';
-import { useAct } from '../../../app/use-act.js';
-import { useRequestKey } from '../../../app/use-request-key.js';
 import { Button } from '../../../ui/button.js';
-import { Field } from '../../../ui/field.js';
 import { Sheet } from '../../../ui/sheet.js';
 import { StatusMark } from '../../../ui/status-mark.js';
-import { AircraftQuery, LiftHoldMutation, PlaceHoldMutation, type AircraftAnswer, type Hold } from '../query.js';
+import {
+  AircraftQuery,
+  BeginWorkMutation,
+  LiftHoldMutation,
+  PlaceHoldMutation,
+  type AircraftAnswer,
+  type Hold,
+} from '../query.js';
+import { WordForm } from './word-form.js';
 
 export interface HoldsProps {
   readonly aircraft: AircraftAnswer;
   readonly when: (instant: string) => string;
 }
 
-/** What keeps the aircraft on the ground, before anything else; placing a hold, and lifting one. */
+/** What keeps the aircraft on the ground, before anything else; placing a hold, lifting one, and taking it into work. */
 export function Holds({ aircraft, when }: HoldsProps) {
   const { viewer } = useSession();
   const [params, setParams] = useSearchParams();
-  const placing = params.get('hold') === 'place';
+  const asked = params.get('hold');
   const open = aircraft.holds.filter((each) => each.open);
   const over = aircraft.holds.filter((each) => !each.open);
   const ask = (hold: string | null) => {
@@ -30,19 +34,28 @@ export function Holds({ aircraft, when }: HoldsProps) {
     setParams(next, { replace: true });
   };
   const may = viewer.may.includes('hold.place');
-  if (open.length === 0 && over.length === 0 && !may) return null;
+  const mayWork = viewer.may.includes('jobs.use');
+  if (open.length === 0 && over.length === 0 && !may && !mayWork) return null;
+  const close = () => ask(null);
   return (
     <section className="tw-stack tw-holds" aria-label="Holds">
       {open.map((hold) => (
         <OpenHold key={hold.id} hold={hold} aircraftId={aircraft.id} when={when} />
       ))}
-      {placing && may && (
-        <Sheet title={`Hold ${aircraft.registration}`} onClose={() => ask(null)}>
-          <PlaceForm aircraftId={aircraft.id} onDone={() => ask(null)} />
+      {asked === 'place' && may && (
+        <Sheet title={`Hold ${aircraft.registration}`} onClose={close}>
+          <PlaceForm aircraftId={aircraft.id} onDone={close} />
+        </Sheet>
+      )}
+      {asked === 'work' && mayWork && (
+        <Sheet title={`Take ${aircraft.registration} into work`} onClose={close}>
+          <p>It is held from now until the work is released. What is done is recorded on its job screen.</p>
+          <WorkForm aircraftId={aircraft.id} onDone={close} />
         </Sheet>
       )}
       <div className="tw-row tw-no-print">
-        {may && !placing && <Button onClick={() => ask('place')}>Hold the aircraft</Button>}
+        {may && asked !== 'place' && <Button onClick={() => ask('place')}>Hold the aircraft</Button>}
+        {mayWork && asked !== 'work' && <Button onClick={() => ask('work')}>Take it into work</Button>}
         {over.length > 0 && <Earlier holds={over} when={when} />}
       </div>
     </section>
@@ -83,7 +96,8 @@ function OpenHold({ hold, aircraftId, when }: { hold: Hold; aircraftId: string; 
 function PlaceForm({ aircraftId, onDone }: { aircraftId: string; onDone: () => void }) {
   const [place] = useMutation(PlaceHoldMutation, { refetchQueries: [AircraftQuery], awaitRefetchQueries: true });
   return (
-    <ReasonForm
+    <WordForm
+      field="reason"
       label="Why it must not fly"
       button="Hold it now"
       said="The aircraft is held."
@@ -93,54 +107,31 @@ function PlaceForm({ aircraftId, onDone }: { aircraftId: string; onDone: () => v
   );
 }
 
+function WorkForm({ aircraftId, onDone }: { aircraftId: string; onDone: () => void }) {
+  const [begin] = useMutation(BeginWorkMutation, { refetchQueries: [AircraftQuery], awaitRefetchQueries: true });
+  return (
+    <WordForm
+      field="title"
+      label="What is to be done"
+      button="Start work"
+      said="The aircraft is in work, and held until its release."
+      send={(title, key) => begin({ variables: { input: { aircraftId, key, title } } })}
+      onDone={onDone}
+    />
+  );
+}
+
 function LiftForm({ hold, aircraftId, onDone }: { hold: Hold; aircraftId: string; onDone: () => void }) {
   const [lift] = useMutation(LiftHoldMutation, { refetchQueries: [AircraftQuery], awaitRefetchQueries: true });
   return (
-    <ReasonForm
+    <WordForm
+      field="reason"
       label="Why it may fly again"
       button={hold.job === null ? 'Lift the hold' : 'Stop the job and lift its hold'}
       said="The hold is lifted."
       send={(reason, key) => lift({ variables: { input: { aircraftId, key, holdId: hold.id, reason } } })}
       onDone={onDone}
     />
-  );
-}
-
-interface ReasonFormProps {
-  readonly label: string;
-  readonly button: string;
-  readonly said: string;
-  readonly send: (reason: string, key: string) => Promise<unknown>;
-  readonly onDone: () => void;
-}
-
-function ReasonForm({ label, button, said, send, onDone }: ReasonFormProps) {
-  const [reason, setReason] = useState('');
-  const key = useRequestKey(reason);
-  const { run, busy, problem, at } = useAct();
-  return (
-    <form
-      className="tw-stack"
-      onSubmit={(event) => {
-        event.preventDefault();
-        void run(() => send(reason, key), said).then((done) => {
-          if (done) onDone();
-        });
-      }}
-    >
-      <Field label={label} error={at('reason')}>
-        <input value={reason} maxLength={500} onChange={(event) => setReason(event.target.value)} />
-      </Field>
-      <ProblemNote problem={problem} fields={['reason']} />
-      <div className="tw-row">
-        <Button type="submit" look="main" busy={busy}>
-          {button}
-        </Button>
-        <Button look="quiet" onClick={onDone}>
-          Leave it
-        </Button>
-      </div>
-    </form>
   );
 }
 

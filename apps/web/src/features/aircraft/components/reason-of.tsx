@@ -5,6 +5,7 @@ import { Link } from 'react-router';
 import { problemOf } from '../../../app/problem.js';
 import { evidenceNames, reasonOf, type ReasonContext } from '../../../trade/reasons.js';
 import { remedyWords } from '../../../trade/remedies.js';
+import type { Names } from '../../../trade/units.js';
 import { whenWords } from '../../../trade/time.js';
 import { ReasonTree } from '../../../ui/reason-tree.js';
 import { Loading, Trouble } from '../../../ui/states.js';
@@ -60,7 +61,7 @@ function Opened({ aircraft, resultKey, profile, asked }: ReasonOfProps) {
           <p className="tw-soft">What would change it</p>
           <ul>
             {reason.remedies.map((remedy) => (
-              <li key={`${remedy.kind} ${remedy.change} ${remedy.subject}`}>{remedyWords(remedy)}</li>
+              <li key={`${remedy.kind} ${remedy.change} ${remedy.subject}`}>{remedyWords(remedy, context.names)}</li>
             ))}
           </ul>
         </div>
@@ -77,6 +78,7 @@ function useContextOf(aircraft: AircraftAnswer): ReasonContext {
       when: (instant) => whenWords(instant, aircraft.base.zone),
       meterName: (id) => aircraft.meters.find((meter) => meter.id === id)?.name ?? id,
       evidence: names,
+      names: aircraft.names as Names,
     };
   }, [aircraft]);
 }

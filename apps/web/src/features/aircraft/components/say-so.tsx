@@ -4,6 +4,8 @@ import { useState } from 'react';
 import { ProblemNote } from '../../../app/problem-note.js';
 import { useAct } from '../../../app/use-act.js';
 import { useRequestKey } from '../../../app/use-request-key.js';
+import type { Names } from '../../../trade/units.js';
+import { resultWords } from '../../../trade/words.js';
 import { clockNow, instantAt } from '../../../trade/time.js';
 import { Button } from '../../../ui/button.js';
 import { Checks } from '../../../ui/checks.js';
@@ -44,7 +46,7 @@ export function SaySo({ aircraft, when }: SaySoProps) {
         </>
       )}
       {given.map((each) => (
-        <Given key={each.id} aircraftId={aircraft.id} given={each} when={when} />
+        <Given key={each.id} aircraft={aircraft} given={each} when={when} />
       ))}
     </section>
   );
@@ -70,7 +72,10 @@ function GiveForm({ aircraft }: { aircraft: AircraftAnswer }) {
     >
       <Checks
         legend="I answer for"
-        options={aircraft.wantsSaySo.map(({ result }) => ({ id: result, name: result.replace('|', ' of ') }))}
+        options={aircraft.wantsSaySo.map(({ result }) => ({
+          id: result,
+          name: resultWords(result, aircraft.names as Names),
+        }))}
         ticked={results}
         onTick={(ticked) =>
           setLeft(aircraft.wantsSaySo.map(({ result }) => result).filter((each) => !ticked?.includes(each)))
@@ -93,8 +98,9 @@ function GiveForm({ aircraft }: { aircraft: AircraftAnswer }) {
   );
 }
 
-function Given(props: { aircraftId: string; given: AircraftAnswer['sayings'][number]; when: SaySoProps['when'] }) {
-  const { aircraftId, given, when } = props;
+function Given(props: SaySoProps & { given: AircraftAnswer['sayings'][number] }) {
+  const { aircraft, given, when } = props;
+  const names = aircraft.names as Names;
   const [reason, setReason] = useState<string | null>(null);
   const key = useRequestKey(reason);
   const { run, busy, problem, at } = useAct();
@@ -102,7 +108,7 @@ function Given(props: { aircraftId: string; given: AircraftAnswer['sayings'][num
   return (
     <div className="tw-stack">
       <p>
-        {given.by} answers for {given.result.replace('|', ' of ')} until {when(given.until)}: {given.reason}{' '}
+        {given.by} answers for {resultWords(given.result, names)} until {when(given.until)}: {given.reason}{' '}
         {reason === null && (
           <Button look="quiet" onClick={() => setReason('')}>
             Take it back
@@ -114,7 +120,7 @@ function Given(props: { aircraftId: string; given: AircraftAnswer['sayings'][num
           className="tw-row tw-no-print"
           onSubmit={(event) => {
             event.preventDefault();
-            const input = { aircraftId, saySoId: given.id, reason, key };
+            const input = { aircraftId: aircraft.id, saySoId: given.id, reason, key };
             void run(() => end({ variables: { input } }), 'It is taken back.');
           }}
         >

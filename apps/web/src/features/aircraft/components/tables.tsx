@@ -2,6 +2,7 @@ import type { Dossier } from '@tallywing/rules';
 import { clockNow } from '../../../trade/time.js';
 import { codeWords, dueWords, effectWords, oldReadingWords, subjectWords } from '../../../trade/words.js';
 import { remedyWords } from '../../../trade/remedies.js';
+import type { Names } from '../../../trade/units.js';
 import { StatusMark } from '../../../ui/status-mark.js';
 import { DataTable, type Column } from '../../../ui/table.js';
 import { dateWords } from '../../../ui/words.js';
@@ -21,12 +22,12 @@ export function FindingsTable({
   aircraft,
   asked,
   when,
-  unitName,
+  names,
 }: {
   aircraft: AircraftAnswer;
   asked: Asked;
   when: (instant: string) => string;
-  unitName: (id: string) => string;
+  names: Names;
 }) {
   const columns: readonly Column<Finding>[] = [
     {
@@ -56,7 +57,7 @@ export function FindingsTable({
       key: 'do',
       head: 'What to do',
       cell: (finding) =>
-        finding.remedies.map((remedy) => <div key={remedy.change + remedy.kind}>{remedyWords(remedy, unitName)}</div>),
+        finding.remedies.map((remedy) => <div key={remedy.change + remedy.kind}>{remedyWords(remedy, names)}</div>),
     },
   ];
   return (

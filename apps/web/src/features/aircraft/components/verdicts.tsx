@@ -1,5 +1,6 @@
 import { Link, useSearchParams } from 'react-router';
 import { meansWords, statusOfAnswer } from '../../../trade/verdict.js';
+import type { Names } from '../../../trade/units.js';
 import { sourceStatusWords, type SourceStatusName } from '../../../ui/source.js';
 import { StatusMark } from '../../../ui/status-mark.js';
 import { listWords } from '../../../ui/words.js';
@@ -71,7 +72,13 @@ export function Verdicts({ aircraft, asked, chosen, until, unitName }: VerdictsP
               </div>
             )}
             {(status === 'no' || status === 'cannot-tell' || status === 'held' || status === 'not-fitted') && (
-              <WayBack aircraftId={aircraft.id} profile={verdict.profile.id} asked={asked} until={until} />
+              <WayBack
+                aircraftId={aircraft.id}
+                names={aircraft.names as Names}
+                profile={verdict.profile.id}
+                asked={asked}
+                until={until}
+              />
             )}
           </li>
         );

@@ -2,6 +2,7 @@ import { useQuery } from '@apollo/client/react';
 import { useState } from 'react';
 import { problemOf } from '../../../app/problem.js';
 import { assumptionWords, moneyWords, spanWords, stepWords } from '../../../trade/way-back.js';
+import type { Names } from '../../../trade/units.js';
 import { capabilityWords } from '../../../trade/words.js';
 import { sourceStatusWords, type SourceStatusName } from '../../../ui/source.js';
 import { Loading, Trouble } from '../../../ui/states.js';
@@ -10,6 +11,7 @@ import { WayBackQuery, type WayBackAnswer } from '../query.js';
 
 export interface WayBackProps {
   readonly aircraftId: string;
+  readonly names: Names;
   readonly profile: string;
   readonly asked: { readonly at: string | null; readonly hoursAhead: number | null };
   readonly until: (instant: string) => string;
@@ -19,14 +21,14 @@ export interface WayBackProps {
 export function WayBack(props: WayBackProps) {
   const [opened, setOpened] = useState(false);
   return (
-    <details className="tw-reason-of" onToggle={(event) => setOpened(event.currentTarget.open)}>
+    <details className="tw-reason-of tw-way-back" onToggle={(event) => setOpened(event.currentTarget.open)}>
       <summary>What would bring it back</summary>
       {opened && <Opened {...props} />}
     </details>
   );
 }
 
-function Opened({ aircraftId, profile, asked, until }: WayBackProps) {
+function Opened({ aircraftId, names, profile, asked, until }: WayBackProps) {
   const { data, error, refetch } = useQuery(WayBackQuery, {
     variables: { id: aircraftId, profile, ...asked },
     fetchPolicy: 'cache-and-network',
@@ -50,8 +52,9 @@ function Opened({ aircraftId, profile, asked, until }: WayBackProps) {
       )}
       {found.ways.map((way, at) => (
         <OneWay
-          key={way.steps.map(stepWords).join()}
+          key={way.steps.map((step) => stepWords(step, names)).join()}
           way={way}
+          names={names}
           title={at === 0 ? 'Least work' : `Another way, ${at + 1}`}
           currency={found.currency}
           until={until}
@@ -63,11 +66,13 @@ function Opened({ aircraftId, profile, asked, until }: WayBackProps) {
 
 function OneWay({
   way,
+  names,
   title,
   currency,
   until,
 }: {
   way: WayBackAnswer['ways'][number];
+  names: Names;
   title: string;
   currency: string | null;
   until: (instant: string) => string;
@@ -85,8 +90,8 @@ function OneWay({
       </h4>
       <ol>
         {way.steps.map((step) => (
-          <li key={stepWords(step)}>
-            {stepWords(step)} <span className="tw-soft">{step.hours.typical} h</span>
+          <li key={stepWords(step, names)}>
+            {stepWords(step, names)} <span className="tw-soft">{step.hours.typical} h</span>
           </li>
         ))}
       </ol>

@@ -1,6 +1,7 @@
 import type { Dossier } from '@tallywing/rules';
 import { lowerFirst } from '../../../trade/messages.js';
 import { recordWords, sayer } from '../../../trade/entry-words.js';
+import { unitWords } from '../../../trade/units.js';
 import { codeWords } from '../../../trade/words.js';
 import { hoursWords } from '../../../ui/words.js';
 
@@ -14,10 +15,7 @@ export function RecordThen({ dossier, when }: { dossier: Dossier; when: (instant
       <List
         title="Units"
         empty="No unit was recorded."
-        lines={configuration.units.map(
-          ({ name, serial, place, deactivated }) =>
-            `${name}${serial ? `, serial ${serial}` : ''}${place ? `, ${lowerFirst(codeWords(place))}` : ''}${deactivated ? ', deactivated' : ''}`,
-        )}
+        lines={configuration.units.map((unit) => `${unitWords(unit)}${unit.deactivated ? ', deactivated' : ''}`)}
       />
       <List
         title="Entries of inspections and tests"

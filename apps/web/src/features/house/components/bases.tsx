@@ -5,10 +5,10 @@ import { ProblemNote } from '../../../app/problem-note.js';
 import { useAct } from '../../../app/use-act.js';
 import { Button } from '../../../ui/button.js';
 import { Field } from '../../../ui/field.js';
-import { Sheet } from '../../../ui/sheet.js';
-import { DataTable, type Column } from '../../../ui/table.js';
+import type { Column } from '../../../ui/table.js';
 import { countWords } from '../../../ui/words.js';
 import { AddBaseMutation, AmendBaseMutation, type Base } from '../query.js';
+import { HouseList } from './house-list.js';
 
 export interface BasesProps {
   readonly bases: readonly Base[];
@@ -18,40 +18,18 @@ export interface BasesProps {
 
 /** Where aircraft live, each with the zone that its calendar is kept in. */
 export function Bases({ bases, mayWrite, reload }: BasesProps) {
-  const [open, setOpen] = useState<Base | 'new' | null>(null);
-  const close = () => setOpen(null);
   return (
-    <section className="tw-stack" aria-labelledby="bases">
-      <h2 id="bases">Bases</h2>
-      <p className="tw-soft">
-        This list is for choosing and for showing times. An aircraft’s days end by the zone in its own record: a base
-        renamed or given another zone here rewrites no record and changes no verdict. To move an aircraft’s calendar,
-        record “Facts of the aircraft” on that aircraft, with the new base.
-      </p>
-      <DataTable
-        caption="Bases"
-        captionHidden
-        columns={columnsFor(mayWrite ? setOpen : null)}
-        rows={bases}
-        rowKey={({ id }) => id}
-        empty="No base yet."
-      />
-      {open !== null && (
-        <Sheet title={open === 'new' ? 'Add a base' : `Change ${open.name}`} onClose={close}>
-          <BaseForm
-            key={open === 'new' ? 'new' : open.id}
-            base={open === 'new' ? null : (bases.find(({ id }) => id === open.id) ?? open)}
-            reload={reload}
-            onDone={close}
-          />
-        </Sheet>
-      )}
-      {mayWrite && open === null && (
-        <div className="tw-row tw-no-print">
-          <Button onClick={() => setOpen('new')}>Add a base</Button>
-        </div>
-      )}
-    </section>
+    <HouseList
+      id="bases"
+      title="Bases"
+      about="This list is for choosing and for showing times. An aircraft’s days end by the zone in its own record: a base renamed or given another zone here rewrites no record and changes no verdict. To move an aircraft’s calendar, record “Facts of the aircraft” on that aircraft, with the new base."
+      rows={bases}
+      columns={columns}
+      one="base"
+      change="Change"
+      mayWrite={mayWrite}
+      form={(base, close) => <BaseForm base={base} reload={reload} onDone={close} />}
+    />
   );
 }
 
@@ -101,31 +79,16 @@ function BaseForm(props: { base: Base | null; reload: () => Promise<unknown>; on
   );
 }
 
-function columnsFor(onOpen: ((base: Base) => void) | null): readonly Column<Base>[] {
-  const columns: readonly Column<Base>[] = [
-    { key: 'name', head: 'Base', rowHead: true, sort: ({ name }) => name, cell: ({ name }) => name },
-    { key: 'zone', head: 'Zone', sort: ({ zone }) => zone, cell: ({ zone }) => zone.replace(/_/g, ' ') },
-    {
-      key: 'aircraft',
-      head: 'Aircraft',
-      sort: ({ aircraft }) => aircraft,
-      cell: ({ aircraft, otherZone }) =>
-        otherZone === 0
-          ? countWords(aircraft, 'aircraft', 'aircraft')
-          : `${countWords(aircraft, 'aircraft', 'aircraft')}, ${otherZone} with another zone in the record`,
-    },
-  ];
-  if (onOpen === null) return columns;
-  return [
-    ...columns,
-    {
-      key: 'change',
-      head: 'Change',
-      cell: (base) => (
-        <Button look="quiet" aria-label={`Change ${base.name}`} onClick={() => onOpen(base)}>
-          Change
-        </Button>
-      ),
-    },
-  ];
-}
+const columns: readonly Column<Base>[] = [
+  { key: 'name', head: 'Base', rowHead: true, sort: ({ name }) => name, cell: ({ name }) => name },
+  { key: 'zone', head: 'Zone', sort: ({ zone }) => zone, cell: ({ zone }) => zone.replace(/_/g, ' ') },
+  {
+    key: 'aircraft',
+    head: 'Aircraft',
+    sort: ({ aircraft }) => aircraft,
+    cell: ({ aircraft, otherZone }) =>
+      otherZone === 0
+        ? countWords(aircraft, 'aircraft', 'aircraft')
+        : `${countWords(aircraft, 'aircraft', 'aircraft')}, ${otherZone} with another zone in the record`,
+  },
+];

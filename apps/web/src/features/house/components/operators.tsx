@@ -4,9 +4,9 @@ import { ProblemNote } from '../../../app/problem-note.js';
 import { useAct } from '../../../app/use-act.js';
 import { Button } from '../../../ui/button.js';
 import { Field } from '../../../ui/field.js';
-import { Sheet } from '../../../ui/sheet.js';
-import { DataTable, type Column } from '../../../ui/table.js';
+import type { Column } from '../../../ui/table.js';
 import { AddOperatorMutation, RenameOperatorMutation, type Operator } from '../query.js';
+import { HouseList } from './house-list.js';
 
 export interface OperatorsProps {
   readonly operators: readonly Operator[];
@@ -16,35 +16,17 @@ export interface OperatorsProps {
 
 /** Who runs the aircraft. */
 export function Operators({ operators, mayWrite, reload }: OperatorsProps) {
-  const [open, setOpen] = useState<Operator | 'new' | null>(null);
-  const close = () => setOpen(null);
   return (
-    <section className="tw-stack" aria-labelledby="operators">
-      <h2 id="operators">Operators</h2>
-      <DataTable
-        caption="Operators"
-        captionHidden
-        columns={columnsFor(mayWrite ? setOpen : null)}
-        rows={operators}
-        rowKey={({ id }) => id}
-        empty="No operator yet."
-      />
-      {open !== null && (
-        <Sheet title={open === 'new' ? 'Add an operator' : `Rename ${open.name}`} onClose={close}>
-          <OperatorForm
-            key={open === 'new' ? 'new' : open.id}
-            operator={open === 'new' ? null : (operators.find(({ id }) => id === open.id) ?? open)}
-            reload={reload}
-            onDone={close}
-          />
-        </Sheet>
-      )}
-      {mayWrite && open === null && (
-        <div className="tw-row tw-no-print">
-          <Button onClick={() => setOpen('new')}>Add an operator</Button>
-        </div>
-      )}
-    </section>
+    <HouseList
+      id="operators"
+      title="Operators"
+      rows={operators}
+      columns={columns}
+      one="operator"
+      change="Rename"
+      mayWrite={mayWrite}
+      form={(operator, close) => <OperatorForm operator={operator} reload={reload} onDone={close} />}
+    />
   );
 }
 
@@ -85,28 +67,13 @@ function OperatorForm(props: { operator: Operator | null; reload: () => Promise<
   );
 }
 
-function columnsFor(onOpen: ((operator: Operator) => void) | null): readonly Column<Operator>[] {
-  const columns: readonly Column<Operator>[] = [
-    { key: 'name', head: 'Operator', rowHead: true, sort: ({ name }) => name, cell: ({ name }) => name },
-    {
-      key: 'aircraft',
-      head: 'Aircraft',
-      align: 'end',
-      sort: ({ aircraft }) => aircraft,
-      cell: ({ aircraft }) => aircraft,
-    },
-  ];
-  if (onOpen === null) return columns;
-  return [
-    ...columns,
-    {
-      key: 'change',
-      head: 'Change',
-      cell: (operator) => (
-        <Button look="quiet" aria-label={`Rename ${operator.name}`} onClick={() => onOpen(operator)}>
-          Rename
-        </Button>
-      ),
-    },
-  ];
-}
+const columns: readonly Column<Operator>[] = [
+  { key: 'name', head: 'Operator', rowHead: true, sort: ({ name }) => name, cell: ({ name }) => name },
+  {
+    key: 'aircraft',
+    head: 'Aircraft',
+    align: 'end',
+    sort: ({ aircraft }) => aircraft,
+    cell: ({ aircraft }) => aircraft,
+  },
+];

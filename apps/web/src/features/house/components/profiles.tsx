@@ -97,7 +97,7 @@ function columnsFor(doings: Doings | null): readonly Column<Profile>[] {
       key: 'order',
       head: 'Order',
       cell: (profile) => (
-        <span className="tw-row">
+        <span className="tw-row tw-row-whole">
           {ids[0] !== profile.id && (
             <Button look="quiet" busy={busy} aria-label={`Move ${profile.name} up`} onClick={() => move(profile, -1)}>
               Up

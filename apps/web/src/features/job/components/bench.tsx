@@ -1,17 +1,19 @@
 import { useApolloClient, useMutation } from '@apollo/client/react';
 import { localTimeAt, type Catalogue, type Dossier } from '@tallywing/rules';
-import { useEffect, useState } from 'react';
+import { useState } from 'react';
 import { Link } from 'react-router';
+import type { AircraftRecord } from '../../../app/aircraft-record.js';
 import { problemOf, type Problem } from '../../../app/problem.js';
 import { useSession } from '../../../app/session.js';
-import { clockNow, whenWords } from '../../../trade/time.js';
+import { useMinute } from '../../../app/use-minute.js';
+import { whenWords } from '../../../trade/time.js';
 import { Trouble } from '../../../ui/states.js';
 import { Desk } from '../desk.js';
 import type { Profile } from '../../../trade/effect.js';
 import { specFor } from '../follow.js';
 import { inputOf } from '../../../form/change-input.js';
 import type { Plan, Step } from '../plan.js';
-import { CommitMutation, type JobAnswer, type Recorded } from '../query.js';
+import { CommitMutation, type Recorded } from '../query.js';
 import { useDraft } from '../use-draft.js';
 import { InWork, useJobInWork } from './in-work.js';
 import { KeptPlans } from './kept-plans.js';
@@ -20,7 +22,7 @@ import { RecordedNote } from './recorded-note.js';
 import { Refused } from './refused.js';
 
 export interface BenchProps {
-  readonly aircraft: NonNullable<JobAnswer['aircraft']>;
+  readonly aircraft: AircraftRecord['aircraft'];
   readonly dossier: Dossier;
   readonly catalogue: Catalogue;
   readonly profiles: readonly Profile[];
@@ -172,14 +174,4 @@ export function Bench({ aircraft, dossier, catalogue, profiles, onReload }: Benc
       />
     </div>
   );
-}
-
-/** UTC now, to the minute: a plan that lies open over midnight is judged for the new day. */
-function useMinute(): string {
-  const [now, setNow] = useState(clockNow);
-  useEffect(() => {
-    const timer = setInterval(() => setNow(clockNow()), 30_000);
-    return () => clearInterval(timer);
-  }, []);
-  return now;
 }

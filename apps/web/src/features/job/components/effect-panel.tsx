@@ -7,6 +7,8 @@ import { countWords } from '../../../ui/words.js';
 import { alike, type PlanEffect } from '../../../trade/effect.js';
 
 export interface EffectPanelProps {
+  /** The plan was changed and is not judged yet. */
+  readonly pending: boolean;
   readonly effect: PlanEffect;
   readonly message: (result: Result) => string;
   readonly subjectName: (id: string) => string;
@@ -14,11 +16,11 @@ export interface EffectPanelProps {
 }
 
 /** What the plan does: flights gained and lost, findings opened and closed, tests it calls for, weight. */
-export function EffectPanel({ effect, message, subjectName, onRecord }: EffectPanelProps) {
+export function EffectPanel({ pending, effect, message, subjectName, onRecord }: EffectPanelProps) {
   const changed = effect.profiles.filter((each) => each.before !== each.after);
   const same = effect.profiles.length - changed.length;
   return (
-    <section className="tw-effect tw-sheet tw-stack" aria-labelledby="effect-title">
+    <section className="tw-effect tw-sheet tw-stack" aria-labelledby="effect-title" aria-busy={pending}>
       <h2 id="effect-title">What this does</h2>
       <div aria-live="polite" className="tw-stack">
         <ul className="tw-effect-profiles">

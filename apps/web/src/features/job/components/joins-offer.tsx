@@ -1,7 +1,8 @@
 import type { Dossier } from '@tallywing/rules';
 import { Button } from '../../../ui/button.js';
 import { countWords } from '../../../ui/words.js';
-import { linkWords, unitName } from '../options.js';
+import { jointWords } from '../../../trade/units.js';
+import { unitName } from '../options.js';
 import type { Join } from '@tallywing/rules';
 
 /** Free ports of a unit that was just fitted, with a partner each: one press joins them. */
@@ -19,7 +20,7 @@ export function JoinsOffer(props: {
       <ul className="tw-owed">
         {joins.map((join) => (
           <li key={`${join.fromUnit} ${join.fromPort} ${join.toUnit} ${join.toPort}`}>
-            <span>{linkWords(join, dossier)}</span>
+            <span>{jointWords(join, dossier.configuration.units)}</span>
             <Button onClick={() => onJoin([join])}>Join</Button>
           </li>
         ))}

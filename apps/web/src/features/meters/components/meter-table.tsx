@@ -115,7 +115,7 @@ export function MeterTable(props: MeterTableProps) {
         columns={columns}
         rows={lines}
         rowKey={({ key }) => key}
-        empty="No aircraft answers this."
+        empty="No meter answers this: ask about other aircraft or readings above."
       />
     </div>
   );

@@ -3,7 +3,6 @@ import { useMemo, useState } from 'react';
 import { Checks } from '../../../ui/checks.js';
 import { Field } from '../../../ui/field.js';
 import { acceptanceOf, lackingIn, supposed, type Acceptance } from '../found.js';
-import { subjectWords } from '../words.js';
 import type { Found } from './record-here.js';
 import { RecordHere } from './record-here.js';
 import { WitnessFields } from './witness-fields.js';
@@ -13,7 +12,7 @@ const blank: Acceptance = { ticked: [], name: '', certificate: '', date: '', sou
 /** A named person looked at an installation that is there without papers, and accepts it as found. */
 export function Accept({ acceptable, found }: { acceptable: readonly string[]; found: Found }) {
   const [form, setForm] = useState(blank);
-  const { dossier, aircraft, now } = found;
+  const { dossier, names, aircraft, now } = found;
   const today = localTimeAt(now, aircraft.base.zone).slice(0, 10);
   // What somebody else accepted meanwhile is no longer to be ticked.
   const own = useMemo(
@@ -35,7 +34,7 @@ export function Accept({ acceptable, found }: { acceptable: readonly string[]; f
       </p>
       <Checks
         legend="What is accepted"
-        options={acceptable.map((id) => ({ id, name: subjectWords(id, dossier) }))}
+        options={acceptable.map((id) => ({ id, name: names[id] ?? id }))}
         ticked={own.ticked}
         onTick={(next) => setForm({ ...form, ticked: next ?? [] })}
       />

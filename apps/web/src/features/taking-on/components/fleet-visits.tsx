@@ -1,6 +1,8 @@
+import { factWords } from '../../../trade/facts.js';
+import type { Names } from '../../../trade/units.js';
 import { countWords, listWords } from '../../../ui/words.js';
 import type { FleetRow } from '../query.js';
-import { factWords, visitWords } from '../words.js';
+import { visitWords } from '../words.js';
 
 /** Facts of each visit that are listed at once; the rest is on the screen of the aircraft. */
 const MOST_SHOWN = 3;
@@ -10,7 +12,7 @@ export function FleetVisits({ visits }: { visits: FleetRow['visits'] }) {
   if (visits.length === 0) return <p className="tw-soft">Nothing is missing that any rule asks for.</p>;
   return (
     <ul className="tw-taking-on-visits">
-      {visits.map(({ visit, facts, opens, settles }) => (
+      {visits.map(({ visit, names, facts, opens, settles }) => (
         <li key={visit}>
           <h3>{visitWords[visit].title}</h3>
           <p className="tw-soft tw-small">
@@ -21,7 +23,7 @@ export function FleetVisits({ visits }: { visits: FleetRow['visits'] }) {
           </p>
           <ol>
             {facts.slice(0, MOST_SHOWN).map(({ fact }) => (
-              <li key={fact}>{factWords(fact)}</li>
+              <li key={fact}>{factWords(fact, names as Names)}</li>
             ))}
           </ol>
           {facts.length > MOST_SHOWN && <p className="tw-soft tw-small">and {facts.length - MOST_SHOWN} more</p>}

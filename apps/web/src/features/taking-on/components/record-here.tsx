@@ -4,6 +4,7 @@ import { useMemo, useState } from 'react';
 import { problemBeside, useAct } from '../../../app/use-act.js';
 import { useSession } from '../../../app/session.js';
 import { alike, effectOf, judgeAll, type Profile } from '../../../trade/effect.js';
+import type { Names } from '../../../trade/units.js';
 import { Button } from '../../../ui/button.js';
 import { StatusMark } from '../../../ui/status-mark.js';
 import { listWords } from '../../../ui/words.js';
@@ -20,6 +21,8 @@ export interface Found {
     readonly base: { readonly zone: string };
   };
   readonly dossier: Dossier;
+  /** What its units, static systems and joints are called. */
+  readonly names: Names;
   readonly catalogue: Catalogue;
   readonly profiles: readonly Profile[];
   readonly now: string;

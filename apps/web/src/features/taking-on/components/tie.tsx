@@ -3,7 +3,7 @@ import { TypePicker } from '../../../form/type-picker.js';
 import { codeWords } from '../../../trade/words.js';
 import { listWords } from '../../../ui/words.js';
 import { tiedTo } from '../found.js';
-import { subjectWords } from '../words.js';
+import { unitWords } from '../../../trade/units.js';
 import type { Found } from './record-here.js';
 import { RecordHere } from './record-here.js';
 
@@ -22,7 +22,7 @@ export function Tie({ found }: { found: Found }) {
         {units.map((unit) => (
           <li key={unit.id} className="tw-stack">
             <p>
-              <strong>{subjectWords(unit.id, found.dossier)}</strong>{' '}
+              <strong>{unitWords(unit)}</strong>{' '}
               <span className="tw-soft">
                 recorded to do: {listWords(unit.functions.map((each) => codeWords(each).toLowerCase()))}
               </span>

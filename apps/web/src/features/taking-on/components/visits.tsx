@@ -1,5 +1,6 @@
-import type { Dossier, Gaps } from '@tallywing/rules';
+import type { Gaps } from '@tallywing/rules';
 import { Link } from 'react-router';
+import type { Names } from '../../../trade/units.js';
 import { countWords } from '../../../ui/words.js';
 import type { VisitName } from '../query.js';
 import { grouped, missingWords, visitWords, type FactGroup } from '../words.js';
@@ -8,7 +9,7 @@ import type { Found } from './record-here.js';
 
 /** What is missing, by where one has to go for it; the visit that settles most comes first. */
 export function Visits({ gaps, found }: { gaps: Gaps; found: Found }) {
-  const { aircraft, dossier, profiles } = found;
+  const { aircraft, names, profiles } = found;
   const flight = (id: string) => profiles.find((each) => each.id === id)?.name ?? id;
   if (gaps.visits.length === 0)
     return <p className="tw-sheet">Nothing is missing that any rule asks for. What is due or open stands elsewhere.</p>;
@@ -21,9 +22,9 @@ export function Visits({ gaps, found }: { gaps: Gaps; found: Found }) {
             All of it together, if it turns out well: {gainWords(settles.length, opens.map(flight))}
           </p>
           <ol className="tw-taking-on-facts">
-            {grouped(facts, aircraft.id, dossier).map((group) => (
+            {grouped(facts, aircraft.id, names).map((group) => (
               <li key={group.facts[0]?.fact}>
-                <Missing group={group} dossier={dossier} flight={flight} />
+                <Missing group={group} names={names} flight={flight} />
               </li>
             ))}
           </ol>
@@ -35,24 +36,24 @@ export function Visits({ gaps, found }: { gaps: Gaps; found: Found }) {
 
 interface MissingProps {
   readonly group: FactGroup;
-  readonly dossier: Dossier;
+  readonly names: Names;
   readonly flight: (id: string) => string;
 }
 
-function Missing({ group: { facts, ways }, dossier, flight }: MissingProps) {
+function Missing({ group: { facts, ways }, names, flight }: MissingProps) {
   const [first] = facts;
   if (!first) return null;
   const alone = first.opens.length + first.settles.length > 0;
   return (
     <>
       {facts.length === 1 ? (
-        <span>{missingWords(first, dossier)}</span>
+        <span>{missingWords(first, names)}</span>
       ) : (
         <details>
           <summary>{countWords(facts.length, 'fact')} that are recorded together</summary>
           <ul>
             {facts.map((each) => (
-              <li key={each.fact}>{missingWords(each, dossier)}</li>
+              <li key={each.fact}>{missingWords(each, names)}</li>
             ))}
           </ul>
         </details>

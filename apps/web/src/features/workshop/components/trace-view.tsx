@@ -27,7 +27,7 @@ export function TraceView({ calibrationId, onClose }: { calibrationId: string; o
         loading={loading}
         error={error}
         onRetry={() => void refetch()}
-        onMore={(after) => void fetchMore({ variables: { after } })}
+        onMore={(after) => fetchMore({ variables: { after } })}
       >
         {(answer) => (
           <>
