@@ -55,3 +55,11 @@ test('a deviation within the limit keeps it although a placard names electric lo
   const [point] = judgeCompass({ ...swing(9), electricLoadsPlacarded: true }).points;
   expect(point).toMatchObject({ outcome: 'met', limit: { most: 10 } });
 });
+
+test('one heading that rests on the placard is enough to ask for the stabilized indicator, by its name', () => {
+  const even = swing(0);
+  const points = even.points.map((point, i) => (i === 0 ? { ...point, compassDeg: point.compassDeg + 12 } : point));
+  const { outcome, points: judgedPoints } = judgeCompass({ ...even, points, electricLoadsPlacarded: true });
+  expect(outcome).toBe('cannot-tell');
+  expect(judgedPoints.find(({ what }) => what === 'stabilized-direction-indicator')?.outcome).toBe('cannot-tell');
+});

@@ -41,4 +41,12 @@ describe('VHF interference', () => {
     const { points: found } = judgeInterference({ points: points('COM 1', (mhz) => mhz === 121.15) });
     expect(found[0]).toMatchObject({ what: 'navigation-lost', at: 'COM 1 121.15', value: true, outcome: 'not-met' });
   });
+
+  it('names what was not tried, the whole check where nothing was', () => {
+    const { points: left } = judgeInterference({ points: points('COM 1').slice(1) });
+    expect(left.at(-1)).toMatchObject({ what: 'navigation-lost', at: 'COM 1 121.15', outcome: 'cannot-tell' });
+    expect(left).toHaveLength(6);
+    const { points: nothing } = judgeInterference({ points: [] });
+    expect(nothing.map(({ what, outcome }) => [what, outcome])).toEqual([['navigation-lost', 'cannot-tell']]);
+  });
 });

@@ -121,6 +121,42 @@ it('by a day or by hours, whichever is first: each band of hours has its own str
   ]);
 });
 
+it('of the last of several limits in hours begins where those hours are used up', () => {
+  const atHours = (id: string, at: number) => ({
+    id,
+    number: id,
+    subject: 'aircraft',
+    state: 'complied' as const,
+    reason: null,
+    partNumber: null,
+    serial: null,
+    method: 'Paragraph (a)',
+    recurs: true,
+    interval: null,
+    nextDue: { by: 'first' as const, date: null, meter: 'tach', at },
+    recordId: 'ad-done',
+  });
+  const done = recordOf({
+    kind: 'directive-compliance',
+    on: '2026-01-05',
+    id: 'ad-done',
+    subjects: ['a', 'b', 'c'],
+    agency: mechanic,
+  });
+  const dossier = trainer({
+    status: {
+      directives: [atHours('a', 414_000), atHours('b', 420_000), atHours('c', 430_000)],
+      records: [...trainer().status.records, done],
+    },
+  });
+  const found = findingsOf(dossier, trainerCatalogue, goodDay, '2026-03-20T00:00Z', [lesson]);
+  const lost = (id: string) =>
+    found.filter((each) => each.subject === id && each.outcome === 'not-met').map(({ above, upTo }) => [above, upTo]);
+  expect(lost('a')).toEqual([[7000, null]]);
+  expect(lost('b')).toEqual([[13_000, null]]);
+  expect(lost('c')).toEqual([[23_000, null]]);
+});
+
 describe('the gravest effect', () => {
   const fly: Effect = { stops: 'capability', capability: 'fly' };
   const nav: Effect = { stops: 'capability', capability: 'nav-vor', through: 'nav1' };

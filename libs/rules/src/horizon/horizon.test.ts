@@ -123,3 +123,21 @@ it('a horizon without more words looks at readings as they are, not as if they w
   ]);
   expect(edges(true)).toEqual(edges().slice(0, 2));
 });
+
+it('past the last of several edges of hours everything has ended that they end', () => {
+  const tach = { id: 'tach', name: 'T', kind: 'tachometer' as const, perFlightHour: 1000, offset: 0 };
+  const system = smallSystem({
+    spoken: [500, 1000, 1500].map((at) => says(`to-${at}`, within(`to-${at}`, { atMost: { tach: at } }), 'fly')),
+    dossier: {
+      meters: { definitions: [tach], readings: { tach: { value: 400, asOf: '2026-03-10T00:00Z', by: 'Desk' } } },
+    },
+  });
+  const flight = { ...defaultConditions, rules: 'vfr' as const, purpose: 'private' as const, airspace: [] };
+  const { windows } = horizonOf(system, '2026-03-16T00:00Z', '2026-03-17T00:00Z', flight, true);
+  expect(windows.map(({ above, upTo, ready, because }) => [above, upTo, ready, because])).toEqual([
+    [-1, 100, 'yes', ['to-500']],
+    [100, 600, 'no', ['to-500']],
+    [600, 1100, 'no', ['to-500', 'to-1000']],
+    [1100, null, 'no', ['to-500', 'to-1000', 'to-1500']],
+  ]);
+});

@@ -1,0 +1,62 @@
+const lastIsMissing = 'where one of four numbers is missing the last one is, which is asked as well';
+const finite = 'what is no number is not finite either, which is asked in the same line';
+
+/** Changes in `calculations` that make no difference, one by one. */
+export default [
+  {
+    file: 'calculations/loading.ts',
+    code: '-Infinity',
+    replacement: '+Infinity',
+    reason:
+      'only what is always aboard can be too heavy for the envelope, and then nothing is added: there is nothing to compare',
+  },
+  {
+    file: 'calculations/loading.ts',
+    code: 'added <= 0',
+    reason: 'adds nothing, or takes off what is too much: either loading is no worse than the one before it',
+  },
+  {
+    file: 'calculations/loading.ts',
+    code: 'margin(each) < margin(least)',
+    replacement: 'margin(each) <= margin(least)',
+    reason: 'of two loadings with the same margin either is the worst',
+  },
+  {
+    file: 'calculations/antenna.ts',
+    code: 'x === undefined || y === undefined || otherX === undefined',
+    reason: lastIsMissing,
+  },
+  { file: 'calculations/antenna.ts', code: 'x === undefined || y === undefined', reason: lastIsMissing },
+  { file: 'calculations/antenna.ts', code: 'x === undefined', reason: lastIsMissing },
+  { file: 'calculations/antenna.ts', code: 'y === undefined', reason: lastIsMissing },
+  { file: 'calculations/antenna.ts', code: 'otherX === undefined', reason: lastIsMissing },
+  { file: 'calculations/errors.ts', code: "typeof value !== 'number'", replacement: 'false', reason: finite },
+  {
+    file: 'calculations/altimeter-test.ts',
+    code: 'share === 0.5',
+    reason: 'the table allows the same at both points: 75 ft',
+  },
+  {
+    file: 'calculations/recurrence.ts',
+    code: 'done === undefined',
+    replacement: 'false',
+    reason: 'nothing is earlier than what is not known, and that is then given: nothing',
+  },
+  {
+    file: 'calculations/rounding.ts',
+    code: 'value < 0',
+    replacement: 'value <= 0',
+    reason: 'nought comes out as nought either way, by the second half of the line',
+  },
+  {
+    file: 'calculations/compass.ts',
+    code: "'airplane'",
+    reason: 'is only compared with the other kind, which it is not under any name',
+  },
+  {
+    file: 'calculations/vhf.ts',
+    code: "''",
+    line: 'exec(typeof name',
+    reason: 'stands for what is no text, and is no channel name either way',
+  },
+];
