@@ -108,3 +108,34 @@ it('prefers fewer moves at one price', () => {
   };
   expect(cheapest(twoWays, { states: 100, paths: 1 }).paths[0]?.moves.map((each) => each.id)).toEqual(['c']);
 });
+
+/** Deeds by name: each ends what is asked by itself, but for two that do so together. */
+const byName = (deeds: readonly { readonly id: string; readonly cost: number; readonly half?: true }[]) => {
+  const isHalf = (id: string) => deeds.some((each) => each.id === id && each.half);
+  return {
+    start: [] as readonly string[],
+    solved: (done: readonly string[]) => done.some((id) => !isHalf(id)) || done.filter(isHalf).length === 2,
+    moves: (done: readonly string[]) =>
+      deeds.filter(({ id }) => !done.includes(id)).map(({ id, cost }) => ({ id, action: id, cost })),
+    after: (done: readonly string[], id: string) => [...done, id].sort(),
+    key: (done: readonly string[]) => done.join(),
+  };
+};
+const namesOf = (deeds: Parameters<typeof byName>[0], paths = 9) =>
+  cheapest(byName(deeds), { states: 100, paths }).paths.map(({ moves }) => moves.map(({ id }) => id).join('+'));
+
+it('of ways at one price the one with fewer moves comes first, then the one whose name does', () => {
+  const [a, b, c] = ['a', 'b', 'c'].map((id) => ({ id, cost: 2 }));
+  const halves = ['h', 'i'].map((id) => ({ id, cost: 1, half: true as const }));
+  const all = [...halves, a, b, c].filter((each) => each !== undefined);
+  expect(namesOf(all)).toEqual(['a', 'b', 'c', 'h+i']);
+  expect(namesOf(all.toReversed())).toEqual(['a', 'b', 'c', 'h+i']);
+  expect(namesOf([...all, { id: 'd', cost: 1.5 }])[0]).toBe('d');
+});
+
+it('gives as many ways as it is asked for and no more', () => {
+  const four = ['a', 'b', 'c', 'd'].map((id) => ({ id, cost: 1 }));
+  expect(namesOf(four, 1)).toEqual(['a']);
+  expect(namesOf(four, 3)).toEqual(['a', 'b', 'c']);
+  expect(namesOf(four, 4)).toEqual(['a', 'b', 'c', 'd']);
+});
