@@ -85,12 +85,8 @@ class OneProcess {
     if (!inSample(activeMutant, Number(process.env.SAMPLE ?? 100)))
       return { status: 'error', errorMessage: 'Not in the sample.' };
     const file = relative(process.cwd(), sandboxFileName).split(sep).join('/');
-    const anew = loadedAnew.includes(file);
-    // What is kept for all tests is reached in the first one alone: then every test about the place is asked.
-    const ids = (anew ? [...this.#tests.keys()] : (testFilter ?? [...this.#tests.keys()])).filter((id) =>
-      isAbout(file, id),
-    );
-    if (anew) {
+    const ids = (testFilter ?? [...this.#tests.keys()]).filter((id) => isAbout(file, id));
+    if (loadedAnew.includes(file)) {
       this.server.moduleGraph.invalidateAll();
       await this.#load([...new Set(ids.map((id) => id.split('#')[0]))]);
     }
