@@ -186,7 +186,7 @@ function pageOf(rows, sections) {
     columns,
     columns.map(() => '---'),
     ...sorted,
-    ['all', ...sums, score(noticed, valid), 'samples scaled up'],
+    ['all', ...sums, score(noticed, valid), scales.every((each) => each === 1) ? '' : 'samples scaled up'],
   ];
   return `${intro}\n${table.map((row) => `| ${row.join(' | ')} |`).join('\n')}\n\n${legend}\n${[...sections]
     .filter(([, body]) => body !== '')

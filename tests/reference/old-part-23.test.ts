@@ -5,7 +5,7 @@ import type { AsBuilt } from '../../libs/rules/src/dossier/installation.js';
 import type { CompassReadings } from '../../libs/rules/src/dossier/readings.js';
 import { circuitOf, unitOf } from '../../libs/rules/testing/builders.js';
 import { dossierOf } from '../../libs/rules/testing/dossiers.js';
-import { said } from './said.js';
+import { said, saidOfProtector } from './said.js';
 
 /** Part 23 as it stood before amendment 23-64, edition of 2015; its source notes say since which amendment. */
 
@@ -124,23 +124,7 @@ describe('electrical system', () => {
   });
 
   test('23.1357(b): a protector of an essential circuit protects no other', () => {
-    const guards = (circuitsGuarded: number) =>
-      said('one-circuit-per-essential-breaker', {
-        dossier: dossierOf({
-          configuration: {
-            aircraft: { basis: part23(45) },
-            electrical: {
-              busV: 28,
-              alternatorA: 60,
-              batteryAh: null,
-              batteryShare: null,
-              loadWatch: null,
-              circuits: [circuitOf({ id: 'c', essential: true, circuitsGuarded })],
-            },
-          },
-        }),
-        at,
-      });
+    const guards = (circuitsGuarded: number) => saidOfProtector(part23(45), circuitsGuarded);
     expect([guards(1), guards(2)]).toEqual(['met', 'not-met']);
   });
 });

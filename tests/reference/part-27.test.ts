@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { mountLoadsLb, rotorcraftMountFactors } from '../../libs/rules/src/calculations/mount.js';
 import type { Aircraft } from '../../libs/rules/src/dossier/aircraft.js';
-import { circuitOf, unitOf } from '../../libs/rules/testing/builders.js';
+import { unitOf } from '../../libs/rules/testing/builders.js';
 import { dossierOf } from '../../libs/rules/testing/dossiers.js';
-import { said } from './said.js';
+import { said, saidOfProtector } from './said.js';
 
 /** Part 27, edition of 1 January 2019; its source notes say since which amendment. */
 
@@ -40,23 +40,7 @@ describe('27.1322, lights', () => {
 });
 
 test('27.1357(b): a protective device for a circuit essential to flight safety protects no other', () => {
-  const guards = (circuitsGuarded: number) =>
-    said('one-circuit-per-essential-breaker', {
-      dossier: dossierOf({
-        configuration: {
-          aircraft: { basis: part27(13) },
-          electrical: {
-            busV: 28,
-            alternatorA: 60,
-            batteryAh: null,
-            batteryShare: null,
-            loadWatch: null,
-            circuits: [circuitOf({ id: 'c', essential: true, circuitsGuarded })],
-          },
-        },
-      }),
-      at,
-    });
+  const guards = (circuitsGuarded: number) => saidOfProtector(part27(13), circuitsGuarded);
   expect([guards(1), guards(2)]).toEqual(['met', 'not-met']);
 });
 

@@ -1,5 +1,5 @@
 import type { Catalogue, EquipmentType } from '../src/catalogue/type.js';
-import type { Change } from '../src/changes/changes.js';
+import type { Change, ChangeOf } from '../src/changes/changes.js';
 import { admit, apply, blankDossier } from '../src/changes/changes.js';
 import type { Aircraft } from '../src/dossier/aircraft.js';
 import type { Dossier } from '../src/dossier/dossier.js';
@@ -34,3 +34,19 @@ export function after(
     return apply(dossier, change);
   }, from);
 }
+
+/** Somebody says so of the VOR check of one receiver. */
+export const give = (id: string, part: Partial<ChangeOf<'say-so.give'>['sayso']> = {}): ChangeOf<'say-so.give'> => ({
+  kind: 'say-so.give',
+  version: 1,
+  sayso: {
+    id,
+    rule: 'vor-check',
+    subject: 'nav1',
+    by: 'R. Tamsin',
+    reason: 'Read the text',
+    from: '2026-03-01T00:00Z',
+    until: '2026-04-01T00:00Z',
+    ...part,
+  },
+});

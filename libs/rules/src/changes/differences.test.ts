@@ -1,30 +1,17 @@
 import { expect, it } from 'vitest';
 import { busy } from '../../testing/every-change.js';
-import { added, after } from '../../testing/changes.js';
+import { added, after, give } from '../../testing/changes.js';
 import type { Dossier } from '../dossier/dossier.js';
 import { apply } from './changes.js';
 import { differencesOf } from './differences.js';
 
-const say = (id: string): Parameters<typeof apply>[1] => ({
-  kind: 'say-so.give',
-  version: 1,
-  sayso: {
-    id,
-    rule: 'vor-check',
-    subject: 'nav1',
-    by: 'R. Tamsin',
-    reason: 'Read the text',
-    from: '2026-03-01T00:00Z',
-    until: '2026-04-01T00:00Z',
-  },
-});
 const named = (before: Dossier, next: Dossier) => differencesOf(before, next).map(({ place, id }) => [place, id]);
 
 it('the first thing that somebody said is named like any later one', () => {
   const none = after([added]);
-  const one = apply(none, say('s1'));
+  const one = apply(none, give('s1'));
   expect(differencesOf(none, one)).toEqual([{ place: 'sayings', id: 's1', was: null, is: one.status.sayings?.[0] }]);
-  expect(named(one, apply(one, say('s2')))).toEqual([['sayings', 's2']]);
+  expect(named(one, apply(one, give('s2')))).toEqual([['sayings', 's2']]);
 });
 
 it('a fact that stands alone is told as it was and as it is', () => {

@@ -1,22 +1,8 @@
 import { expect, it } from 'vitest';
-import { added, after, catalogueOf } from '../../testing/changes.js';
+import { added, after, catalogueOf, give } from '../../testing/changes.js';
 import type { ChangeOf } from './changes.js';
 import { admit, apply } from './changes.js';
 
-const give = (id: string, part: Partial<ChangeOf<'say-so.give'>['sayso']> = {}): ChangeOf<'say-so.give'> => ({
-  kind: 'say-so.give',
-  version: 1,
-  sayso: {
-    id,
-    rule: 'vor-check',
-    subject: 'nav1',
-    by: 'R. Tamsin',
-    reason: 'Read the text',
-    from: '2026-03-01T00:00Z',
-    until: '2026-04-01T00:00Z',
-    ...part,
-  },
-});
 const end = (saysoId: string, at: string): ChangeOf<'say-so.end'> => ({
   kind: 'say-so.end',
   version: 1,

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { approvalOf } from '../../testing/builders.js';
+import { busy, ifr, ils, lpv, vfr } from '../../testing/flights.js';
 import { entries, goodDay, trainer, trainerCatalogue, trainerRecords } from '../../testing/trainer.js';
 import type { AskedMoment } from '../assess/assess.js';
 import { widenMoment } from '../assess/assess.js';
@@ -9,24 +10,7 @@ import { widenConditions } from '../verdict/conditions.js';
 import { defaultLabour } from './labour.js';
 import { problemOf, wayBack } from './way-back.js';
 
-const ifr: Partial<FlightConditions> = {
-  rules: 'ifr',
-  light: 'day',
-  purpose: 'private',
-  airspace: ['controlled'],
-  topFt: 9_000,
-  localTrainingNm: null,
-  overWaterBeyondGlide: false,
-  crewOnly: false,
-  errand: null,
-  region: null,
-  approaches: [],
-};
-const vfr: Partial<FlightConditions> = { ...ifr, rules: 'vfr', topFt: 6_000 };
 const lesson: Partial<FlightConditions> = { ...vfr, purpose: 'training-provided' };
-const lpv: Partial<FlightConditions> = { ...ifr, approaches: ['lpv'] };
-const ils: Partial<FlightConditions> = { ...ifr, approaches: ['ils'] };
-const busy: Partial<FlightConditions> = { ...ils, airspace: ['controlled', 'class-b-c'] };
 
 const inOrder = trainer();
 const { units, links } = inOrder.configuration;

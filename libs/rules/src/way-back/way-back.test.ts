@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { approvalOf, mechanic, recordOf } from '../../testing/builders.js';
+import { busy, ifr, ils, lpv, vfr } from '../../testing/flights.js';
 import { entries, goodDay, trainer, trainerCatalogue, trainerRecords, trainerTypes } from '../../testing/trainer.js';
 import { assess, widenMoment } from '../assess/assess.js';
 import { systemOf } from '../assess/system.js';
@@ -15,24 +16,6 @@ import { defaultLabour } from './labour.js';
 import { problemOf, wayBack } from './way-back.js';
 
 const moment = { instant: goodDay, hours: 1 };
-const ifr: Partial<FlightConditions> = {
-  rules: 'ifr',
-  light: 'day',
-  purpose: 'private',
-  airspace: ['controlled'],
-  topFt: 9_000,
-  localTrainingNm: null,
-  overWaterBeyondGlide: false,
-  crewOnly: false,
-  errand: null,
-  region: null,
-  approaches: [],
-};
-const vfr: Partial<FlightConditions> = { ...ifr, rules: 'vfr', topFt: 6_000 };
-const lpv: Partial<FlightConditions> = { ...ifr, approaches: ['lpv'] };
-const ils: Partial<FlightConditions> = { ...ifr, approaches: ['ils'] };
-/** Where a transponder with ADS-B Out is asked for, so that to deactivate it is no way. */
-const busy: Partial<FlightConditions> = { ...ils, airspace: ['controlled', 'class-b-c'] };
 
 const ask = (dossier: Dossier, flight: Partial<FlightConditions>, labour?: LabourTable) =>
   wayBack(dossier, trainerCatalogue, moment, flight, labour);
