@@ -9,8 +9,6 @@ import { collected, harness } from './harness.mjs';
 import { forgetWhatWasRemembered } from './memory.mjs';
 import { inSample } from './sample.mjs';
 
-/** What these hold is read once and kept, so each change of theirs wants them loaded anew. */
-const loadedAnew = ['libs/rules/src/time/zones.ts'];
 /** Searches over whole aircraft take half a minute: what only the slowest tests would notice counts as not noticed. */
 const mostMs = 5_000;
 /** Of these at least so much for what is written down: where every rule reaches a file, the quick tests of all of them fill the time. */
@@ -86,10 +84,6 @@ class OneProcess {
       return { status: 'error', errorMessage: 'Not in the sample.' };
     const file = relative(process.cwd(), sandboxFileName).split(sep).join('/');
     const ids = (testFilter ?? [...this.#tests.keys()]).filter((id) => isAbout(file, id));
-    if (loadedAnew.includes(file)) {
-      this.server.moduleGraph.invalidateAll();
-      await this.#load([...new Set(ids.map((id) => id.split('#')[0]))]);
-    }
     forgetWhatWasRemembered();
     const switches = globalThis.__stryker__;
     Object.assign(switches, { activeMutant: activeMutant.id, hitCount: 0, hitLimit });

@@ -1,6 +1,7 @@
 import { Temporal } from 'temporal-polyfill';
 import { describe, expect, test } from 'vitest';
 import { civilDateOf, dayNumber, minutesOf } from '../../libs/rules/src/time/instant.js';
+import { rowOf, zoneIn } from '../../libs/rules/src/time/zone-table.js';
 import {
   civilDateAt,
   isZone,
@@ -21,10 +22,12 @@ const zones = [
   'America/Adak',
   'America/Indiana/Indianapolis',
   'America/St_Johns',
+  'America/Phoenix',
   'America/Sao_Paulo',
   'America/Havana',
   'Asia/Beirut',
   'Africa/Cairo',
+  'Africa/Casablanca',
   'Australia/Lord_Howe',
   'Europe/London',
   'Pacific/Apia',
@@ -50,6 +53,19 @@ function transitionsOf(zone: string): Temporal.ZonedDateTime[] {
 }
 
 describe.each(zones)('%s against Temporal', (zone) => {
+  test('its row of the table says these changes and no others', () => {
+    const { changes, offsets } = zoneIn(rowOf.get(zone) ?? '');
+    const transitions = transitionsOf(zone);
+    expect(changes.slice(0, transitions.length)).toEqual(transitions.map(minuteOf));
+    expect(changes.slice(transitions.length).every((minute) => minute >= Date.UTC(lastYear + 1, 0, 1) / 60_000)).toBe(
+      true,
+    );
+    expect(offsets.slice(1, transitions.length + 1)).toEqual(
+      transitions.map((moment) => moment.offsetNanoseconds / 60e9),
+    );
+    expect(offsets).toHaveLength(changes.length + 1);
+  });
+
   test('every change of offset, the minute before, at and after it', () => {
     const wrong: string[] = [];
     for (const transition of transitionsOf(zone)) {

@@ -22,7 +22,8 @@ describe('cycles', () => {
   test('each day lies from its cycle’s first day to before the next', () => {
     for (let day = dayNumber('1990-01-01'); day <= dayNumber('2060-12-31'); day += 1) {
       const date = civilDateOf(day);
-      const { effective, next } = databaseCycle(date);
+      const { id, effective, next } = databaseCycle(date);
+      if (!/^\d{4}$/.test(id) || !id.startsWith(effective.slice(2, 4))) expect.fail(`${date}: ${id}`);
       if (!(effective <= date && date < next && dayNumber(next) - dayNumber(effective) === 28)) expect.fail(date);
     }
   });

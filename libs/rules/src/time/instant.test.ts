@@ -60,6 +60,7 @@ describe('instants', () => {
     ['2026-02-19T09:01Z', 29_524_861],
     ['1970-01-01T23:59Z', 1439],
   ])('%s is minute %i', (instant, minutes) => {
+    expect(isInstant(instant)).toBe(true);
     expect(minutesOf(instant)).toBe(minutes);
     expect(instantOf(minutes)).toBe(instant);
   });
@@ -75,11 +76,15 @@ describe('instants', () => {
     '2026-02-19T09:01X',
     '2026-02-19T0a:01Z',
     '2026-02-19T09:0aZ',
+    '2026-02-19T09:01Z ',
     '',
+    null,
+    29_524_861,
+    [...'2026-02-19T09:01Z'],
   ])('%s is none', (text) => {
     expect(isInstant(text)).toBe(false);
-    expect(() => minutesOf(text)).toThrow(
-      expect.objectContaining({ code: 'not-an-instant', message: expect.stringMatching(/^".*YYYY-MM-DDTHH:MMZ/) }),
+    expect(() => minutesOf(text as string)).toThrow(
+      expect.objectContaining({ code: 'not-an-instant', message: expect.stringMatching(/^.*YYYY-MM-DDTHH:MMZ/) }),
     );
   });
 });

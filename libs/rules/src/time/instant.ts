@@ -9,7 +9,7 @@ export const minutesPerDay = 1440;
 
 const lengthsOfMonths = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31] as const;
 
-/** Days in a month of the Gregorian calendar; `month` is 1 to 12. */
+/** Days in a month of the Gregorian calendar: none in a month that is not 1 to 12. */
 export function daysInMonth(year: number, month: number): number {
   return month === 2 && isLeap(year) ? 29 : (lengthsOfMonths[month - 1] ?? 0);
 }
@@ -19,7 +19,7 @@ export function isCivilDate(text: unknown): text is CivilDate {
 }
 
 export function isInstant(text: unknown): text is Instant {
-  return typeof text === 'string' && !Number.isNaN(minutesOrNaN(text));
+  return !Number.isNaN(minutesOrNaN(text));
 }
 
 /** Whole days from 1970-01-01 to the date. Throws `TimeError` if the text is no calendar day. */
@@ -110,7 +110,8 @@ function dayOrNaN(text: string): number {
   const year = digits(text, 0, 4);
   const month = digits(text, 5, 7);
   const day = digits(text, 8, 10);
-  const real = year >= 1 && month >= 1 && month <= 12 && day >= 1 && day <= daysInMonth(year, month);
+  // A month that there is not has no days.
+  const real = year >= 1 && day >= 1 && day <= daysInMonth(year, month);
   return real ? dayNumberOf(year, month, day) : NaN;
 }
 

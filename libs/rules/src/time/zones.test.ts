@@ -34,6 +34,7 @@ describe('zones', () => {
     expect(() => offsetAt(name as string, 0)).toThrow(TimeError);
     expect(() => offsetAt(name as string, 0)).toThrow(
       expect.objectContaining({
+        name: 'TimeError',
         code: 'not-a-zone',
         message: expect.stringMatching(/^".*" is no zone.*America\/Denver/),
       }),

@@ -1,22 +1,12 @@
 import { TimeError } from './errors.js';
 import type { CivilDate, Instant } from './instant.js';
 import { civilDateOf, dayNumber, instantOf, localTimeOf, minutesOf, minutesPerDay } from './instant.js';
-import { letters, oneLetter, patterns, steps, zoneDataVersion, zones } from './zone-data.js';
+import { zoneDataVersion } from './zone-data.js';
+import type { Zone } from './zone-table.js';
+import { rowOf, zoneIn } from './zone-table.js';
 
 export { zoneDataVersion };
 
-interface Zone {
-  /** Minutes since 1970 at which the offset changes, ascending. */
-  readonly changes: readonly number[];
-  /** Minutes east of UTC: the first before the first change, then one after each change. */
-  readonly offsets: readonly number[];
-}
-
-const rowOf = new Map<string, string>();
-for (const row of zones) {
-  const [data = '', names = ''] = row.split('|');
-  for (const name of names.split(' ')) rowOf.set(name, data);
-}
 const read = new Map<string, Zone>();
 
 /** Every zone the library knows, sorted: the IANA names, present and older forms. */
@@ -96,31 +86,7 @@ function zoneOf(name: string): Zone {
       `"${String(name)}" is no zone this library knows. Use a name such as America/Denver or UTC.`,
     );
   }
-  const zone = readRow(row);
+  const zone = zoneIn(row);
   read.set(name, zone);
   return zone;
-}
-
-/** The table's own notation, see scripts/generate-zone-data.mjs. */
-function readRow(row: string): Zone {
-  const [offsetText = '', firstText = '', patternText = ''] = row.split(' ');
-  const values = offsetText.split(',').map(Number);
-  const base = values[0] ?? 0;
-  if (patternText === '-1') return { changes: [], offsets: [base] };
-  const [stepText = '', order = ''] = (patterns[Number(patternText)] ?? '').split(' ');
-  const changes = [Number(firstText)];
-  for (let i = 0; i < stepText.length; i += 1) {
-    let code = letters.indexOf(stepText[i] ?? '');
-    if (code >= oneLetter) {
-      i += 1;
-      code = oneLetter + (code - oneLetter) * oneLetter + letters.indexOf(stepText[i] ?? '');
-    }
-    changes.push((changes[changes.length - 1] ?? 0) + (steps[code] ?? 0));
-  }
-  const offsets = [base];
-  changes.forEach((_, i) => {
-    const index = order === '' ? (i + 1) % 2 : parseInt(order[i] ?? '0', 36);
-    offsets.push(values[index] ?? base);
-  });
-  return { changes, offsets };
 }
