@@ -5,6 +5,7 @@ const grid = 'looks at more instants than it must, which finds the same first ch
 export default [
   { file: 'assess/snapshot.ts', code: 'system.statements[index]?.topFt', reason: statement },
   { file: 'assess/snapshot.ts', code: 'system.statements[index]?.key', reason: statement },
+  { file: 'assess/snapshot.ts', code: '[]', line: 'system.statements[index]?.key ?? []', reason: statement },
   { file: 'assess/snapshot.ts', code: 'system.statements[index]?.clause', reason: statement },
   { file: 'assess/snapshot.ts', code: 'system.statements[index]?.ruleId', reason: statement },
   { file: 'assess/snapshot.ts', code: 'statement?.ruleId', reason: statement },
@@ -45,6 +46,23 @@ export default [
     code: "effect.stops !== 'capability'",
     replacement: 'false',
     reason: 'an effect that stops no capability names none, so that the comparison after it says the same',
+  },
+  {
+    file: 'assess/release.ts',
+    code: "each.stops === 'capability'",
+    replacement: 'true',
+    reason: 'an effect that stops no capability names none, so that the comparison after it says the same',
+  },
+  {
+    file: 'assess/release.ts',
+    code: "effects.some((each) => each.stops !== 'nothing')",
+    replacement: "effects.every(each => each.stops !== 'nothing')",
+    reason: 'what a rule of the topic says costs nothing, or each of its effects costs something',
+  },
+  {
+    file: 'assess/release.ts',
+    code: "effects.some((each) => each.stops === 'release' || (each.stops === 'capability' && each.capability === 'fly'))",
+    reason: 'what a rule of the topic says grounds and stops the release by all its effects, or by none',
   },
   { file: 'assess/assess.ts', code: 'leans || edges.meters.size > 0', replacement: 'true', reason: grid },
   { file: 'assess/assess.ts', code: 'edges.meters.size > 0', replacement: 'edges.meters.size >= 0', reason: grid },

@@ -59,4 +59,27 @@ export default [
     line: 'exec(typeof name',
     reason: 'stands for what is no text, and is no channel name either way',
   },
+  {
+    file: 'calculations/vhf.ts',
+    code: "''",
+    line: "match[2] ?? ''",
+    reason: 'what matched has its second figures',
+  },
+  {
+    file: 'calculations/altimeter-test.ts',
+    code: 'Math.abs(settingInHg - row.settingInHg) < 0.005',
+    replacement: 'Math.abs(settingInHg - row.settingInHg) <= 0.005',
+    reason: 'the very edge between two settings, which are read to a hundredth',
+  },
+  {
+    file: 'calculations/mass.ts',
+    code: 'step?.mostLb',
+    reason: 'the last row of the table goes further than any weight that is taken',
+  },
+  {
+    file: 'calculations/wire.ts',
+    code: 'conductorC === undefined',
+    replacement: 'false',
+    reason: 'a temperature that is said to be undefined counts as one left out',
+  },
 ];

@@ -39,8 +39,12 @@ export function assess(
   const flight = widenConditions(conditions);
   const system = systemOf(dossier, catalogue);
   const view = viewOf(system, moment);
+  const { notWanted } = dossier.configuration.aircraft;
   const operations = Object.fromEntries(
-    Object.entries(fixedOperations(flight)).map(([name, each]) => [name, verdictOf(system, view, moment, name, each)]),
+    Object.entries(fixedOperations(flight)).map(([name, each]) => {
+      const verdict = verdictAt(system, moment, each, view);
+      return [name, notWanted.includes(name) ? { ...verdict, standing: 'not-wanted' as const } : verdict];
+    }),
   );
   return {
     of: {
@@ -184,16 +188,16 @@ function resultOf(statement: Statement, index: number, view: View, moment: Momen
 }
 
 /** The verdict on one flight over statements that may be supposed, beside what `assess` answers for a dossier as it stands. */
-export function verdictAt(system: System, moment: Moment, flight: FlightConditions): Verdict {
-  return verdictOf(system, viewOf(system, moment), moment, 'flight', flight);
-}
-
-function verdictOf(system: System, view: View, moment: Moment, operation: string, flight: FlightConditions): Verdict {
+export function verdictAt(
+  system: System,
+  moment: Moment,
+  flight: FlightConditions,
+  view = viewOf(system, moment),
+): Verdict {
   const answers = [moment.instant, ...view.between(moment.instant, moment.to)].map((instant) =>
     view.at(instant, moment.hoursAhead, flight).answer(flight),
   );
   const answer = answers.reduce((a, b) => (readyRank[b.ready] < readyRank[a.ready] ? b : a));
-  const notWanted = system.dossier.configuration.aircraft.notWanted.includes(operation);
   const now = view.at(moment.to, moment.hoursAhead, flight);
   const ends = view
     .later(moment.to)
@@ -206,7 +210,6 @@ function verdictOf(system: System, view: View, moment: Moment, operation: string
   const because = answer.ready === 'yes' ? changed(system, now, end, flight) : answer.stoppedBy;
   return {
     ...verdictBody(answer, because),
-    ...(notWanted ? { standing: 'not-wanted' as const } : {}),
     ...(ends === undefined ? {} : { changesAt: ends }),
     ...(hours === undefined ? {} : { hoursLeft: hours - moment.hoursAhead }),
   };

@@ -123,6 +123,8 @@ describe('until when a reading carries limits', () => {
 
   it('never, of a meter without a reading or not read with the others', () => {
     for (const meter of ['unread', 'nothing', 'still']) expect(readingEnds(usual, meter, [], 'UTC')).toBeNull();
+    const loose = meters({ readings: { loose: reading(1, '2026-03-01T12:00Z') } });
+    expect(readingEnds(loose, 'loose', [], 'UTC')).toBeNull();
   });
 
   it('changes at the end by each policy and at the day of each', () => {

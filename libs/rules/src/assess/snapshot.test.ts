@@ -54,6 +54,10 @@ describe('a capability by means', () => {
   const ofRadio = (spoken: readonly Spoken[], ways: Parts['means'] = [radio], listed = true) =>
     snap({ spoken, means: ways, listed }).capability('two-way-radio');
 
+  it('is not judged by what speaks of the aircraft alone', () => {
+    expect(ofRadio([says('all', met('all'), 'two-way-radio')])).toBe('cannot-tell');
+  });
+
   it('is no where none is fitted, but only if somebody stated the list of equipment complete', () => {
     expect(ofRadio([], [])).toBe('not-met');
     expect(ofRadio([], [], false)).toBe('cannot-tell');
@@ -137,6 +141,7 @@ describe('the answer for a flight', () => {
     const aside = implies(notMet('asked'), met('then', source('from-memory')));
     const spoken = [says('a', met('a', source('verified')), 'fly'), says('b', aside, 'fly')];
     expect(answered({ spoken }, vfr)).toMatchObject({ ready: 'yes', weakest: 'verified' });
+    expect(answered({ spoken: [flies, says('a', notApplicable('a'), 'fly')] }, vfr).weakest).toBeNull();
   });
 
   it('no: what stops it, the certain ones first, then in the order of the rules', () => {
@@ -287,6 +292,17 @@ describe('a system', () => {
   it('knows which capabilities the rule of each statement judges', () => {
     const spoken = [flies, says('a', met('a'), 'night', { only: true }), says('b', met('b'), 'hire')];
     expect(smallSystem({ spoken }).establishes).toEqual([['fly'], [], ['hire']]);
+  });
+
+  it('knows what bears on the aircraft and what on a unit that gives the capability', () => {
+    const spoken = [
+      says('all', met('all'), 'two-way-radio'),
+      says('one', met('one'), 'two-way-radio', { through: 'r1' }),
+      flies,
+    ];
+    const { byCapability } = smallSystem({ spoken, means: [means('r1', 'two-way-radio')] });
+    expect(byCapability['two-way-radio']).toMatchObject({ aircraft: [0], judged: true, means: [{ statements: [1] }] });
+    expect(byCapability['night']).toEqual({ aircraft: [], judged: false, means: [] });
   });
 
   it('knows where outcomes may change', () => {

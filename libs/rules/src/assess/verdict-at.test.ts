@@ -112,6 +112,13 @@ describe('what is looked at', () => {
   });
 });
 
+it('that nothing more can change has no end, and nothing that will end it', () => {
+  const began = says('late', within('late', { from: day(10) }), 'fly');
+  const verdict = verdictAt(smallSystem({ spoken: [flies, began] }), asked(16), vfr);
+  expect(verdict).toMatchObject({ ready: 'yes', because: [] });
+  expect('changesAt' in verdict).toBe(false);
+});
+
 describe('what changes a verdict', () => {
   const at = (spoken: Parameters<typeof smallSystem>[0]['spoken'], before: number, after: number) => {
     const system = smallSystem({ spoken });
@@ -192,6 +199,11 @@ describe('an assessment', () => {
     expect(idle.filter(({ remedies, messageId }) => remedies.length > 0 || !messageId)).toEqual([]);
     expect(found(goodDay, 0, vor)?.hoursLeft).toBeUndefined();
   });
+});
+
+it('a result that names no due point and nothing to be done has none', () => {
+  const [result] = resultsOf(smallSystem({ spoken: [says('a', notMet('a'), 'fly')] }), asked(16), vfr);
+  expect(result).toMatchObject({ due: [], remedies: [] });
 });
 
 it('a means that is asked for through another capability is seen to change with it', () => {

@@ -87,6 +87,13 @@ describe('the recurrence engine', () => {
     expect(nextDue(row({ parts }), done).parts).toEqual([{ kind: 'unknown', meter: 'hobbs' }]);
   });
 
+  test('a day that was not recorded is unknown', () => {
+    const days = [{ kind: 'days', count: 30 }] as const;
+    expect(nextDue(row({ parts: days }), { ...done, doneDate: null }).parts).toEqual([
+      { kind: 'unknown', meter: null },
+    ]);
+  });
+
   test('a row without intervals or with an impossible one is refused', () => {
     expect(() => nextDue(row({}), done)).toThrow(/no interval/);
     for (const count of [0, -1, 1.5, NaN]) {

@@ -20,6 +20,15 @@ test.each([0, -121.5, NaN])('%d MHz is refused', (frequency) => {
 });
 
 test('a channel name is nothing before and nothing behind its figures', () => {
-  for (const name of ['x118.005', '118.005x', '1118.005', '118.0055', '118', 118 as never, null as never])
+  for (const name of [
+    'x118.005',
+    '118.005x',
+    '1118.005',
+    '118.0055',
+    '118',
+    118 as never,
+    118.005 as never,
+    null as never,
+  ])
     expect(vhfChannel(name)).toBeNull();
 });

@@ -12,6 +12,11 @@ describe('VOR check', () => {
     );
   });
 
+  test('a ground checkpoint is held to its bearing alone', () => {
+    const { points } = judgeVorCheck(vorCheck('ground-checkpoint', 90, 92));
+    expect(points.map(({ what }) => what)).toEqual(['bearing-error']);
+  });
+
   test('a repair-station signal needs the station’s entry', () => {
     const by = (stationEntryMade: boolean | null) =>
       judgeVorCheck({ ...vorCheck('repair-station-signal', 0, 1), stationEntryMade }).outcome;

@@ -112,6 +112,13 @@ describe('a chain', () => {
     ]);
   });
 
+  it('comes back to its source through a selector as to no other end: the source shows it anyway', () => {
+    const gps = unit('gps1', 'gnss', 'lateral-deviation');
+    expect(chainsOf([gps, selector], [lateral('gps1', 'sel1'), lateral('sel1', 'gps1')])).toEqual([
+      { id: 'gps1>gps1', indicator: 'gps1', lateral: [], vertical: null, members: ['gps1>gps1', 'gps1'] },
+    ]);
+  });
+
   it('begins at no deactivated unit and at none that is no source', () => {
     expect(chainsOf([off(nav), cdi, unit('com1', 'com')], [lateral('nav1', 'cdi1')])).toEqual([]);
     for (const each of ['vor-receiver', 'loc-receiver', 'gnss'] as const)
@@ -307,6 +314,7 @@ describe('what feeds an indicator', () => {
   it('is not itself where it shows no guidance but that of others', () => {
     const other = unit('gps2', 'gnss', 'lateral-deviation');
     expect(fed([nav, other, cdi], [lateral('nav1', 'cdi1')])).toEqual(['nav1']);
+    expect(fed([unit('cdi1', 'gnss', 'vertical-deviation'), bar], [lateral('cdi1', 'cdi2')])).toEqual([]);
   });
 
   it('ends in a ring of selectors', () => {

@@ -54,8 +54,7 @@ it('what is joined already is left, but for an output of another unit', () => {
 });
 
 it('a unit without a type, or that is not there, has nothing to join', () => {
-  const dossier = dossierOf({ configuration: { units: [unitOf({ id: 'a' }), unitOf({ id: 'b', typeId: 'gone' })] } });
-  expect(openJoins('a', dossier, catalogueOf())).toEqual([]);
-  expect(openJoins('b', dossier, catalogueOf())).toEqual([]);
-  expect(openJoins('c', dossier, catalogueOf())).toEqual([]);
+  const units = [{ id: 'a' }, { id: 'b' }, { id: 'c', typeId: 'gone' }, { id: 'd', typeId: 'gone' }].map(unitOf);
+  for (const id of ['a', 'b', 'c', 'd', 'e'])
+    expect(openJoins(id, dossierOf({ configuration: { units } }), catalogueOf())).toEqual([]);
 });

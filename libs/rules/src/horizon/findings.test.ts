@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { mechanic, recordOf } from '../../testing/builders.js';
 import { goodDay, trainer, trainerCatalogue } from '../../testing/trainer.js';
 import { allOf, anyOf, flight, implies, met, notMet, ref, within } from '../verdict/build.js';
+import { capabilities } from '../verdict/capability.js';
 import type { Clause } from '../verdict/clause.js';
 import { defaultConditions } from '../verdict/conditions.js';
 import type { Effect } from '../verdict/result.js';
@@ -87,6 +88,7 @@ it('every finding is of a statement, names its topic, and the capabilities that 
     effect: 'advice',
     capabilities: [],
   });
+  expect(all.flatMap((each) => each.capabilities).filter((each) => !capabilities.includes(each))).toEqual([]);
 });
 
 it('by a day or by hours, whichever is first: each band of hours has its own stretch of time', () => {
