@@ -180,6 +180,22 @@ describe('requests that come too fast', () => {
   });
 });
 
+describe('answers on a slow network', () => {
+  const whole = JSON.stringify({ query: getIntrospectionQuery() });
+  const sent = async (encoding: string) => {
+    const response = await post(whole, { 'content-type': 'application/json', 'accept-encoding': encoding });
+    const { data } = (await response.json()) as { data: unknown };
+    return { packed: response.headers.get('content-encoding'), vary: response.headers.get('vary'), data };
+  };
+
+  it('go out packed to whoever can unpack them, and say the same', async () => {
+    const [packed, plain] = [await sent('gzip'), await sent('identity')];
+    expect([packed.packed, plain.packed]).toEqual(['gzip', null]);
+    for (const { vary } of [packed, plain]) expect(vary?.toLowerCase()).toContain('accept-encoding');
+    expect(packed.data).toEqual(plain.data);
+  });
+});
+
 describe('beside GraphQL', () => {
   it('is live and ready', async () => {
     expect(await (await fetch(`${shared.url}/health/live`)).json()).toEqual({ status: 'live' });

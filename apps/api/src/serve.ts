@@ -6,6 +6,7 @@ import { join, resolve } from 'node:path';
 import { NestFactory } from '@nestjs/core';
 import { GraphQLSchemaHost } from '@nestjs/graphql';
 import type { NestExpressApplication } from '@nestjs/platform-express';
+import compression from 'compression';
 import express from 'express';
 import type { ErrorRequestHandler, Request, RequestHandler, Response } from 'express';
 import helmet from 'helmet';
@@ -29,7 +30,7 @@ import type { Settings } from './settings.js';
 const webDirectory = resolve(repositoryRoot, 'apps/web/dist');
 /** Paths that are never a page of the web application. Looks ahead only: a router passes over a match that takes the slash. */
 const ownPaths = /^\/(graphql|health|metrics|imports|exports|documents|calendar)(?=\/|$)/;
-/** Those whose requests are counted: not what watches over the application itself. */
+/** Those whose requests are counted and whose answers go out packed: not what watches over the application itself. */
 const countedPaths = /^\/(graphql|imports|exports|documents|calendar)(?=\/|$)/;
 
 /** Builds the HTTP application; the caller listens and closes. */
@@ -49,6 +50,7 @@ export async function buildApplication(foundation: Foundation, settings: Setting
   application.use(express.json({ limit: limits.body }));
   application.use(ownPaths, readSession(identity));
   application.use(countedPaths, limitRate(new RateLimit(settings.requestsPerMinute)));
+  application.use(countedPaths, compression());
   application.use('/metrics', figuresForReaders(settings.metricsToken));
   application.use(servePages());
   application.use(onError(foundation.log));

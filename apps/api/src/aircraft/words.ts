@@ -13,7 +13,9 @@ export function ruleOf(ruleId: string): RuleMeta | undefined {
 /** A result in the words of its rule. Stored results of a rule that is no longer in force say so. */
 export function wordsOf(ruleId: string, messageId: string, data: Values): string {
   const message = byId.get(ruleId)?.messages[messageId];
-  return message === undefined ? `${ruleId}: ${messageId} (a rule no longer in force)` : fill(message, data);
+  if (message === undefined) return `${ruleId}: ${messageId} (a rule no longer in force)`;
+  const text = fill(message, data);
+  return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 /** `ruleId|subject`, as the core writes it. */
