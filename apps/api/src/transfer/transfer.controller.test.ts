@@ -30,7 +30,6 @@ const long = `[${'"a line of the record",'.repeat(20_000)}`;
 
 describe('a file on its way out', () => {
   it('arrives whole, packed', async () => {
-     
     const { url } = await serve(async function* () {
       yield long;
       yield '""]';
@@ -43,7 +42,6 @@ describe('a file on its way out', () => {
   it.each(['gzip', 'identity'])(
     'is broken off where the rest cannot be read, and nobody takes it for whole: %s',
     async (encoding) => {
-       
       const { url, failures } = await serve(async function* () {
         yield long;
         throw new Error('The database went away.');
