@@ -87,6 +87,37 @@ describe('screens', () => {
     },
   );
 
+  it.each(['/', '/findings', '/due'])(
+    'printed, %s names its columns on each sheet: no button stands for a name, and the head is lower than a quarter of the sheet',
+    async (path) => {
+      const someone = await person();
+      const { page } = someone;
+      await someone.enter(url + path, 'manager@wendle.example');
+      const head = page.locator('.tw-table thead').last();
+      await head.waitFor();
+      await someone.settled();
+      // A4 on its long side, less 12 mm on each.
+      const sheet = { width: 1032, height: 703 };
+      await page.setViewportSize(sheet);
+      await page.emulateMedia({ media: 'print' });
+      const found = await page.locator('.tw-table thead').evaluateAll((heads) =>
+        heads.map((each) => ({
+          height: each.getBoundingClientRect().height,
+          names: each.textContent,
+          boxes: [...each.querySelectorAll('button')].map((button) => getComputedStyle(button).display),
+          stuck: [...each.querySelectorAll('th')].map((cell) => getComputedStyle(cell).position),
+        })),
+      );
+      expect(found.length).toBeGreaterThan(0);
+      for (const { height, names, boxes, stuck } of found) {
+        expect(names).toMatch(/\w/);
+        expect(height).toBeLessThan(sheet.height / 4);
+        expect(new Set(boxes)).toEqual(new Set(boxes.length > 0 ? ['contents'] : []));
+        expect(new Set(stuck)).toEqual(new Set(['static']));
+      }
+    },
+  );
+
   it.each([
     ['wide', { width: 1440 }],
     ['on a phone, in the dark', { width: 360, dark: true }],
