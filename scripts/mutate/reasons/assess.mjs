@@ -48,6 +48,12 @@ export default [
     reason: 'an effect that stops no capability names none, so that the comparison after it says the same',
   },
   {
+    file: 'assess/assess.ts',
+    code: 'ends === undefined',
+    replacement: 'false',
+    reason: 'asked at no moment nothing has ended, so that nothing is told of it either',
+  },
+  {
     file: 'assess/release.ts',
     code: "each.stops === 'capability'",
     replacement: 'true',

@@ -6,6 +6,7 @@ import { civilDateOf, dayNumber } from './instant.js';
 describe('cycles', () => {
   test('are total from 1990 to 2060 and refuse the days beside', () => {
     expect(databaseCycle('1990-01-01')).toEqual({ id: '8913', effective: '1989-12-14', next: '1990-01-11' });
+    expect(databaseCycle('2005-06-01').id).toMatch(/^05\d\d$/);
     expect(databaseCycle('2060-12-31').id).toMatch(/^60/);
     for (const date of ['1989-12-31', '2061-01-01']) expect(() => databaseCycle(date)).toThrow(TimeError);
     expect(databaseCycleAt('1990-01-01T00:00Z').id).toBe('8913');

@@ -7,6 +7,7 @@ import { rowOf, zoneIn } from './zone-table.js';
 
 export { zoneDataVersion };
 
+/** By their rows. */
 const read = new Map<string, Zone>();
 
 /** Every zone the library knows, sorted: the IANA names, present and older forms. */
@@ -77,8 +78,6 @@ function countUpTo(changes: readonly number[], minutes: number): number {
 }
 
 function zoneOf(name: string): Zone {
-  const known = read.get(name);
-  if (known) return known;
   const row = rowOf.get(name);
   if (row === undefined) {
     throw new TimeError(
@@ -86,7 +85,7 @@ function zoneOf(name: string): Zone {
       `"${String(name)}" is no zone this library knows. Use a name such as America/Denver or UTC.`,
     );
   }
-  const zone = zoneIn(row);
-  read.set(name, zone);
+  const zone = read.get(row) ?? zoneIn(row);
+  read.set(row, zone);
   return zone;
 }
