@@ -20,6 +20,7 @@ const core = {
 };
 core.assess = seen(...Object.keys(core));
 core.horizon = seen(...Object.keys(core));
+core.words = seen(...Object.keys(core));
 core['way-back'] = seen(...Object.keys(core));
 
 const corePath = 'libs/rules/src/';

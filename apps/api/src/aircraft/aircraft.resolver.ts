@@ -1,4 +1,5 @@
 import { Inject } from '@nestjs/common';
+import { installedNames } from '@tallywing/rules';
 import { Args, Context, Mutation, Parent, Query, ResolveField, Resolver } from '@nestjs/graphql';
 import { AppError } from '../common/errors.js';
 import { instantOf } from '../common/clock.js';
@@ -7,7 +8,6 @@ import type { AircraftRow } from './aircraft.data.js';
 import { dossierOf } from './aircraft.data.js';
 import { AircraftService } from './aircraft.service.js';
 import { readChangeInput } from './change-inputs.js';
-import { installedNames } from './names.js';
 import { RecordService } from './record.service.js';
 
 interface CommitInput {

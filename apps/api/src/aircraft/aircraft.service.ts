@@ -1,4 +1,14 @@
-import { assess, explainResult, findOut, horizon, labourOf, timeline, wayBack } from '@tallywing/rules';
+import {
+  assess,
+  codeWords,
+  explainResult,
+  findOut,
+  horizon,
+  labourOf,
+  messageOf,
+  timeline,
+  wayBack,
+} from '@tallywing/rules';
 import type { Catalogue, Dossier } from '@tallywing/rules';
 import type { Clock } from '../common/clock.js';
 import { instantOf } from '../common/clock.js';
@@ -16,7 +26,7 @@ import { AircraftData, dossierOf, typeIdsOf } from './aircraft.data.js';
 import type { AircraftRow } from './aircraft.data.js';
 import { stampOf } from './stamp.js';
 import type { Profile } from './stamp.js';
-import { ruleOf, splitKey, subjectName, wordsOf } from './words.js';
+import { ruleOf, splitKey, subjectName, wordsIn } from './words.js';
 
 /** So that one question does not hold up the others: a few hundred states take about a second. */
 const SEARCH = { states: 800, paths: 3 } as const;
@@ -128,7 +138,7 @@ export class AircraftService {
       topic: rule.topic,
       subject: result.subject,
       outcome: result.outcome,
-      text: wordsOf(result.ruleId, result.messageId, result.data),
+      text: messageOf(result, wordsIn(dossier)),
       asks: rule.asks,
       clause: explained,
       changesAt: result.changesAt ?? null,
@@ -226,6 +236,7 @@ function named(profiles: readonly Profile[], id: string): Profile {
 /** Words of results at the instants asked for; each instant is judged once. */
 function wordsAt(dossier: Dossier, catalogue: Catalogue, profile: Profile) {
   const made = new Map<string, ReturnType<typeof assess>['results']>();
+  const words = wordsIn(dossier);
   return (instant: string, key: string) => {
     const results = made.get(instant) ?? assess(dossier, catalogue, { instant }, profile.conditions).results;
     made.set(instant, results);
@@ -235,7 +246,7 @@ function wordsAt(dossier: Dossier, catalogue: Catalogue, profile: Profile) {
       key,
       ruleId,
       subject,
-      text: result ? wordsOf(ruleId, result.messageId, result.data) : ruleId,
+      text: result ? messageOf(result, words) : codeWords(ruleId),
       effect: null,
     };
   };

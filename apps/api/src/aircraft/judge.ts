@@ -1,11 +1,20 @@
 import { gzipSync } from 'node:zlib';
-import { assess, databaseCycle, dueItemsOf, findingsOf, horizon, inShort } from '@tallywing/rules';
-import type { Assessment, Catalogue, Dossier, Finding, Outcome, Ready, Window } from '@tallywing/rules';
+import {
+  assess,
+  databaseCycle,
+  dueItemsOf,
+  findingsOf,
+  horizon,
+  inShort,
+  installedNames,
+  messageOf,
+} from '@tallywing/rules';
+import type { Assessment, Catalogue, Dossier, Finding, Names, Outcome, Ready, Window } from '@tallywing/rules';
 import { canonical, textHash } from '../common/canonical.js';
 import { instantOf } from '../common/clock.js';
 import { stampOf } from './stamp.js';
 import type { Profile, Stamp } from './stamp.js';
-import { subjectName, wordsOf } from './words.js';
+import { named, subjectName, wordsIn } from './words.js';
 
 /** How far ahead verdicts are stored, in months; a worker rolls them forward long before they end. */
 const MONTHS_AHEAD = 18;
@@ -51,11 +60,12 @@ export function judge(dossier: Dossier, catalogue: Catalogue, profiles: readonly
     profile,
     windows: horizon(dossier, catalogue, from, windowsTo, profile.conditions).windows,
   }));
+  const names = installedNames(dossier.configuration);
   return {
     stamp: stampOf(profiles, catalogue.policies ?? []),
     windowsTo,
     windows: byProfile.flatMap(({ profile, windows }) => windows.map((each) => windowRow(profile.id, each, windows))),
-    findings: found.map((each) => findingRow(each, subjectName(dossier, each.subject))),
+    findings: found.map((each) => findingRow(each, subjectName(dossier, each.subject), names)),
     dueItems: dueItemsOf(dossier, catalogue).map((each) => ({
       rule_id: each.ruleId,
       subject: each.subject,
@@ -138,6 +148,7 @@ function shownAt(
   instant: string,
 ): Judgement['shown'] {
   const moment = { instant, to: instant, hoursAhead: 0 };
+  const words = wordsIn(dossier);
   const { of, results, operations } = assess(dossier, catalogue, moment, byProfile[0]?.profile.conditions);
   const shown: Shown = {
     of,
@@ -145,7 +156,7 @@ function shownAt(
     verdicts: byProfile.map(({ profile, windows }) => ({ profile, verdict: windowAt(windows, instant) ?? null })),
     findings: open.map((each) => ({
       ...each,
-      text: wordsOf(each.ruleId, each.messageId, each.data),
+      text: messageOf(each, words),
       subjectName: subjectName(dossier, each.subject),
     })),
     capabilities: inShort(dossier, catalogue, instant, []).capabilities,
@@ -199,7 +210,7 @@ function least<T extends string | number>(values: readonly T[]): T | null {
   return values.reduce<T | null>((lowest, each) => (lowest === null || each < lowest ? each : lowest), null);
 }
 
-function findingRow(finding: Finding, name: string): Row {
+function findingRow(finding: Finding, name: string, names: Names): Row {
   return {
     rule_id: finding.ruleId,
     subject: finding.subject,
@@ -210,7 +221,7 @@ function findingRow(finding: Finding, name: string): Row {
     up_to: finding.upTo,
     outcome: finding.outcome,
     message_id: finding.messageId,
-    data: finding.data,
+    data: named(finding.data, names),
     effect: finding.effect,
     capabilities: finding.capabilities,
     topic: finding.topic,

@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import { inShort, policyAt } from '@tallywing/rules';
+import { inShort, messageOf, policyAt } from '@tallywing/rules';
 import type { Catalogue, Dossier } from '@tallywing/rules';
 import type { Clock } from '../common/clock.js';
 import { instantOf } from '../common/clock.js';
@@ -12,7 +12,7 @@ import type { AircraftRow } from './aircraft.data.js';
 import { checkedReason } from './holds.service.js';
 import type { RecordService } from './record.service.js';
 import type { Profile } from './stamp.js';
-import { splitKey, wordsOf } from './words.js';
+import { splitKey, wordsIn } from './words.js';
 
 const LONGEST_DAYS = 366;
 const DAY = 86_400_000;
@@ -137,9 +137,11 @@ function wantedOf(dossier: Dossier, catalogue: Catalogue, profiles: readonly Pro
     profiles.map(({ conditions }) => conditions),
   );
   const lost = new Set(open.map(({ key }) => key));
-  return open.flatMap(({ ruleId, messageId, outcome, data }) =>
-    ruleId === 'source-say-so' && outcome === 'cannot-tell' && !lost.has(String(data['result']))
-      ? [{ result: String(data['result']), status: String(data['status']), text: wordsOf(ruleId, messageId, data) }]
-      : [],
-  );
+  const words = wordsIn(dossier);
+  return open.flatMap((each) => {
+    const { ruleId, outcome, data } = each;
+    return ruleId === 'source-say-so' && outcome === 'cannot-tell' && !lost.has(String(data['result']))
+      ? [{ result: String(data['result']), status: String(data['status']), text: messageOf(each, words) }]
+      : [];
+  });
 }

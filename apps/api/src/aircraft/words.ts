@@ -1,6 +1,5 @@
-import { ruleBook } from '@tallywing/rules';
-import type { Dossier, RuleMeta } from '@tallywing/rules';
-import { fill } from './refusals.js';
+import { installedNames, ruleBook } from '@tallywing/rules';
+import type { Dossier, MessageWords, Names, RuleMeta } from '@tallywing/rules';
 
 export type Values = Readonly<Record<string, string | number | null>>;
 
@@ -10,12 +9,16 @@ export function ruleOf(ruleId: string): RuleMeta | undefined {
   return byId.get(ruleId);
 }
 
-/** A result in the words of its rule. Stored results of a rule that is no longer in force say so. */
-export function wordsOf(ruleId: string, messageId: string, data: Values): string {
-  const message = byId.get(ruleId)?.messages[messageId];
-  if (message === undefined) return `${ruleId}: ${messageId} (a rule no longer in force)`;
-  const text = fill(message, data);
-  return text.charAt(0).toUpperCase() + text.slice(1);
+/** How results of this aircraft are put into words: its own names, the time of its base. */
+export function wordsIn({ configuration }: Dossier): MessageWords {
+  return { zone: configuration.aircraft.base.zone, names: installedNames(configuration) };
+}
+
+/** The same data with names in place of ids, for those who read it without the aircraft's record. */
+export function named(data: Values, names: Names): Values {
+  return Object.fromEntries(
+    Object.entries(data).map(([key, value]) => [key, typeof value === 'string' ? (names[value] ?? value) : value]),
+  );
 }
 
 /** `ruleId|subject`, as the core writes it. */

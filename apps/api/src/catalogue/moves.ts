@@ -1,8 +1,8 @@
-import { admit, apply, differenceOf, inShort } from '@tallywing/rules';
-import type { Catalogue, Change, Dossier, EquipmentType, OpenResult } from '@tallywing/rules';
+import { admit, apply, differenceOf, inShort, messageOf } from '@tallywing/rules';
+import type { Catalogue, Change, Dossier, EquipmentType, MessageWords, OpenResult } from '@tallywing/rules';
 import { worded } from '../aircraft/refusals.js';
 import type { Profile } from '../aircraft/stamp.js';
-import { wordsOf } from '../aircraft/words.js';
+import { wordsIn } from '../aircraft/words.js';
 
 type Unit = Dossier['configuration']['units'][number];
 
@@ -40,6 +40,7 @@ export function moveOf(
     inShort(dossier, catalogue, instant, flights),
     inShort(moved, after, instant, flights),
   );
+  const words = wordsIn(moved);
   return {
     refused,
     verdicts: difference.flights.flatMap(({ flight, was, is }) => {
@@ -47,8 +48,8 @@ export function moveOf(
       return profile === undefined ? [] : [{ profile, was, is }];
     }),
     capabilities: difference.capabilities,
-    opened: difference.opened.map(findingOf),
-    closed: difference.closed.map(findingOf),
+    opened: difference.opened.map((each) => findingOf(each, words)),
+    closed: difference.closed.map((each) => findingOf(each, words)),
   };
 }
 
@@ -63,8 +64,9 @@ function moveChange(unit: Unit, to: EquipmentType): Change {
   };
 }
 
-function findingOf({ key, ruleId, outcome, messageId, data }: OpenResult) {
-  return { key, ruleId, outcome, text: wordsOf(ruleId, messageId, data) };
+function findingOf(each: OpenResult, words: MessageWords) {
+  const { key, ruleId, outcome } = each;
+  return { key, ruleId, outcome, text: messageOf(each, words) };
 }
 
 export function unitNode<Summary>(aircraft: Summary, { id, name, serial, typeId }: Unit) {

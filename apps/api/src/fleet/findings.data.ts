@@ -1,4 +1,5 @@
-import { splitKey, wordsOf } from '../aircraft/words.js';
+import { codeWords, messageOf } from '@tallywing/rules';
+import { splitKey } from '../aircraft/words.js';
 import type { Values } from '../aircraft/words.js';
 import { instantOf } from '../common/clock.js';
 import type { PageRequest } from '../common/connection.js';
@@ -7,7 +8,7 @@ import type { Connection } from '../database/database.js';
 import type { Actor } from '../identity/access.js';
 import { aircraftConditions } from './ask.js';
 import type { AircraftFilter, Moment } from './ask.js';
-import { summaryColumns, summaryJoins, summaryOf } from './summaries.js';
+import { summaryColumns, summaryJoins, summaryOf, wordsFor } from './summaries.js';
 import type { AircraftSummary, SummaryRow } from './summaries.js';
 
 export interface FindingFilter extends AircraftFilter {
@@ -165,11 +166,16 @@ export async function reasonsFor(
           message_id: string;
           data: Values;
           effect: string;
+          base_zone: string | null;
         }>(
-          `select distinct on (aircraft_id, rule_id, subject) aircraft_id, rule_id, subject, message_id, data, effect
-           from findings where organisation_id = $1 and aircraft_id = any($2) and rule_id || '|' || subject = any($3)
-           order by aircraft_id, rule_id, subject, (opens_at <= $4 and (closes_at is null or closes_at > $4)) desc,
-             abs(extract(epoch from opens_at - $4::timestamptz)), n`,
+          `select distinct on (f.aircraft_id, f.rule_id, f.subject) f.aircraft_id, f.rule_id, f.subject, f.message_id, f.data, f.effect,
+             b.zone as base_zone
+           from findings f
+           join aircraft a on a.organisation_id = f.organisation_id and a.id = f.aircraft_id
+           left join bases b on b.organisation_id = a.organisation_id and b.id = a.base_id
+           where f.organisation_id = $1 and f.aircraft_id = any($2) and f.rule_id || '|' || f.subject = any($3)
+           order by f.aircraft_id, f.rule_id, f.subject, (opens_at <= $4 and (closes_at is null or closes_at > $4)) desc,
+             abs(extract(epoch from opens_at - $4::timestamptz)), f.n`,
           [
             organisationId,
             [...new Set(wanted.map((each) => each.aircraftId))],
@@ -185,10 +191,14 @@ export async function reasonsFor(
       key,
       ruleId,
       subject,
-      text: row ? wordsOf(ruleId, row.message_id, row.data) : ruleId,
+      text: row ? textOf(row) : codeWords(ruleId),
       effect: row?.effect ?? null,
     };
   };
+}
+
+function textOf(row: Pick<FindingRow, 'rule_id' | 'message_id' | 'data' | 'base_zone'>): string {
+  return messageOf({ ruleId: row.rule_id, messageId: row.message_id, data: row.data }, wordsFor(row));
 }
 
 export function findingNode(row: FindingRow): FindingNode {
@@ -204,7 +214,7 @@ export function findingNode(row: FindingRow): FindingNode {
     capabilities: row.capabilities,
     messageId: row.message_id,
     data: row.data,
-    text: wordsOf(row.rule_id, row.message_id, row.data),
+    text: textOf(row),
     opensAt: instantOf(row.opens_at),
     closesAt: row.closes_at === null ? null : instantOf(row.closes_at),
     fromHours: row.above < 0 ? null : row.above / 100,

@@ -1,10 +1,11 @@
-import { splitKey, wordsOf } from '../aircraft/words.js';
+import { messageOf } from '@tallywing/rules';
+import { splitKey } from '../aircraft/words.js';
 import type { Values } from '../aircraft/words.js';
 import type { Profile } from '../aircraft/stamp.js';
 import { instantOf } from '../common/clock.js';
 import type { Connection } from '../database/database.js';
 import type { Actor } from '../identity/access.js';
-import { summaryColumns, summaryJoins, summaryOf } from './summaries.js';
+import { summaryColumns, summaryJoins, summaryOf, wordsFor } from './summaries.js';
 import type { SummaryRow } from './summaries.js';
 
 interface NoticeRow extends SummaryRow {
@@ -35,7 +36,7 @@ export function noticeNode(row: NoticeRow, profiles: readonly Profile[]) {
   const { at, kind, subject, body } = row;
   const common = { at: instantOf(at), aircraft: summaryOf(row) };
   if (kind === 'opened') {
-    const text = wordsOf(splitKey(subject).ruleId, body.messageId, body.data);
+    const text = messageOf({ ruleId: splitKey(subject).ruleId, ...body }, wordsFor(row));
     return { ...common, text, profile: null, was: null, is: null };
   }
   const profile = profiles.find((each) => each.id === subject);

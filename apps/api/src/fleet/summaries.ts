@@ -1,3 +1,5 @@
+import type { MessageWords } from '@tallywing/rules';
+
 /** Columns of an aircraft as lists show it; `a` is the aircraft. */
 export const summaryColumns = `a.id as aircraft_id, a.registration, a.make, a.model, a.operator_id, o.name as operator_name,
   a.base_id, b.name as base_name, b.zone as base_zone, a.revision, a.rules_version, a.zones_version, a.profiles_hash`;
@@ -29,6 +31,11 @@ export interface AircraftSummary {
   readonly model: string;
   readonly operator: { readonly id: string; readonly name: string } | null;
   readonly base: { readonly id: string; readonly name: string; readonly zone: string };
+}
+
+/** Rows of an aircraft hold names already. */
+export function wordsFor(row: Pick<SummaryRow, 'base_zone'>): MessageWords {
+  return { zone: row.base_zone ?? 'UTC', names: {} };
 }
 
 export function summaryOf(row: SummaryRow): AircraftSummary {

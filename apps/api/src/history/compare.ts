@@ -1,9 +1,9 @@
-import { assess, inShort, rulesVersion } from '@tallywing/rules';
+import { assess, inShort, messageOf, rulesVersion } from '@tallywing/rules';
 import type { Catalogue, Dossier, OpenResult, Outcome, Ready } from '@tallywing/rules';
 import { operationsIn } from '../aircraft/judge.js';
 import type { Shown } from '../aircraft/judge.js';
 import type { Profile } from '../aircraft/stamp.js';
-import { subjectName, wordsOf } from '../aircraft/words.js';
+import { subjectName, wordsIn } from '../aircraft/words.js';
 
 export interface OpenFinding {
   readonly key: string;
@@ -116,7 +116,7 @@ function inWords(
     subject,
     subjectName: subjectName(dossier, subject),
     outcome: outcome as OpenFinding['outcome'],
-    text: wordsOf(ruleId, each.messageId, each.data),
+    text: messageOf(each, wordsIn(dossier)),
   };
 }
 

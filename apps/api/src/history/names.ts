@@ -1,6 +1,6 @@
 import type { Dossier } from '@tallywing/rules';
-import { installedNames } from '../aircraft/names.js';
-import type { Names } from '../aircraft/names.js';
+import { installedNames } from '@tallywing/rules';
+import type { Names } from '@tallywing/rules';
 
 type Named = Readonly<Record<string, unknown>> & { readonly id: string };
 

@@ -1,12 +1,12 @@
 import { randomUUID } from 'node:crypto';
-import { apply, civilDateAt, holdOfJob, jobOfHold, openAtRelease } from '@tallywing/rules';
-import type { ChangeOf, Dossier, OpenAtRelease } from '@tallywing/rules';
+import { apply, civilDateAt, holdOfJob, jobOfHold, messageOf, openAtRelease } from '@tallywing/rules';
+import type { ChangeOf, Dossier, MessageWords, OpenAtRelease } from '@tallywing/rules';
 import { AircraftData, dossierOf, typeIdsOf } from '../aircraft/aircraft.data.js';
 import { readChangeInput } from '../aircraft/change-inputs.js';
 import { checkedReason } from '../aircraft/holds.service.js';
 import type { Act, RecordService } from '../aircraft/record.service.js';
 import { readChanges } from '../aircraft/recorder.js';
-import { wordsOf } from '../aircraft/words.js';
+import { wordsIn } from '../aircraft/words.js';
 import type { Clock } from '../common/clock.js';
 import { instantOf } from '../common/clock.js';
 import { AppError, badInput } from '../common/errors.js';
@@ -101,7 +101,7 @@ export class WorkService {
         const added = { kind: 'record.add', version: 1, record: entry } as const;
         const catalogue = await data.catalogueFor(typeIdsOf(dossier));
         const open = openAtRelease(apply(dossier, added), catalogue, instantOf(now), entry.id);
-        refuseOpen(open, new Set(current.open_at_start), new Set(seen), entry.id);
+        refuseOpen(open, new Set(current.open_at_start), new Set(seen), entry.id, wordsIn(dossier));
         const reason = `Released by ${entry.agency?.name ?? 'the entry'}: ${job.title}`;
         return [added, { kind: 'hold.lift', version: 1, holdId: current.hold_id, at: instantOf(now), reason }];
       },
@@ -125,7 +125,7 @@ export class WorkService {
       const before = new Set(job.open_at_start);
       return openAtRelease(dossier, catalogue, instantOf(this.clock.now())).map((each) => ({
         key: each.key,
-        text: wordsOf(each.ruleId, each.messageId, each.data),
+        text: messageOf(each, wordsIn(dossier)),
         outcome: each.outcome,
         stops: each.stops && !before.has(each.key),
       }));
@@ -200,6 +200,7 @@ function refuseOpen(
   before: ReadonlySet<string>,
   seen: ReadonlySet<string>,
   entryId: string,
+  words: MessageWords,
 ): void {
   const refusals = open.flatMap((each): Refusal[] => {
     const stops = each.stops && (!before.has(each.key) || each.subject === entryId);
@@ -209,7 +210,7 @@ function refuseOpen(
         change: null,
         code: stops ? 'open-at-release' : 'not-looked-at',
         field: stops ? 'entry' : 'seen',
-        message: wordsOf(each.ruleId, each.messageId, each.data),
+        message: messageOf(each, words),
         wayOut: stops ? 'Close it first, or stop the job without a release.' : 'Look at it; then release.',
       },
     ];

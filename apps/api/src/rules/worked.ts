@@ -1,8 +1,11 @@
 import { createRequire } from 'node:module';
+import { messageOf } from '@tallywing/rules';
 import type { RuleMeta, Worked } from '@tallywing/rules';
-import { wordsOf } from '../aircraft/words.js';
 
 const load = createRequire(import.meta.url);
+
+/** Cases name their things by ids and tell moments in UTC. */
+const asTheyAre = { zone: 'UTC', names: {} };
 
 /** What the cases of a rule's own test show, as the rule library ships it, in words. */
 export function workedOf(rule: RuleMeta) {
@@ -14,7 +17,7 @@ export function workedOf(rule: RuleMeta) {
     cases: cases.map(({ name, outcome, message, data }) => ({
       name,
       outcome: outcome === 'none' ? null : outcome,
-      text: message === null ? null : wordsOf(rule.id, message, data),
+      text: message === null ? null : messageOf({ ruleId: rule.id, messageId: message, data }, asTheyAre),
     })),
   };
 }

@@ -1,7 +1,7 @@
+import { dateWords } from '@tallywing/rules';
 import { useQuery } from '@apollo/client/react';
 import { graphql, type ResultOf } from '../graphql.js';
 import { certificateWords, codeOf } from '../trade/certificates.js';
-import { dateWords } from '../ui/words.js';
 import { Field } from '../ui/field.js';
 
 export const WorkChoicesQuery = graphql(`

@@ -1,9 +1,9 @@
+import { idWords } from '@tallywing/rules';
 import { useApolloClient, useMutation } from '@apollo/client/react';
 import { Suspense, useEffect, useRef } from 'react';
 import { Link, NavLink, Outlet, useLocation } from 'react-router';
 import { graphql } from '../graphql.js';
 import { Empty, Loading } from '../ui/states.js';
-import { idWords } from '../ui/words.js';
 import { JudgingStrip } from './judging-strip.js';
 import { LiveStrip } from './live/live-strip.js';
 import { isFor, screensFor } from './screens.js';

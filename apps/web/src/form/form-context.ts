@@ -1,5 +1,5 @@
+import { codeWords } from '@tallywing/rules';
 import { createContext, useContext, type ReactNode } from 'react';
-import { codeWords } from '../trade/words.js';
 import { labelOf } from './labels.js';
 
 /** One of a list to choose from. */

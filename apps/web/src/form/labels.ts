@@ -1,4 +1,4 @@
-import { codeWords } from '../trade/words.js';
+import { codeWords } from '@tallywing/rules';
 
 /** Labels where the field's own name does not say it. Keys: the last two names of the path, or the last. */
 const labels: Readonly<Record<string, string>> = {

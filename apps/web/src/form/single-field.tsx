@@ -1,7 +1,6 @@
 import { useId } from 'react';
-import { localTimeAt } from '@tallywing/rules';
+import { localTimeAt, recordKindWords } from '@tallywing/rules';
 import { instantAt } from '../trade/time.js';
-import { recordKindWords } from '../trade/words.js';
 import { Field } from '../ui/field.js';
 import type { FieldViewProps } from './field-view.js';
 import { codeOption, labelIn, useForm, type Option } from './form-context.js';

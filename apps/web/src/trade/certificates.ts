@@ -1,6 +1,5 @@
-import { agencyKind, rating, type Agency } from '@tallywing/rules';
+import { type Agency, agencyKind, codeWords, rating } from '@tallywing/rules';
 import type { graphql } from '../graphql.js';
-import { codeWords } from './words.js';
 
 /** As GraphQL spells the rule library's words. */
 export type KindName = ReturnType<typeof graphql.scalar<'AgencyKind'>>;

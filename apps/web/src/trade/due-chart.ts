@@ -1,6 +1,6 @@
+import { codeWords, dateWords } from '@tallywing/rules';
 import type { ChartData, ChartRow } from '../ui/chart-data.js';
-import { countWords, dateWords } from '../ui/words.js';
-import { codeWords } from './words.js';
+import { countWords } from '../ui/words.js';
 
 export interface DueWeekLike {
   readonly week: string;

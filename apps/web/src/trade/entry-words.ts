@@ -1,7 +1,15 @@
-import { equipmentItem, type Change, type ChangeKind, type ChangeOf } from '@tallywing/rules';
-import { countWords, dateTimeWords, dateWords, hoursWords, listWords } from '../ui/words.js';
-import { lowerFirst } from './messages.js';
-import { codeWords, recordKindWords } from './words.js';
+import {
+  type Change,
+  type ChangeKind,
+  type ChangeOf,
+  codeWords,
+  dateTimeWords,
+  dateWords,
+  equipmentItem,
+  lowerFirst,
+  recordKindWords,
+} from '@tallywing/rules';
+import { countWords, hoursWords, listWords } from '../ui/words.js';
 
 /** An entry as it was recorded, with the names of what it speaks of by id. */
 export interface EntryFacts {

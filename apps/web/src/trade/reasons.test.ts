@@ -1,7 +1,6 @@
-import { blankDossier, type Dossier, type Explained, type Leaf } from '@tallywing/rules';
+import { blankDossier, codeWords, type Dossier, type Explained, type Leaf } from '@tallywing/rules';
 import { expect, test } from 'vitest';
 import { evidenceNames, reasonOf, type ReasonContext } from './reasons.js';
-import { codeWords } from './words.js';
 
 const blank = blankDossier('a');
 const dossier: Dossier = {

@@ -1,8 +1,6 @@
-import { jobOfHold } from '@tallywing/rules';
-import { lowerFirst } from './messages.js';
+import { codeWords, jobOfHold, lowerFirst, recordKindWords } from '@tallywing/rules';
 import { factWords } from './facts.js';
 import type { Names } from './units.js';
-import { codeWords, recordKindWords } from './words.js';
 
 /** What each change of the closed list is called when it is advice. */
 const doing: Readonly<Record<string, string>> = {

@@ -1,6 +1,6 @@
-import { localTimeAt } from '@tallywing/rules';
+import { localTimeAt, whenWords } from '@tallywing/rules';
 import { expect, test } from 'vitest';
-import { instantAt, untilWords, whenWords } from './time.js';
+import { instantAt, untilWords } from './time.js';
 
 test('a local time and its instant are the same moment, in summer and winter', () => {
   for (const local of ['2026-01-15T08:00', '2026-07-15T08:00', '2026-03-08T12:00', '2026-11-01T12:00']) {

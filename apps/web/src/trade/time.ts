@@ -1,5 +1,4 @@
-import { localTimeAt } from '@tallywing/rules';
-import { dateTimeWords, dateWords } from '../ui/words.js';
+import { dateTimeWords, dateWords, localTimeAt, whenWords } from '@tallywing/rules';
 
 /** UTC now, to the minute. The one clock of the board; everything below takes moments as arguments. */
 export function clockNow(): string {
@@ -26,11 +25,6 @@ function offsetAt(at: number, zone: string): number {
 
 function text(at: number): string {
   return `${new Date(at).toISOString().slice(0, 16)}Z`;
-}
-
-/** An instant as calendar and clock at the base show it, in words. The start of a day is that day. */
-export function whenWords(instant: string, zone: string): string {
-  return dateTimeWords(localTimeAt(instant, zone)).replace(/ 00:00$/, '');
 }
 
 /**

@@ -1,4 +1,4 @@
-import { codeWords } from './words.js';
+import { codeWords } from '@tallywing/rules';
 
 /** Topics of the rules as the API writes them. */
 export const topicCodes = [

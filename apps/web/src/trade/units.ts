@@ -1,6 +1,5 @@
+import { codeWords, lowerFirst } from '@tallywing/rules';
 import type { Dossier } from '@tallywing/rules';
-import { lowerFirst } from './messages.js';
-import { codeWords } from './words.js';
 
 /** What the things of an aircraft are called, by short name. */
 export type Names = Readonly<Record<string, string>>;

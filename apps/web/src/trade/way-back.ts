@@ -1,9 +1,9 @@
+import { codeWords, lowerFirst, recordKindWords } from '@tallywing/rules';
 import type { Job } from '@tallywing/rules';
 import { listWords } from '../ui/words.js';
-import { lowerFirst } from './messages.js';
 import { factWords } from './facts.js';
 import type { Names } from './units.js';
-import { codeWords, recordKindWords, subjectWords } from './words.js';
+import { subjectWords } from './words.js';
 
 /** What each job that is no entry is called. */
 const jobs: Partial<Record<Job, string>> = {

@@ -1,77 +1,4 @@
-import { idWords } from '../ui/words.js';
-
-/** The trade's words for the codes of the rule library. A code without an entry is shown as plain words of itself. */
-
-const capabilities: Readonly<Record<string, string>> = {
-  fly: 'Fly at all',
-  night: 'Fly at night',
-  hire: 'Fly for hire or instruction',
-  'ifr-aircraft': 'Aircraft fit for IFR',
-  'two-way-radio': 'Two-way radio',
-  'nav-vor': 'Navigate by VOR',
-  'nav-gnss': 'Navigate by GNSS',
-  'altitude-reporting': 'Report altitude',
-  'ads-b-out': 'ADS-B Out',
-  'approach-vor': 'VOR approach',
-  'approach-loc': 'Localizer approach',
-  'approach-ils': 'ILS approach',
-  'approach-lnav': 'LNAV approach',
-  'approach-lp': 'LP approach',
-  'approach-lnav-vnav': 'LNAV/VNAV approach',
-  'approach-lpv': 'LPV approach',
-};
-
-export function capabilityWords(code: string): string {
-  return capabilities[code] ?? codeWords(code);
-}
-
-/** Initials that stay capitals whatever the code's spelling. */
-const capitals = new Map(
-  [
-    'ELT',
-    'VOR',
-    'ILS',
-    'LOC',
-    'GS',
-    'GNSS',
-    'LNAV',
-    'VNAV',
-    'LPV',
-    'LP',
-    'VFR',
-    'IFR',
-    'VHF',
-    'TSO',
-    'STC',
-    'MEL',
-    'UAT',
-    'SBAS',
-    'RS',
-    'ARINC',
-    'DME',
-  ].map((word) => [word.toLowerCase(), word]),
-);
-
-/** 'elt-inspection' to 'ELT inspection'. */
-export function codeWords(code: string): string {
-  return idWords(code)
-    .replace(/\bads b\b/gi, 'ADS-B')
-    .split(' ')
-    .map((word) => capitals.get(word.toLowerCase()) ?? word)
-    .join(' ');
-}
-
-const recordKinds: Readonly<Record<string, string>> = {
-  'hundred-hour-inspection': '100-hour inspection',
-  'progressive-complete': 'Progressive inspection, complete',
-  'own-item': 'Own recurring item',
-  'ads-b-report': 'ADS-B performance report',
-  'release-entry': 'Entry of release',
-};
-
-export function recordKindWords(code: string): string {
-  return recordKinds[code] ?? codeWords(code);
-}
+import { capabilityWords, codeWords, isCapability, recordKindWords } from '@tallywing/rules';
 
 const effects: Readonly<Record<string, string>> = {
   'stops-aircraft': 'Stops the aircraft',
@@ -115,7 +42,7 @@ export function dueWords(item: {
 
 function nameOrCode(text: string): string {
   if (!/^[a-z][a-z0-9-]*$/.test(text)) return text;
-  return capabilities[text] ?? recordKindWords(text);
+  return isCapability(text) ? capabilityWords(text) : recordKindWords(text);
 }
 
 /** Beside hours that are left: the reading they are counted from is too old to be relied on. */

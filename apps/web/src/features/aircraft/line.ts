@@ -1,6 +1,6 @@
+import { dateWords } from '@tallywing/rules';
 import { statusOfAnswer } from '../../trade/verdict.js';
 import { statusWords, type Status } from '../../ui/status-words.js';
-import { dateWords } from '../../ui/words.js';
 import type { LineAnswer } from './query.js';
 
 /** One stretch of the line: from and to as shares of its length, 0 to 1. */

@@ -1,3 +1,4 @@
+import { codeWords, whenWords } from '@tallywing/rules';
 import { useQuery } from '@apollo/client/react';
 import type { Dossier } from '@tallywing/rules';
 import type { ReactNode } from 'react';
@@ -6,8 +7,7 @@ import { problemOf } from '../../app/problem.js';
 import { useSession } from '../../app/session.js';
 import { factWords } from '../../trade/facts.js';
 import type { Names } from '../../trade/units.js';
-import { codeWords } from '../../trade/words.js';
-import { instantAt, untilWords, whenWords } from '../../trade/time.js';
+import { instantAt, untilWords } from '../../trade/time.js';
 import { Button } from '../../ui/button.js';
 import { Caution } from '../../ui/caution.js';
 import { Empty, Loading, Trouble } from '../../ui/states.js';

@@ -1,5 +1,5 @@
+import { codeWords } from '@tallywing/rules';
 import { valueAt } from '../../form/tree.js';
-import { codeWords } from '../../trade/words.js';
 import type { Entry } from './entry.js';
 
 /** Labels of the entry's fields; rows are counted, and what a limitation's lists mean depends on its kind. */

@@ -1,7 +1,6 @@
-import { entryTexts, readEntry } from '@tallywing/rules';
+import { codeWords, entryTexts, readEntry } from '@tallywing/rules';
 import { problemWords, type FieldProblem } from '../../form/problems.js';
 import { valueAt } from '../../form/tree.js';
-import { codeWords } from '../../trade/words.js';
 import { sections, type Entry } from './entry.js';
 
 /** What the core finds wrong with the entry, in words; the same check as on the server. */

@@ -1,10 +1,9 @@
 import { useQuery } from '@apollo/client/react';
-import { functionCode } from '@tallywing/rules';
+import { codeWords, functionCode } from '@tallywing/rules';
 import { Link } from 'react-router';
 import { ListBody } from '../../app/list-body.js';
 import { useSession } from '../../app/session.js';
 import { useParamsState } from '../../app/use-params-state.js';
-import { codeWords } from '../../trade/words.js';
 import { Field } from '../../ui/field.js';
 import { FilterBar, Pick } from '../../ui/filter-bar.js';
 import { DataTable, type Column } from '../../ui/table.js';

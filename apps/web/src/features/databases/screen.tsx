@@ -1,12 +1,11 @@
 import { useQuery } from '@apollo/client/react';
-import { databaseCycleAt } from '@tallywing/rules';
+import { codeWords, databaseCycleAt, whenWords } from '@tallywing/rules';
 import { Link } from 'react-router';
 import { useHouse, zoneOf } from '../../app/house.js';
 import { ListBody } from '../../app/list-body.js';
 import { useParamsState } from '../../app/use-params-state.js';
 import { graphql, type ResultOf } from '../../graphql.js';
-import { clockNow, instantAt, whenWords } from '../../trade/time.js';
-import { codeWords } from '../../trade/words.js';
+import { clockNow, instantAt } from '../../trade/time.js';
 import { Button } from '../../ui/button.js';
 import { Caution } from '../../ui/caution.js';
 import { DateTimeField } from '../../ui/date-time-field.js';

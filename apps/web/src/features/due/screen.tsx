@@ -1,3 +1,4 @@
+import { dateWords, whenWords } from '@tallywing/rules';
 import { useQuery } from '@apollo/client/react';
 import { Link } from 'react-router';
 import { ListBody } from '../../app/list-body.js';
@@ -6,13 +7,13 @@ import { useParamsState } from '../../app/use-params-state.js';
 import { graphql, type ResultOf } from '../../graphql.js';
 import { dueByWeekChart, mondayOf } from '../../trade/due-chart.js';
 import { topicOf, topicOptions } from '../../trade/topics.js';
-import { clockNow, whenWords } from '../../trade/time.js';
+import { clockNow } from '../../trade/time.js';
 import { dueWords, effectWords, oldReadingWords } from '../../trade/words.js';
 import { Caution } from '../../ui/caution.js';
 import { Chart } from '../../ui/chart.js';
 import { FilterBar, Pick } from '../../ui/filter-bar.js';
 import { DataTable, type Column } from '../../ui/table.js';
-import { countWords, dateWords } from '../../ui/words.js';
+import { countWords } from '../../ui/words.js';
 
 const DueAheadQuery = graphql(`
   query DueAhead($filter: DueFilter, $after: String) {

@@ -1,3 +1,4 @@
+import { codeWords, whenWords } from '@tallywing/rules';
 import { useQuery } from '@apollo/client/react';
 import { Link } from 'react-router';
 import { ListBody } from '../../app/list-body.js';
@@ -5,13 +6,12 @@ import { useHouse } from '../../app/house.js';
 import { useParamsState } from '../../app/use-params-state.js';
 import { graphql, type ResultOf } from '../../graphql.js';
 import { topicOf, topicOptions } from '../../trade/topics.js';
-import { whenWords } from '../../trade/time.js';
-import { codeWords, effectWords, subjectWords } from '../../trade/words.js';
+import { effectWords, subjectWords } from '../../trade/words.js';
 import { Caution } from '../../ui/caution.js';
 import { FilterBar, Pick } from '../../ui/filter-bar.js';
 import { StatusMark } from '../../ui/status-mark.js';
 import { DataTable, type Column } from '../../ui/table.js';
-import { countWords, listWords, withDates } from '../../ui/words.js';
+import { countWords, listWords } from '../../ui/words.js';
 
 const FindingsQuery = graphql(`
   query Findings($filter: FindingFilter, $after: String) {
@@ -163,7 +163,7 @@ const columns: readonly Column<Finding>[] = [
       <StatusMark status={finding.outcome === 'NOT_MET' ? 'no' : 'cannot-tell'} word={codeWords(finding.outcome)} />
     ),
   },
-  { key: 'text', head: 'Finding', cell: (finding) => withDates(finding.text) },
+  { key: 'text', head: 'Finding', cell: (finding) => finding.text },
   { key: 'subject', head: 'Of', sort: subjectWords, cell: subjectWords },
   { key: 'topic', head: 'Topic', sort: (finding) => finding.topic, cell: (finding) => codeWords(finding.topic) },
   {

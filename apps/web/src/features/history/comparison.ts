@@ -1,5 +1,5 @@
-import { subjectWords, capabilityWords, codeWords } from '../../trade/words.js';
-import { withDates } from '../../ui/words.js';
+import { capabilityWords, codeWords } from '@tallywing/rules';
+import { subjectWords } from '../../trade/words.js';
 import { answerWords } from './entry-view.js';
 import type { ShownAnswer } from './query.js';
 
@@ -55,7 +55,7 @@ export function notKeptWords({ operationsDiffer, capabilitiesDiffer }: ShownAnsw
 }
 
 export function findingText({ outcome, text }: Pick<Finding, 'outcome' | 'text'>): string {
-  const said = withDates(text);
+  const said = text;
   return outcome === 'CANNOT_TELL' ? `cannot tell: ${said}` : said;
 }
 

@@ -1,8 +1,7 @@
+import { codeWords, dateWords, lowerFirst, recordKindWords } from '@tallywing/rules';
 import { labelOf } from '../../form/labels.js';
-import { lowerFirst } from '../../trade/messages.js';
 import { sayer, recordWords } from '../../trade/entry-words.js';
-import { codeWords, recordKindWords } from '../../trade/words.js';
-import { countWords, dateWords, hoursWords } from '../../ui/words.js';
+import { countWords, hoursWords } from '../../ui/words.js';
 
 export interface Difference {
   readonly place: string;

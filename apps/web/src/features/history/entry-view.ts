@@ -1,6 +1,7 @@
+import { dateWords } from '@tallywing/rules';
 import { certificateWords } from '../../trade/certificates.js';
 import { namedIn } from '../../trade/entry-words.js';
-import { dateWords, listWords } from '../../ui/words.js';
+import { listWords } from '../../ui/words.js';
 import type { EntryAnswer } from './query.js';
 
 type Effect = NonNullable<EntryAnswer['effect']>;

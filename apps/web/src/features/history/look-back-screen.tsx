@@ -1,3 +1,4 @@
+import { whenWords } from '@tallywing/rules';
 import { useQuery } from '@apollo/client/react';
 import type { Dossier } from '@tallywing/rules';
 import type { ReactNode } from 'react';
@@ -5,7 +6,7 @@ import { Link, useParams } from 'react-router';
 import { problemOf } from '../../app/problem.js';
 import { useSession } from '../../app/session.js';
 import { useParamsState } from '../../app/use-params-state.js';
-import { instantAt, whenWords } from '../../trade/time.js';
+import { instantAt } from '../../trade/time.js';
 import { Button } from '../../ui/button.js';
 import { Caution } from '../../ui/caution.js';
 import { Empty, Loading, Trouble } from '../../ui/states.js';

@@ -1,10 +1,10 @@
+import { whenWords } from '@tallywing/rules';
 import { useQuery } from '@apollo/client/react';
 import { useEffect } from 'react';
 import { Link, useLocation, useParams, useSearchParams } from 'react-router';
 import { ListBody } from '../../app/list-body.js';
 import { problemOf } from '../../app/problem.js';
 import { useSession } from '../../app/session.js';
-import { whenWords } from '../../trade/time.js';
 import { Button } from '../../ui/button.js';
 import { Caution } from '../../ui/caution.js';
 import { Empty, Loading, Trouble } from '../../ui/states.js';

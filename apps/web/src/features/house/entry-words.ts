@@ -1,5 +1,5 @@
-import { codeWords } from '../../trade/words.js';
-import { dateWords, idWords, listWords } from '../../ui/words.js';
+import { codeWords, dateWords, idWords } from '@tallywing/rules';
+import { listWords } from '../../ui/words.js';
 
 /** One thing that somebody did; without a subject where that goes without saying. */
 interface Deed {

@@ -1,5 +1,4 @@
-import { doubtedStatuses } from '@tallywing/rules';
-import { codeWords } from '../../trade/words.js';
+import { codeWords, doubtedStatuses } from '@tallywing/rules';
 import { sourceStatusWords } from '../../ui/source.js';
 import type { HousePolicy } from './query.js';
 

@@ -1,6 +1,6 @@
+import { codeWords } from '@tallywing/rules';
 import { sourceStatusWords, type SourceStatusName } from '../../ui/source.js';
 import { countWords, listWords } from '../../ui/words.js';
-import { codeWords } from '../../trade/words.js';
 import type { HousePolicy } from './query.js';
 
 type Version = HousePolicy['versions'][number];

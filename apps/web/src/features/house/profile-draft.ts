@@ -1,6 +1,5 @@
-import { airspaces, approaches, errands, purposes, type FlightConditions } from '@tallywing/rules';
+import { airspaces, approaches, codeWords, errands, type FlightConditions, purposes } from '@tallywing/rules';
 import type { VariablesOf } from '../../graphql.js';
-import { codeWords } from '../../trade/words.js';
 import { listWords } from '../../ui/words.js';
 import type { AddFlightProfileMutation, Profile } from './query.js';
 

@@ -1,7 +1,4 @@
-import type { Catalogue, Dossier } from '@tallywing/rules';
 import { useMemo, useState } from 'react';
-import { messageOf } from '../../trade/messages.js';
-import { whenWords } from '../../trade/time.js';
 import { Button } from '../../ui/button.js';
 import { AddStep } from './components/add-step.js';
 import { EffectPanel } from './components/effect-panel.js';
@@ -13,7 +10,7 @@ import { effectOf, judgeAll, stillOwed, type PlanEffect, type Profile } from '..
 import { subjectName } from './options.js';
 import { valueAt } from '../../form/tree.js';
 import { entryFor, newStep } from './follow.js';
-import { openJoins, type Join } from '@tallywing/rules';
+import { type Catalogue, type Dossier, installedNames, type Join, messageOf, openJoins } from '@tallywing/rules';
 import type { Start } from './kinds.js';
 import { planOf, type Plan, type Step } from './plan.js';
 import { useSettled } from './use-settled.js';
@@ -47,11 +44,7 @@ export function Desk(props: DeskProps) {
     () => effectOf(standing, after === dossier ? standing : judgeAll(after, catalogue, profiles, now), profiles),
     [standing, after, dossier, catalogue, profiles, now],
   );
-  const words = {
-    when: (instant: string) => whenWords(instant, zone),
-    name: (id: string) =>
-      [...after.configuration.units, ...after.configuration.staticSystems].find((each) => each.id === id)?.name,
-  };
+  const words = { zone, names: installedNames(after.configuration) };
   const start: Start = { dossier: plan.after, catalogue, today, now, workedAt: latestWork(steps), by };
 
   const add = (kind: string, preset?: Readonly<Record<string, unknown>>) => {

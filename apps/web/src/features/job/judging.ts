@@ -1,16 +1,16 @@
 import {
+  codeWords,
   judgeAltimeterTest,
   judgeBonding,
   judgeCompass,
   judgeCorrespondence,
+  type JudgedPoint,
+  type JudgedReadings,
   judgeInterference,
   judgeStaticLeak,
   judgeTransponderTest,
   judgeVorCheck,
-  type JudgedPoint,
-  type JudgedReadings,
 } from '@tallywing/rules';
-import { codeWords } from '../../trade/words.js';
 import type { Spec } from '../../form/spec.js';
 import { valueAt } from '../../form/tree.js';
 import { readingsOf, specFor } from './follow.js';

@@ -1,6 +1,5 @@
 import type { Catalogue, Dossier } from '@tallywing/rules';
-import { touchedBy } from '@tallywing/rules';
-import { codeWords } from '../../trade/words.js';
+import { codeWords, touchedBy } from '@tallywing/rules';
 
 /** What a person can record, in the order of the bench. */
 export interface KindForm {

@@ -1,7 +1,6 @@
+import { dateWords, recordKindWords } from '@tallywing/rules';
 import type { Catalogue, Dossier } from '@tallywing/rules';
 import type { Option } from '../../form/form-context.js';
-import { dateWords } from '../../ui/words.js';
-import { recordKindWords } from '../../trade/words.js';
 import { jointWords, unitWords } from '../../trade/units.js';
 import { valueAt } from '../../form/tree.js';
 

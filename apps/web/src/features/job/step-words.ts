@@ -1,5 +1,4 @@
-import { dateWords } from '../../ui/words.js';
-import { recordKindWords } from '../../trade/words.js';
+import { dateWords, recordKindWords } from '@tallywing/rules';
 import { jointWords } from '../../trade/units.js';
 import { subjectName, unitName } from './options.js';
 import { valueAt } from '../../form/tree.js';

@@ -1,7 +1,7 @@
+import { whenWords } from '@tallywing/rules';
 import { useMutation, useQuery } from '@apollo/client/react';
 import { problemOf } from '../../app/problem.js';
 import { useSession } from '../../app/session.js';
-import { whenWords } from '../../trade/time.js';
 import { jobWords } from '../../trade/way-back.js';
 import { Button } from '../../ui/button.js';
 import { Field } from '../../ui/field.js';

@@ -1,6 +1,6 @@
-import { localTimeAt } from '@tallywing/rules';
+import { dateTimeWords, localTimeAt } from '@tallywing/rules';
 import { hoursText, readHours } from '../../trade/hours.js';
-import { dateTimeWords, hoursWords } from '../../ui/words.js';
+import { hoursWords } from '../../ui/words.js';
 import type { RecordInput, SheetMeter, SheetRow } from './query.js';
 
 /** What a person typed for one meter. */

@@ -1,3 +1,4 @@
+import { idWords } from '@tallywing/rules';
 import { useMutation, useQuery } from '@apollo/client/react';
 import { useHouse, zoneOf } from '../../app/house.js';
 import { still } from '../../app/live/refresh.js';
@@ -10,7 +11,7 @@ import { Sheet } from '../../ui/sheet.js';
 import { Loading, Trouble } from '../../ui/states.js';
 import { StatusMark } from '../../ui/status-mark.js';
 import { DataTable, type Column } from '../../ui/table.js';
-import { countWords, idWords } from '../../ui/words.js';
+import { countWords } from '../../ui/words.js';
 import { PersonForm } from './components/person-form.js';
 import { PersonSheet } from './components/person-sheet.js';
 import { AddPersonMutation, EverySessionQuery, PeopleQuery, type Person, type Session } from './query.js';

@@ -1,10 +1,11 @@
+import { whenWords } from '@tallywing/rules';
 import { useQuery } from '@apollo/client/react';
 import { useDeferredValue } from 'react';
 import { useSearchParams } from 'react-router';
 import { ListBody } from '../../app/list-body.js';
 import { NoAircraftYet } from '../../app/no-aircraft-yet.js';
 import { dueByWeekChart, mondayOf } from '../../trade/due-chart.js';
-import { clockNow, untilWords, whenWords } from '../../trade/time.js';
+import { clockNow, untilWords } from '../../trade/time.js';
 import { Button } from '../../ui/button.js';
 import { Caution } from '../../ui/caution.js';
 import { Chart } from '../../ui/chart.js';

@@ -3,7 +3,7 @@ import { rowsByWeek } from '../../trade/due-chart.js';
 import { effectWords } from '../../trade/words.js';
 import type { ChartData, ChartSeries } from '../../ui/chart-data.js';
 import type { Status } from '../../ui/status-words.js';
-import { countWords, listWords, withDates } from '../../ui/words.js';
+import { countWords, listWords } from '../../ui/words.js';
 import type { Around, BoardAnswer } from './query.js';
 
 export interface Cell {
@@ -59,7 +59,7 @@ function saysOf(verdict: Answer, status: Status): string {
   if (status === 'judged-again') return 'Rules or profiles have changed';
   if (status === 'yes')
     return verdict.by.length === 0 ? '' : `by ${listWords(verdict.by.map((means) => means.split('>').join(' on ')))}`;
-  const [first, ...more] = verdict.because.map((because) => withDates(because.text));
+  const [first, ...more] = verdict.because.map((because) => because.text);
   if (!first) return '';
   return more.length === 0 ? first : `${first} (and ${more.length} more)`;
 }

@@ -1,9 +1,8 @@
+import { whenWords } from '@tallywing/rules';
 import { Link } from 'react-router';
-import { whenWords } from '../../trade/time.js';
 import { effectWords, subjectWords } from '../../trade/words.js';
 import { OutcomeMark } from '../../ui/reason-tree.js';
 import { DataTable, type Column } from '../../ui/table.js';
-import { withDates } from '../../ui/words.js';
 import { outcomeOf } from './outcome.js';
 import type { Bitten } from './rule-query.js';
 
@@ -39,7 +38,7 @@ const columns: readonly Column<Bitten['edges'][number]['node']>[] = [
     sort: (finding) => finding.outcome,
     cell: (finding) => <OutcomeMark outcome={outcomeOf(finding.outcome)} />,
   },
-  { key: 'text', head: 'Finding', cell: (finding) => withDates(finding.text) },
+  { key: 'text', head: 'Finding', cell: (finding) => finding.text },
   { key: 'subject', head: 'Of', sort: subjectWords, cell: subjectWords },
   {
     key: 'effect',

@@ -1,6 +1,5 @@
 import { OutcomeMark } from '../../ui/reason-tree.js';
 import { DataTable, type Column } from '../../ui/table.js';
-import { withDates } from '../../ui/words.js';
 import { outcomeOf } from './outcome.js';
 import type { RuleDetail } from './rule-query.js';
 
@@ -26,7 +25,7 @@ const columns: readonly Column<RuleDetail['cases'][number] & { readonly at: numb
     sort: ({ outcome }) => outcome,
     cell: ({ outcome }) => (outcome === null ? 'Says nothing' : <OutcomeMark outcome={outcomeOf(outcome)} />),
   },
-  { key: 'text', head: 'Says', cell: ({ text }) => (text === null ? '' : withDates(text)) },
+  { key: 'text', head: 'Says', cell: ({ text }) => (text === null ? '' : text) },
 ];
 
 function capital(text: string): string {

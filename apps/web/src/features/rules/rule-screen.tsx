@@ -1,8 +1,8 @@
+import { capabilityWords, codeWords } from '@tallywing/rules';
 import { useQuery } from '@apollo/client/react';
 import type { ReactNode } from 'react';
 import { Link, useParams } from 'react-router';
 import { problemOf } from '../../app/problem.js';
-import { capabilityWords, codeWords } from '../../trade/words.js';
 import { Caution } from '../../ui/caution.js';
 import { Empty, Loading, Trouble } from '../../ui/states.js';
 import { countWords, listWords } from '../../ui/words.js';

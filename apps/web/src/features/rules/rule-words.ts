@@ -1,5 +1,5 @@
-import { capabilityWords, codeWords } from '../../trade/words.js';
-import { idWords, listWords } from '../../ui/words.js';
+import { capabilityWords, codeWords, idWords } from '@tallywing/rules';
+import { listWords } from '../../ui/words.js';
 import type { RuleDetail } from './rule-query.js';
 
 /** What a rule costs, each once: 'LPV approach, by the unit concerned'. */

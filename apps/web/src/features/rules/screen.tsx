@@ -1,10 +1,10 @@
+import { capabilityWords, codeWords } from '@tallywing/rules';
 import { useQuery } from '@apollo/client/react';
 import { Link } from 'react-router';
 import { problemOf } from '../../app/problem.js';
 import { useParamsState } from '../../app/use-params-state.js';
 import { graphql, type ResultOf } from '../../graphql.js';
 import { topicOptions } from '../../trade/topics.js';
-import { capabilityWords, codeWords } from '../../trade/words.js';
 import { Field } from '../../ui/field.js';
 import { FilterBar, Pick } from '../../ui/filter-bar.js';
 import { Loading, Trouble } from '../../ui/states.js';

@@ -1,8 +1,8 @@
+import { recordKindWords } from '@tallywing/rules';
 import type { MissingFact } from '@tallywing/rules';
 import { factWords, partsOf } from '../../trade/facts.js';
 import { remedyWords } from '../../trade/remedies.js';
 import type { Names } from '../../trade/units.js';
-import { recordKindWords } from '../../trade/words.js';
 import { listWords } from '../../ui/words.js';
 import type { VisitName } from './query.js';
 

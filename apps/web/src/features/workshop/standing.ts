@@ -1,5 +1,5 @@
+import { dateWords } from '@tallywing/rules';
 import type { Status } from '../../ui/status-words.js';
-import { dateWords } from '../../ui/words.js';
 import type { Agency, Calibration, TestSet, Trace } from './query.js';
 
 export interface Standing {

@@ -1,6 +1,5 @@
 import { StatusMark } from '../../../ui/status-mark.js';
 import { DataTable, type Column } from '../../../ui/table.js';
-import { withDates } from '../../../ui/words.js';
 import type { LineEdge, LineView } from '../line.js';
 
 export interface LineProps {
@@ -19,7 +18,7 @@ export function Line({ view, title, when }: LineProps) {
       cell: (edge) => (edge.projected ? `${when(edge.at)} (projected from hours)` : when(edge.at)),
     },
     { key: 'is', head: 'Becomes', cell: (edge) => <StatusMark status={edge.is} /> },
-    { key: 'because', head: 'Because', cell: (edge) => withDates(edge.because.join(' ')) },
+    { key: 'because', head: 'Because', cell: (edge) => edge.because.join(' ') },
   ];
   return (
     <figure className="tw-sheet tw-line">

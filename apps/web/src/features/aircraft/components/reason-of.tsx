@@ -1,3 +1,4 @@
+import { whenWords } from '@tallywing/rules';
 import { useQuery } from '@apollo/client/react';
 import type { Dossier, Explained } from '@tallywing/rules';
 import { useMemo, useState } from 'react';
@@ -6,10 +7,9 @@ import { problemOf } from '../../../app/problem.js';
 import { evidenceNames, reasonOf, type ReasonContext } from '../../../trade/reasons.js';
 import { remedyWords } from '../../../trade/remedies.js';
 import type { Names } from '../../../trade/units.js';
-import { whenWords } from '../../../trade/time.js';
 import { ReasonTree } from '../../../ui/reason-tree.js';
 import { Loading, Trouble } from '../../../ui/states.js';
-import { hoursWords, withDates } from '../../../ui/words.js';
+import { hoursWords } from '../../../ui/words.js';
 import { ReasonQuery, type AircraftAnswer } from '../query.js';
 
 export interface ReasonOfProps {
@@ -25,7 +25,7 @@ export function ReasonOf(props: ReasonOfProps) {
   const [opened, setOpened] = useState(false);
   return (
     <details className="tw-reason-of" onToggle={(event) => setOpened(event.currentTarget.open)}>
-      <summary>{withDates(props.text)}</summary>
+      <summary>{props.text}</summary>
       {opened && <Opened {...props} />}
     </details>
   );

@@ -1,11 +1,11 @@
+import { codeWords, dateWords } from '@tallywing/rules';
 import type { Dossier } from '@tallywing/rules';
 import { clockNow } from '../../../trade/time.js';
-import { codeWords, dueWords, effectWords, oldReadingWords, subjectWords } from '../../../trade/words.js';
+import { dueWords, effectWords, oldReadingWords, subjectWords } from '../../../trade/words.js';
 import { remedyWords } from '../../../trade/remedies.js';
 import type { Names } from '../../../trade/units.js';
 import { StatusMark } from '../../../ui/status-mark.js';
 import { DataTable, type Column } from '../../../ui/table.js';
-import { dateWords } from '../../../ui/words.js';
 import type { AircraftAnswer } from '../query.js';
 import { ReasonOf } from './reason-of.js';
 

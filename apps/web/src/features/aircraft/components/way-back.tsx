@@ -1,9 +1,9 @@
+import { capabilityWords } from '@tallywing/rules';
 import { useQuery } from '@apollo/client/react';
 import { useState } from 'react';
 import { problemOf } from '../../../app/problem.js';
 import { assumptionWords, moneyWords, spanWords, stepWords } from '../../../trade/way-back.js';
 import type { Names } from '../../../trade/units.js';
-import { capabilityWords } from '../../../trade/words.js';
 import { sourceStatusWords, type SourceStatusName } from '../../../ui/source.js';
 import { Loading, Trouble } from '../../../ui/states.js';
 import { listWords } from '../../../ui/words.js';

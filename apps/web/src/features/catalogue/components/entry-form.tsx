@@ -1,3 +1,4 @@
+import { codeWords } from '@tallywing/rules';
 import { useQuery } from '@apollo/client/react';
 import { useMemo } from 'react';
 import { FieldView } from '../../../form/field-view.js';
@@ -5,7 +6,6 @@ import { FormContextProvider, type FormContext } from '../../../form/form-contex
 import { problemAt, type FieldProblem } from '../../../form/problems.js';
 import { choicesAt, entryWith, isHidden, sections, specAt, type Entry } from '../entry.js';
 import { hintAt, labelAt, rowWords } from '../field-words.js';
-import { codeWords } from '../../../trade/words.js';
 import { FamiliesQuery } from '../query.js';
 
 export interface EntryFormProps {

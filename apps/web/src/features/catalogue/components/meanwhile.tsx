@@ -1,9 +1,9 @@
+import { whenWords } from '@tallywing/rules';
 import { useQuery } from '@apollo/client/react';
 import type { EquipmentType } from '@tallywing/rules';
 import { still } from '../../../app/live/refresh.js';
 import { problemOf } from '../../../app/problem.js';
 import { useHouse, zoneOf } from '../../../app/house.js';
-import { whenWords } from '../../../trade/time.js';
 import { Button } from '../../../ui/button.js';
 import { Loading, Trouble } from '../../../ui/states.js';
 import { listWords } from '../../../ui/words.js';

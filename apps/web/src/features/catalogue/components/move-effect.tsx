@@ -1,5 +1,5 @@
+import { capabilityWords } from '@tallywing/rules';
 import { Link } from 'react-router';
-import { capabilityWords } from '../../../trade/words.js';
 import { statusOfAnswer } from '../../../trade/verdict.js';
 import { StatusMark } from '../../../ui/status-mark.js';
 import type { Status } from '../../../ui/status-words.js';

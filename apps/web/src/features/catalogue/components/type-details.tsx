@@ -1,6 +1,6 @@
+import { codeWords } from '@tallywing/rules';
 import type { EquipmentType } from '@tallywing/rules';
 import type { ReactNode } from 'react';
-import { codeWords } from '../../../trade/words.js';
 import '../../../ui/facts.css';
 
 /** Everything the installation manual of a type says that the rules read. Where it is silent, so is this. */

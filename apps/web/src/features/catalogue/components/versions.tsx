@@ -1,6 +1,6 @@
+import { whenWords } from '@tallywing/rules';
 import { Link } from 'react-router';
 import { useHouse, zoneOf } from '../../../app/house.js';
-import { whenWords } from '../../../trade/time.js';
 import { DataTable, type Column } from '../../../ui/table.js';
 import { pathOf } from '../paths.js';
 import type { TypePage } from '../query.js';

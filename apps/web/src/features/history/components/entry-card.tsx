@@ -2,7 +2,7 @@ import { Link } from 'react-router';
 import { entryWords, reasonIn } from '../../../trade/entry-words.js';
 import { subjectWords } from '../../../trade/words.js';
 import { StatusMark } from '../../../ui/status-mark.js';
-import { countWords, withDates } from '../../../ui/words.js';
+import { countWords } from '../../../ui/words.js';
 import { differenceLines } from '../difference-lines.js';
 import { aboutWords, effectWords, flightsMoved, togetherWords, whoWords } from '../entry-view.js';
 import type { EntryAnswer } from '../query.js';
@@ -106,12 +106,12 @@ function EffectOf({ effect }: { effect: NonNullable<EntryAnswer['effect']> }) {
         ))}
         {effect.opened.map((each) => (
           <li key={`opened ${each.subject} ${each.text}`}>
-            Opened: {subjectWords(each)}: {withDates(each.text)}
+            Opened: {subjectWords(each)}: {each.text}
           </li>
         ))}
         {effect.closed.map((each) => (
           <li key={`closed ${each.subject} ${each.text}`}>
-            Closed: {subjectWords(each)}: {withDates(each.text)}
+            Closed: {subjectWords(each)}: {each.text}
           </li>
         ))}
       </ul>

@@ -1,8 +1,7 @@
+import { codeWords, lowerFirst } from '@tallywing/rules';
 import type { Dossier } from '@tallywing/rules';
-import { lowerFirst } from '../../../trade/messages.js';
 import { recordWords, sayer } from '../../../trade/entry-words.js';
 import { unitWords } from '../../../trade/units.js';
-import { codeWords } from '../../../trade/words.js';
 import { hoursWords } from '../../../ui/words.js';
 
 /** The record itself as it stood: what was fitted, what had been entered, what was open. */

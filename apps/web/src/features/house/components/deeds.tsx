@@ -1,7 +1,7 @@
+import { dateWords, whenWords } from '@tallywing/rules';
 import { ListBody, type ListBodyProps } from '../../../app/list-body.js';
-import { whenWords } from '../../../trade/time.js';
 import { DataTable, type Column } from '../../../ui/table.js';
-import { countWords, dateWords } from '../../../ui/words.js';
+import { countWords } from '../../../ui/words.js';
 import { deedWords } from '../entry-words.js';
 import type { AuditEntry } from '../query.js';
 import { Values } from './values.js';

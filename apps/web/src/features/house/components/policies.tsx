@@ -1,3 +1,4 @@
+import { dateWords } from '@tallywing/rules';
 import { useQuery } from '@apollo/client/react';
 import { useState } from 'react';
 import { still } from '../../../app/live/refresh.js';
@@ -5,7 +6,6 @@ import { problemOf } from '../../../app/problem.js';
 import { Button } from '../../../ui/button.js';
 import { Sheet } from '../../../ui/sheet.js';
 import { Loading, Trouble } from '../../../ui/states.js';
-import { dateWords } from '../../../ui/words.js';
 import { policyTexts, policyWords, standingOf } from '../policy-words.js';
 import { HousePoliciesQuery, type HousePolicy } from '../query.js';
 import { PolicyForm } from './policy-form.js';

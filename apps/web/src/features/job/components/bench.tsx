@@ -1,12 +1,11 @@
 import { useApolloClient, useMutation } from '@apollo/client/react';
-import { localTimeAt, type Catalogue, type Dossier } from '@tallywing/rules';
+import { type Catalogue, type Dossier, localTimeAt, whenWords } from '@tallywing/rules';
 import { useState } from 'react';
 import { Link } from 'react-router';
 import type { AircraftRecord } from '../../../app/aircraft-record.js';
 import { problemOf, type Problem } from '../../../app/problem.js';
 import { useSession } from '../../../app/session.js';
 import { useMinute } from '../../../app/use-minute.js';
-import { whenWords } from '../../../trade/time.js';
 import { Trouble } from '../../../ui/states.js';
 import { Desk } from '../desk.js';
 import type { Profile } from '../../../trade/effect.js';

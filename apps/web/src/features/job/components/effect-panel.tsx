@@ -1,5 +1,5 @@
+import { recordKindWords } from '@tallywing/rules';
 import type { Result } from '@tallywing/rules';
-import { recordKindWords } from '../../../trade/words.js';
 import { Button } from '../../../ui/button.js';
 import { Caution } from '../../../ui/caution.js';
 import { StatusMark } from '../../../ui/status-mark.js';

@@ -1,9 +1,9 @@
+import { whenWords } from '@tallywing/rules';
 import { useApolloClient, useMutation, useQuery } from '@apollo/client/react';
 import type { Catalogue, Dossier } from '@tallywing/rules';
 import { useState } from 'react';
 import { ProblemNote } from '../../../app/problem-note.js';
 import { useAct } from '../../../app/use-act.js';
-import { whenWords } from '../../../trade/time.js';
 import { Button } from '../../../ui/button.js';
 import { Field } from '../../../ui/field.js';
 import { Sheet } from '../../../ui/sheet.js';

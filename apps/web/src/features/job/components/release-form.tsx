@@ -1,12 +1,18 @@
 import { useMutation } from '@apollo/client/react';
-import { localTimeAt, type Catalogue, type Dossier, type OpenAtRelease } from '@tallywing/rules';
+import {
+  type Catalogue,
+  type Dossier,
+  installedNames,
+  localTimeAt,
+  messageOf,
+  type OpenAtRelease,
+} from '@tallywing/rules';
 import { useMemo, useState } from 'react';
 import { CertificateFields } from '../../../app/certificate-fields.js';
 import { HouseChoices } from '../../../app/house-choices.js';
 import { useAct } from '../../../app/use-act.js';
 import { useRequestKey } from '../../../app/use-request-key.js';
-import { messageOf } from '../../../trade/messages.js';
-import { instantAt, whenWords } from '../../../trade/time.js';
+import { instantAt } from '../../../trade/time.js';
 import { Button } from '../../../ui/button.js';
 import { DateTimeField } from '../../../ui/date-time-field.js';
 import { Field } from '../../../ui/field.js';
@@ -50,12 +56,7 @@ export function ReleaseForm({ job, dossier, catalogue, now, onDone }: ReleaseFor
   const put = (part: Partial<ReleaseDraft>) => setDraft({ ...draft, ...part });
   const readyIn = ({ entry, stops, stays }: ReleaseView) =>
     entry !== null && stops.length === 0 && (looked || stays.length === 0);
-  const words = {
-    when: (instant: string) => whenWords(instant, zone),
-    name: (subject: string) =>
-      [...dossier.configuration.units, ...dossier.configuration.staticSystems].find((each) => each.id === subject)
-        ?.name,
-  };
+  const words = { zone, names: installedNames(dossier.configuration) };
 
   async function send() {
     setStrict(true);

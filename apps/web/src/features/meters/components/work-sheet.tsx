@@ -1,10 +1,9 @@
 import { useApolloClient, useMutation } from '@apollo/client/react';
-import { localTimeAt } from '@tallywing/rules';
+import { codeWords, localTimeAt } from '@tallywing/rules';
 import { useRef, useState } from 'react';
 import { refreshShown } from '../../../app/live/refresh.js';
 import { ProblemNote } from '../../../app/problem-note.js';
 import { useAct } from '../../../app/use-act.js';
-import { codeWords } from '../../../trade/words.js';
 import { Button } from '../../../ui/button.js';
 import { DateTimeField } from '../../../ui/date-time-field.js';
 import { Field } from '../../../ui/field.js';

@@ -1,3 +1,4 @@
+import { idWords } from '@tallywing/rules';
 import { useState } from 'react';
 import { CertificateFields } from '../../../app/certificate-fields.js';
 import { useHouse } from '../../../app/house.js';
@@ -5,7 +6,6 @@ import { ProblemNote } from '../../../app/problem-note.js';
 import { useAct } from '../../../app/use-act.js';
 import { Button } from '../../../ui/button.js';
 import { Field } from '../../../ui/field.js';
-import { idWords } from '../../../ui/words.js';
 import { draftOf, factsOf, roleNames, type PersonDraft } from '../person-draft.js';
 import type { Person } from '../query.js';
 

@@ -1,7 +1,7 @@
+import { whenWords } from '@tallywing/rules';
 import { useMutation } from '@apollo/client/react';
 import { ProblemNote } from '../../../app/problem-note.js';
 import { useAct } from '../../../app/use-act.js';
-import { whenWords } from '../../../trade/time.js';
 import { Button } from '../../../ui/button.js';
 import { DataTable, type Column } from '../../../ui/table.js';
 import { browserWords } from '../browser-words.js';

@@ -1,5 +1,5 @@
+import { whenWords } from '@tallywing/rules';
 import { Link } from 'react-router';
-import { whenWords } from '../../../trade/time.js';
 import { statusOfAnswer } from '../../../trade/verdict.js';
 import { StatusMark } from '../../../ui/status-mark.js';
 import { DataTable, type Column } from '../../../ui/table.js';

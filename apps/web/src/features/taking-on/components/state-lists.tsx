@@ -1,7 +1,6 @@
-import { changeSchema, localTimeAt } from '@tallywing/rules';
+import { changeSchema, codeWords, localTimeAt } from '@tallywing/rules';
 import { useMemo, useState } from 'react';
 import { specOf } from '../../../form/spec.js';
-import { codeWords } from '../../../trade/words.js';
 import { Checks } from '../../../ui/checks.js';
 import { lackingIn, listsStated, supposed, type ListStatement } from '../found.js';
 import type { Found } from './record-here.js';

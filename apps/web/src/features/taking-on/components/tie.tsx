@@ -1,6 +1,6 @@
+import { codeWords } from '@tallywing/rules';
 import { useMemo, useState } from 'react';
 import { TypePicker } from '../../../form/type-picker.js';
-import { codeWords } from '../../../trade/words.js';
 import { listWords } from '../../../ui/words.js';
 import { tiedTo } from '../found.js';
 import { unitWords } from '../../../trade/units.js';

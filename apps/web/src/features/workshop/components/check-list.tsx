@@ -1,3 +1,4 @@
+import { dateWords } from '@tallywing/rules';
 import { useMutation } from '@apollo/client/react';
 import { useState } from 'react';
 import { ProblemNote } from '../../../app/problem-note.js';
@@ -5,7 +6,6 @@ import { useAct } from '../../../app/use-act.js';
 import { Button } from '../../../ui/button.js';
 import { Field } from '../../../ui/field.js';
 import { DataTable, type Column } from '../../../ui/table.js';
-import { dateWords } from '../../../ui/words.js';
 import { StrikeCalibrationMutation, type Calibration, type TestSet } from '../query.js';
 import { asFoundWords } from '../standing.js';
 

@@ -1,10 +1,10 @@
+import { codeWords, dateWords, recordKindWords } from '@tallywing/rules';
 import { useQuery } from '@apollo/client/react';
 import { Link } from 'react-router';
 import { ListBody } from '../../../app/list-body.js';
-import { codeWords, recordKindWords } from '../../../trade/words.js';
 import { Sheet } from '../../../ui/sheet.js';
 import { DataTable, type Column } from '../../../ui/table.js';
-import { countWords, dateWords } from '../../../ui/words.js';
+import { countWords } from '../../../ui/words.js';
 import { TraceQuery, type Trace } from '../query.js';
 import { spanWords } from '../standing.js';
 

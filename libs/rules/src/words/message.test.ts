@@ -1,0 +1,49 @@
+import { describe, expect, it } from 'vitest';
+import { ruleBook } from '../assess/rule-book.js';
+import type { MessageWords } from './message.js';
+import { messageOf } from './message.js';
+
+const words: MessageWords = { zone: 'America/Denver', names: { nav1: 'SR 12 nav/com', static1: 'Pilot static' } };
+const said = (ruleId: string, messageId: string, data: Readonly<Record<string, string | number | null>>) =>
+  messageOf({ ruleId, messageId, data }, words);
+
+describe('a sentence of a rule', () => {
+  it('has dates with the name of the month', () => {
+    const text = said('annual-inspection', 'current', { done: '2026-03-04', lastGood: '2027-03-31' });
+    expect(text).toContain('4 Mar 2026');
+    expect(text).toContain('31 Mar 2027');
+  });
+
+  it('tells moments in the time of the base, and uses by their names', () => {
+    const data = { unit: 'nav1', use: 'en-route', expires: '2026-03-19T09:01Z' };
+    expect(said('navigation-data-current', 'expired', data)).toBe(
+      'Navigation data of SR 12 nav/com are not in force (en route); they expired 19 Mar 2026 03:01.',
+    );
+    expect(said('gnss-class', 'not-approved', { unit: 'QN 20V', capability: 'approach-lnav-vnav' })).toBe(
+      'QN 20V is not approved for LNAV/VNAV approach.',
+    );
+  });
+
+  it('names things and entries in words, and begins with a capital', () => {
+    const data = { what: 'static-leak-test', subject: 'static1', since: '2026-11-22' };
+    expect(said('tests-after-change', 'owed', data)).toBe(
+      'Static leak test for Pilot static: owed since the work of 22 Nov 2026.',
+    );
+  });
+
+  it('leaves numbers and text as they are, and says what is not recorded', () => {
+    const data = { what: 12.5, subject: 'ID-7 Left', since: null };
+    expect(said('tests-after-change', 'owed', data)).toBe('12.5 for ID-7 Left: owed since the work of not recorded.');
+  });
+
+  it('of every rule can be filled, whatever its data are', () => {
+    for (const rule of ruleBook)
+      for (const messageId of Object.keys(rule.messages))
+        expect(said(rule.id, messageId, {}), `${rule.id} ${messageId}`).not.toMatch(/[{}]|^[a-z]/);
+  });
+
+  it('of a rule that is not known is named, not hidden', () => {
+    expect(said('elt-inspection', 'some-thing', {})).toBe('ELT inspection: Some thing (a rule no longer in force)');
+    expect(said('no-such-rule', 'lapsed', {})).toBe('No such rule: Lapsed (a rule no longer in force)');
+  });
+});
