@@ -585,7 +585,7 @@ describe('what a remedy means', () => {
   });
 
   it('a joint has a name of its own, also where ports are called by several words', () => {
-    const port = (name: string) => ({ ...trainerTypes.transponder.ports[0], name });
+    const port = (name: string) => ({ ...trainerTypes.transponder.ports[0]!, name });
     const dual = withTypes({ ...trainerTypes.transponder, ports: [port('A 1'), port('A1')] });
     const unfed = trainer({ configuration: { links: [] } });
     const [joined] = doing('link.connect', 'xpdr1', situation(unfed, dual));
