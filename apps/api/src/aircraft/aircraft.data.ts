@@ -115,15 +115,17 @@ export class AircraftData {
 
   /** What can be bought today, and the versions named, which may be superseded. */
   async currentCatalogue(typeIds: readonly string[]): Promise<Catalogue> {
-    const rows = await this.connection.query<{ id: string; body: EquipmentType }>(
-      'select id, body from equipment_types where organisation_id = $1 and (superseded_by is null or id = any($2))',
+    const rows = await this.connection.query<{ id: string; body: EquipmentType; superseded: boolean }>(
+      `select id, body, superseded_by is not null as superseded from equipment_types
+       where organisation_id = $1 and (superseded_by is null or id = any($2))`,
       [this.organisationId, typeIds],
     );
-    return catalogueOf(
+    const catalogue = catalogueOf(
       rows.map((row) => row.id),
       rows,
       await this.policies(),
     );
+    return { ...catalogue, superseded: rows.filter((row) => row.superseded).map((row) => row.id) };
   }
 
   async profiles(): Promise<Profile[]> {

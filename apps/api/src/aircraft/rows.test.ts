@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { AircraftData } from './aircraft.data.js';
 import { compare } from './differences.data.js';
 import { cycleNamed } from './judge.js';
 import type { Row } from './judge.js';
@@ -153,5 +154,21 @@ describe('words and cycles', () => {
   });
   it.each(['2615', '2000', '9901', 'abcd'])('no cycle %s', (id) => {
     expect(cycleNamed(id)).toBeNull();
+  });
+});
+
+describe('the catalogue of today', () => {
+  it('says which of its versions another has taken the place of: they are there for the units aboard alone', async () => {
+    const types = [
+      { id: 'qn@old', body: { id: 'qn@old' }, superseded: true },
+      { id: 'qn@new', body: { id: 'qn@new' }, superseded: false },
+    ];
+    const query = (text: string) => Promise.resolve(text.includes('from equipment_types') ? types : []);
+    const data = new AircraftData({ query } as never, 'shop-one');
+    expect(await data.currentCatalogue(['qn@old'])).toEqual({
+      version: catalogueVersion(['qn@new', 'qn@old']),
+      types: { 'qn@old': { id: 'qn@old' }, 'qn@new': { id: 'qn@new' } },
+      superseded: ['qn@old'],
+    });
   });
 });

@@ -186,6 +186,8 @@ export type EquipmentType = Read<typeof equipmentType>;
 export interface Catalogue {
   readonly version: string;
   readonly types: Readonly<Record<string, EquipmentType>>;
+  /** Ids of types whose place another version of the family has taken; left out where there are none. */
+  readonly superseded?: readonly string[];
   /** Every version of what the house has set for its aircraft; left out where it has set nothing. */
   readonly policies?: readonly Policy[];
 }

@@ -221,7 +221,7 @@ const makers: Readonly<Record<string, Maker>> = {
   'directive.set': (directiveId, { dossier, at, flight, facts }) => {
     const directive = dossier.status.directives.find((each) => each.id === directiveId);
     if (!directive) return [];
-    const done = entry(dossier, at, 'directive-compliance', [directiveId], flight.topFt);
+    const done = entry(dossier, at, 'directive-compliance', directiveId, flight.topFt);
     // How often it recurs nobody can suppose: without its interval it is good for the day of the flight.
     const day = { by: 'date', date: performedAt(dossier, at).date, meter: null, at: null } as const;
     const nextDue = directive.recurs === true && directive.interval === null ? day : null;
@@ -273,8 +273,8 @@ function behindPanel(touched: readonly Touched[]): Touched[] {
 
 /** A repair touches what the unit is part of; of anything else it is taken to touch nothing that wants a test. */
 function touchedByRepair(subject: string | undefined, facts: Facts): readonly Touched[] {
-  const functions = subject === undefined ? undefined : facts.units.get(subject)?.functions;
-  const touched = touchedBy([...(functions ?? [])]);
+  const unit = [...facts.units.values()].find(({ id }) => id === subject);
+  const touched = unit ? touchedBy([...unit.functions]) : [];
   return touched.length === 0 ? ['nothing'] : touched;
 }
 
@@ -312,16 +312,16 @@ function entryActions(subject: string, situation: Situation): readonly Action[] 
   const [code, of = 'aircraft'] = subject.split(':');
   const kind = recordKind.options.find((each) => each === code);
   if (!kind) return [];
-  const single = entryAction(kind, [of], situation);
+  const single = entryAction(kind, of, situation);
   return suite.includes(kind) ? [single, ...altitudeSuite(situation)] : [single];
 }
 
-function entryAction(kind: RecordKind, subjects: readonly string[], { dossier, at, flight }: Situation): Action {
+function entryAction(kind: RecordKind, subject: string, { dossier, at, flight }: Situation): Action {
   return action(
     kind,
-    subjects.filter((each) => each !== 'aircraft'),
+    subject === 'aircraft' ? [] : [subject],
     'record.add',
-    [entry(dossier, at, kind, subjects, flight.topFt ?? 0)],
+    [entry(dossier, at, kind, subject, flight.topFt ?? 0)],
     [kind === 'data-verification' ? 'this-flight-only' : 'passes-and-is-signed'],
   );
 }
@@ -347,7 +347,7 @@ function altitudeSuite(situation: Situation): readonly Action[] {
     ['transponder-test', having('transponder')],
     ['altitude-correspondence-test', ['aircraft']],
   ];
-  const made = tests.flatMap(([kind, subjects]) => subjects.map((each) => entryAction(kind, [each], situation)));
+  const made = tests.flatMap(([kind, subjects]) => subjects.map((each) => entryAction(kind, each, situation)));
   return [
     action(
       'altitude-suite',

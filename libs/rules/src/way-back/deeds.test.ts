@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { typeOf } from '../../testing/builders.js';
+import { linkOf, mechanic, typeOf, unitOf } from '../../testing/builders.js';
 import { goodDay, trainer, trainerCatalogue, trainerTypes } from '../../testing/trainer.js';
 import type { EquipmentType } from '../catalogue/type.js';
 import type { Change } from '../changes/changes.js';
+import { parseChange } from '../changes/changes.js';
 import type { Dossier } from '../dossier/dossier.js';
 import { factsOf } from '../graph/facts.js';
 import { widenConditions } from '../verdict/conditions.js';
@@ -29,10 +30,13 @@ const doing = (change: string, subject: string, where = situation()) =>
 const ids = (actions: readonly { readonly id: string }[]) => actions.map(({ id }) => id);
 const changeOf = <K extends Change['kind']>(changes: readonly Change[], kind: K) =>
   changes.filter((each): each is Extract<Change, { readonly kind: K }> => each.kind === kind);
+/** Of some changes, those that nobody could record as they are: a text is empty or too long, a figure is missing. */
+const unreadable = (changes: readonly Change[]) =>
+  changes.filter((each) => !parseChange(JSON.parse(JSON.stringify(each))).ok);
 
 describe('an entry', () => {
   const made = (kind: Parameters<typeof entry>[2], dossier = inOrder, topFt = 9000) =>
-    entry(dossier, goodDay, kind, ['x'], topFt).record;
+    entry(dossier, goodDay, kind, 'x', topFt).record;
 
   it.each([
     ['transponder-test', 'repair-station'],
@@ -85,6 +89,10 @@ describe('an entry', () => {
     expect(performedAt(inOrder, '2026-03-17T04:59Z')).toEqual({ date: '2026-03-16', at: '2026-03-17T04:59Z' });
     expect(performedAt(inOrder, '2026-03-17T05:00Z').date).toBe('2026-03-17');
     expect(made('vor-check')).toMatchObject({ id: 'way-back-vor-check-x-202603161600', place: 'Field' });
+  });
+
+  it('can be recorded, however long the name of its subject', () => {
+    expect(unreadable([entry(inOrder, goodDay, 'altitude-correspondence-test', 'x'.repeat(80), 0)])).toEqual([]);
   });
 });
 
@@ -149,6 +157,7 @@ describe('a unit that is fitted', () => {
     });
     const old = placed.configuration.units.find(({ id }) => id === 'gps1')!;
     const changes = fit(placed, goodDay, { ...trainerTypes.navigator, id: 'nx6' }, old);
+    expect(unreadable(changes)).toEqual([]);
     expect(changes.map(({ kind }) => kind)).toEqual([
       'unit.remove',
       'placard.remove',
@@ -172,15 +181,15 @@ describe('a unit that is fitted', () => {
     const shared = trainer({
       configuration: {
         antennas: [
-          { id: 'a1', kind: 'gnss-sbas', units: ['gps1', 'elt1'], approved: null, xIn: 52, yIn: 0 },
+          { id: 'a1', kind: 'gnss-sbas', units: ['elt1'], approved: true, xIn: 52, yIn: 0 },
           { id: 'a2', kind: 'com', units: ['gps1'], approved: true, xIn: 52, yIn: 0 },
-          { id: 'a3', kind: 'gnss-sbas', units: ['elt1'], approved: true, xIn: 52, yIn: 0 },
+          { id: 'a3', kind: 'gnss-sbas', units: ['gps1', 'elt1'], approved: null, xIn: 52, yIn: 0 },
         ],
       },
     });
     expect(
       changeOf(fitted(trainerTypes.navigator, 'gps1', shared), 'antenna.fit').map(({ antenna }) => antenna),
-    ).toEqual([{ id: 'a1', kind: 'gnss-sbas', units: ['elt1', 'new-navigator'], approved: true, xIn: 52, yIn: 0 }]);
+    ).toEqual([{ id: 'a3', kind: 'gnss-sbas', units: ['elt1', 'new-navigator'], approved: true, xIn: 52, yIn: 0 }]);
   });
 
   it('is named for its first function, and has the software that its approval is for', () => {
@@ -240,12 +249,20 @@ describe('what can be fitted', () => {
     ]);
   });
 
-  it('of a family the version with the latest manual', () => {
-    const versions = ['A', 'C', 'B'].map((revision) => ({ ...second, id: `nx7-${revision}`, revision }));
-    expect(ids(fittingsFor('nav-gnss', situation(inOrder, withTypes(...versions))))).toEqual([
-      'replace-navigator nx7-C gps1',
+  it('no version whose place another has taken, whatever the two manuals call their revisions', () => {
+    const versions = ['9', '10', '8'].map((revision) => ({ ...second, id: `nx7-${revision}`, revision }));
+    const catalogue = { ...withTypes(...versions), superseded: ['nx7-8', 'nx7-9'] };
+    expect(ids(fittingsFor('nav-gnss', situation(inOrder, catalogue)))).toEqual([
+      'replace-navigator nx7-10 gps1',
       'approve-installation gps1',
     ]);
+  });
+
+  it('a receiver that does all of it takes the place of none that does a part', () => {
+    const localizer = unitOf({ id: 'loc1', functions: ['loc-receiver'] });
+    const old = trainer({ configuration: { units: [localizer, ...units.filter(({ id }) => id !== 'nav1')] } });
+    expect(ids(fittingsFor('approach-ils', situation(old)))).toEqual(['fit-com vc1']);
+    expect(ids(fittingsFor('approach-loc', situation(old)))).toEqual(['fit-com vc1 loc1', 'approve-installation loc1']);
   });
 
   it('in place of a unit what does all that it is bought for', () => {
@@ -287,6 +304,19 @@ describe('what can be fitted', () => {
     expect(ids(indicators('nav1', situation()))).toEqual(['fit-indicator di1', 'fit-indicator di2']);
     for (const source of ['gps1', 'nav1']) expect(indicators(source, situation()).length).toBeGreaterThan(0);
     for (const other of ['xpdr1', 'alt1', 'nothing']) expect(indicators(other, situation())).toEqual([]);
+    for (const code of ['gnss', 'vor-receiver', 'loc-receiver'] as const) {
+      const alone = trainer({ configuration: { units: [unitOf({ id: 'r1', functions: [code] })] } });
+      expect(ids(indicators('r1', situation(alone)))).toEqual(['fit-indicator di1', 'fit-indicator di2']);
+    }
+  });
+
+  it('no indicator that shows half of a glide, and no other source for the sake of what it shows', () => {
+    const half = typeOf({ id: 'di3', functions: ['lateral-deviation'] });
+    const source = typeOf({ id: 'sn1', functions: ['com', 'lateral-deviation', 'vertical-deviation'] });
+    expect(ids(indicators('nav1', situation(inOrder, withTypes(half, source))))).toEqual([
+      'fit-indicator di1',
+      'fit-indicator di2',
+    ]);
   });
 
   it('another unit that sends what a port waits for, as long as nothing is joined to it', () => {
@@ -302,6 +332,17 @@ describe('what can be fitted', () => {
     expect(ids(feeders('xpdr1', situation(unfed, slow)))).toEqual(['fit-navigator nx5']);
   });
 
+  it('of two ports only the one that waits is fed, whatever is joined to a port of its name elsewhere', () => {
+    const half = trainer({
+      configuration: {
+        units: [...units, { ...unit('xpdr1'), id: 'xpdr2' }],
+        links: [linkOf('enc1', 'OUT', 'xpdr1', 'ALT'), linkOf('gps1', 'P2-POS', 'xpdr2', 'POS')],
+      },
+    });
+    expect(ids(feeders('xpdr1', situation(half)))).toEqual(['fit-navigator nx5']);
+    expect(ids(feeders('xpdr2', situation(half)))).toEqual(['fit-other en1']);
+  });
+
   it('approval for all that a unit can do takes away the placard that limited it', () => {
     const limited = trainer({
       configuration: {
@@ -312,6 +353,7 @@ describe('what can be fitted', () => {
       },
     });
     const [approved] = approvals(unit('gps1'), situation(limited));
+    expect(unreadable(approved?.changes ?? [])).toEqual([]);
     expect(changeOf(approved?.changes ?? [], 'placard.remove').map(({ placardId }) => placardId)).toEqual(['p1']);
     expect(changeOf(approved?.changes ?? [], 'unit.amend')[0]?.unit).toMatchObject({
       id: 'gps1',
@@ -408,8 +450,10 @@ describe('what a remedy means', () => {
         },
       },
     });
+    expect(unreadable(readMeters(situation(dial)).changes)).toEqual([]);
     expect(readMeters(situation(dial))).toMatchObject({
       id: 'read-meters',
+      change: 'meter.read',
       changes: [
         { meter: 'tach', dial: 7000, asOf: goodDay },
         { meter: 'same', dial: 2 },
@@ -438,13 +482,23 @@ describe('what a remedy means', () => {
       nextDue: null,
       recordId: null,
     };
+    const other = { ...directive, id: 'd0', number: 'TW-0', subject: 'aircraft' };
     const complied = (part: object) => {
-      const dossier = trainer({ status: { directives: [{ ...directive, ...part }] } } as Parameters<typeof trainer>[0]);
+      const dossier = trainer(
+        {
+          configuration: {
+            units: [...units, unitOf({ id: 'horn', functions: ['source-annunciation'], serial: 'H1' })],
+          },
+        },
+        { status: { directives: [other, { ...directive, ...part }] } },
+      );
       const [action] = doing('directive.set', 'd1', situation(dossier));
+      expect(action).toMatchObject({ id: 'directive-compliance d1', change: 'directive.set' });
       expect(action?.assumes).toEqual(['passes-and-is-signed', 'not-due-again']);
       return changeOf(action?.changes ?? [], 'directive.set')[0]?.directive;
     };
     expect(complied({})).toMatchObject({
+      id: 'd1',
       state: 'complied',
       recurs: false,
       method: 'as the directive says',
@@ -454,7 +508,92 @@ describe('what a remedy means', () => {
     });
     expect(complied({ method: 'Paragraph (a)' })?.method).toBe('Paragraph (a)');
     expect(complied({ recurs: true })?.nextDue).toEqual({ by: 'date', date: '2026-03-16', meter: null, at: null });
+    const yearly = {
+      interval: {
+        parts: [{ kind: 'calendar-months', count: 12, meter: null, tolerance: null }],
+        combine: 'first',
+        countFrom: 'done',
+        toleranceFor: 'none',
+      },
+    };
+    // How often is known: the rules count on from the entry.
+    for (const recurs of [true, null])
+      expect(complied({ ...yearly, recurs })).toMatchObject({ recurs: true, nextDue: null });
+    expect(complied({ subject: 'horn' })).toMatchObject({ partNumber: null, serial: 'H1' });
+    expect(complied({ subject: 'aircraft', partNumber: 'QW-x', serial: 'S1' })).toMatchObject({
+      partNumber: 'QW-x',
+      serial: 'S1',
+    });
     expect(doing('directive.set', 'nothing')).toEqual([]);
+  });
+
+  it('a defect is deferred anew by the way, the person and the day of its deferral of before, looked at again today', () => {
+    const performed = { date: '2026-03-05', at: null };
+    const defect = { kind: 'wear' as const, text: 'Knob loose.', raised: performed, decidedBy: null, deferral: null };
+    const deferral = {
+      route: 'mel' as const,
+      notRequired: null,
+      secured: null,
+      placarded: false,
+      recorded: null,
+      noHazardBy: mechanic,
+      letterAboard: true,
+      on: '2026-03-06',
+      reinspectedOn: null,
+    };
+    const known = situation(
+      trainer({
+        status: {
+          defects: [
+            { ...defect, id: 'd0', subject: 'gps1' },
+            { ...defect, id: 'd1', subject: 'nav1', deferral },
+          ],
+        },
+      }),
+    );
+    const deferred = (id: string) =>
+      changeOf(doing('defect.defer', id, known)[0]?.changes ?? [], 'defect.defer').map((each) => each.deferral);
+    const carriedOut = { secured: true, placarded: true, recorded: true, notRequired: true };
+    expect(deferred('d1')).toEqual([{ ...deferral, ...carriedOut, reinspectedOn: '2026-03-16' }]);
+    expect(deferred('d0')).toMatchObject([
+      { ...carriedOut, route: '91.213(d)', letterAboard: null, on: '2026-03-16', reinspectedOn: null },
+    ]);
+  });
+
+  it('a repair touches what its unit is part of, and of anything else nothing that wants a test', () => {
+    const raised = { date: '2026-03-05', at: null };
+    const known = situation(
+      trainer({
+        status: {
+          defects: ['gps1', 'nav1', 'aircraft'].map((subject) => ({
+            id: `d-${subject}`,
+            kind: 'wear' as const,
+            subject,
+            text: 'Loose.',
+            raised,
+            decidedBy: null,
+            deferral: null,
+          })),
+        },
+      }),
+    );
+    const touched = (subject: string) =>
+      changeOf(doing('defect.close', `d-${subject}`, known)[0]?.changes ?? [], 'defect.close').map(
+        (each) => each.touched,
+      );
+    expect(['gps1', 'nav1', 'aircraft'].map(touched)).toEqual([[['gnss']], [['nothing']], [['nothing']]]);
+  });
+
+  it('a joint has a name of its own, also where ports are called by several words', () => {
+    const port = (name: string) => ({ ...trainerTypes.transponder.ports[0]!, name });
+    const dual = withTypes({ ...trainerTypes.transponder, ports: [port('A 1'), port('A1')] });
+    const unfed = trainer({ configuration: { links: [] } });
+    const [joined] = doing('link.connect', 'xpdr1', situation(unfed, dual));
+    expect(unreadable(joined?.changes ?? [])).toEqual([]);
+    expect(changeOf(joined?.changes ?? [], 'link.connect').map(({ link }) => link.id)).toEqual([
+      'enc1.OUT-xpdr1.A-1',
+      'enc1.OUT-xpdr1.A1',
+    ]);
   });
 
   it('ports joined on the day of the fitting touch nothing anew behind the panel, on a later day they do', () => {

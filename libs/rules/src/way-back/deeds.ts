@@ -111,14 +111,14 @@ export function entry(
   dossier: Dossier,
   at: Instant,
   kind: RecordKind,
-  subjects: readonly string[],
+  subject: string,
   topFt: number,
 ): Change & { readonly kind: 'record.add' } {
   const done = performedAt(dossier, at);
   const record: RecordHead = {
-    id: `way-back-${kind}-${subjects.join('-')}-${at.replace(/[^0-9]/g, '')}`.slice(0, 80),
+    id: `way-back-${kind}-${subject}-${at.replace(/[^0-9]/g, '')}`.slice(0, 80),
     kind,
-    subjects: [...subjects],
+    subjects: [subject],
     done,
     meters: metersOf(dossier, kind),
     outcome: approvedKinds.includes(kind) ? 'approved' : 'passed',
@@ -211,10 +211,6 @@ export function fit(
   const unitId = `new-${type.functions.includes('gnss') ? 'navigator' : (type.functions[0] ?? 'unit')}`;
   const grants = [...grantsOf(type.functions)];
   const document = { title: `Approved data for ${type.name}`, revision: type.revision, date: performed.date };
-  const bands = antennasFor(type.functions);
-  const kept = dossier.configuration.antennas.filter(
-    (each) => replaced !== null && each.units.includes(replaced.id) && bands.includes(each.kind),
-  );
   const touched = [...new Set([...touchedBy(type.functions), 'behind-panel' as const])];
   const unit: InstalledUnit = {
     id: unitId,
@@ -248,11 +244,8 @@ export function fit(
   return [
     ...(replaced === null ? [] : takeOut(dossier, performed, replaced, touched)),
     { kind: 'unit.install', version: 1, unit, performed, touched, mass: null },
-    ...bands.map((kind): Change => {
-      const old = kept.find((each) => each.kind === kind);
-      const antenna = old
-        ? { ...old, units: [...old.units.filter((each) => each !== replaced?.id), unitId], approved: true }
-        : { id: `new-antenna-${kind}`, kind, units: [unitId], approved: true, xIn: null, yIn: null };
+    ...antennasFor(type.functions).map((kind): Change => {
+      const antenna = antennaOf(kind, unitId, replaced, dossier);
       return { kind: 'antenna.fit', version: 1, antenna, performed, touched: [] };
     }),
     supplementFor(dossier, unitId, document, grants),
@@ -280,6 +273,15 @@ export function supplementFor(
       grants: [...grants],
     },
   };
+}
+
+/** The one of the unit that goes out, which others may share; else a new one. */
+function antennaOf(kind: Antenna['kind'], unitId: string, replaced: InstalledUnit | null, dossier: Dossier): Antenna {
+  if (replaced !== null) {
+    const old = dossier.configuration.antennas.find((each) => each.kind === kind && each.units.includes(replaced.id));
+    if (old) return { ...old, units: [...old.units.filter((each) => each !== replaced.id), unitId], approved: true };
+  }
+  return { id: `new-antenna-${kind}`, kind, units: [unitId], approved: true, xIn: null, yIn: null };
 }
 
 function takeOut(

@@ -153,12 +153,11 @@ function fitting(type: EquipmentType, replaced: InstalledUnit | null, { dossier,
   );
 }
 
-/** One version of each family: the last by the revision of its manual. The catalogue given holds what can be had today. */
-function currentTypes(catalogue: Catalogue): readonly EquipmentType[] {
-  const newest = new Map<string, EquipmentType>();
-  for (const type of Object.values(catalogue.types).sort((a, b) => (a.revision < b.revision ? -1 : 1)))
-    newest.set(type.family, type);
-  return [...newest.values()].sort((a, b) => (a.id < b.id ? -1 : 1));
+/** What can be had today: the catalogue given also holds superseded versions, for the units aboard that are recorded under them. */
+function currentTypes({ types, superseded }: Catalogue): readonly EquipmentType[] {
+  return Object.values(types)
+    .filter(({ id }) => !superseded?.includes(id))
+    .sort((a, b) => (a.id < b.id ? -1 : 1));
 }
 
 function jobOf(type: EquipmentType, replaces: boolean): Job {

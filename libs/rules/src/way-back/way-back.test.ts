@@ -395,17 +395,25 @@ describe('a revision of the weight record', () => {
       flight: widenConditions(vfr),
     };
     const [action] = actionsFor({ kind: 'do', change: 'mass.revise', subject: 'aircraft', facts: [] }, situation);
-    return { job: action?.job, mass: action?.changes.reduce(apply, dossier).configuration.mass };
+    return {
+      job: action?.job,
+      assumes: action?.assumes,
+      mass: action?.changes.reduce(apply, dossier).configuration.mass,
+    };
   };
 
   it('takes the changes in where each has its arm', () => {
-    const { job, mass } = revised(of(12));
-    expect(job).toBe('revise-weight-record');
+    const { job, assumes, mass } = revised(of(12));
+    expect([job, assumes]).toEqual(['revise-weight-record', []]);
     // (1400 x 38 + 5 x 12) / 1405
     expect(mass).toMatchObject({ emptyWeightLb: 1405, emptyArmIn: 37.907, weighed: false, changesSince: [] });
   });
 
-  it('is a weighing where one has none', () => {
-    expect(revised(of(null))).toMatchObject({ job: 'weigh', mass: { weighed: true, changesSince: [] } });
+  it('is a weighing where one has none: nobody knows what the scales will show, and it is taken to be as before', () => {
+    expect(revised(of(null))).toMatchObject({
+      job: 'weigh',
+      assumes: ['turns-out-well'],
+      mass: { emptyWeightLb: 1400, emptyArmIn: 38, weighed: true, changesSince: [] },
+    });
   });
 });
