@@ -294,7 +294,7 @@ describe('a job in work', () => {
     const refused = await releaseSeeing(jobId, entryOf(), others);
     const refusals = refused.errors?.[0]?.extensions['refusals'] as readonly Data[];
     expect(refusals).toMatchObject([{ code: 'not-looked-at', field: 'input.seen' }]);
-    expect(refusals[0]?.message).toContain('static-leak-test');
+    expect(refusals[0]?.message).toContain('Static leak test');
     expect((await releaseSeeing(jobId, entryOf(), [...others, leak])).errors).toBeUndefined();
   });
 

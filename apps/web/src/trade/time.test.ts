@@ -1,4 +1,4 @@
-import { localTimeAt, whenWords } from '@tallywing/rules';
+import { localTimeAt } from '@tallywing/rules';
 import { expect, test } from 'vitest';
 import { instantAt, untilWords } from './time.js';
 
@@ -23,11 +23,6 @@ test('a time that happens twice is the first of the two', () => {
 test('text that is no time gives none', () => {
   expect(instantAt('', 'UTC')).toBeNull();
   expect(instantAt('2026-02-31T25:00', 'UTC')).toBeNull();
-});
-
-test('words use the time of the base', () => {
-  expect(whenWords('2026-12-03T21:05Z', 'America/Denver')).toBe('3 Dec 2026 14:05');
-  expect(whenWords('2026-12-03T07:00Z', 'America/Denver')).toBe('3 Dec 2026');
 });
 
 test('what ends with a day holds through it; anything else until its minute', () => {

@@ -1,4 +1,4 @@
-import { dateTimeWords, dateWords, localTimeAt, whenWords } from '@tallywing/rules';
+import { dateTimeWords, dateWords, localTimeAt } from '@tallywing/rules';
 
 /** UTC now, to the minute. The one clock of the board; everything below takes moments as arguments. */
 export function clockNow(): string {

@@ -38,7 +38,7 @@ test('every answer that differs is a line with what it was and what it is', () =
     flightsDiffer: [{ flight: 'IFR', was: 'YES', is: 'CANNOT_TELL' }],
     operationsDiffer: [{ flight: 'vfr-day', was: 'NO', is: 'YES' }],
     capabilitiesDiffer: [{ capability: 'altitude-reporting', was: 'MET', is: 'NOT_MET' }],
-    opened: [finding('tested on 2024-01-05')],
+    opened: [finding('tested on 5 Jan 2024')],
     closed: [finding('was open')],
     changed: [{ was: finding('late'), is: finding('late', 'CANNOT_TELL') }],
   });

@@ -55,8 +55,7 @@ export function notKeptWords({ operationsDiffer, capabilitiesDiffer }: ShownAnsw
 }
 
 export function findingText({ outcome, text }: Pick<Finding, 'outcome' | 'text'>): string {
-  const said = text;
-  return outcome === 'CANNOT_TELL' ? `cannot tell: ${said}` : said;
+  return outcome === 'CANNOT_TELL' ? `cannot tell: ${text}` : text;
 }
 
 export function findingName(finding: Pick<Finding, 'subject' | 'subjectName' | 'ruleId'>): string {
