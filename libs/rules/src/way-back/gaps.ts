@@ -120,14 +120,12 @@ function gainOver(system: System, views: readonly View[], facts: ReadonlySet<str
 function waysTo(fact: string, asking: Iterable<Statement>): MissingFact['by'] {
   const ways = new Map<string, MissingFact['by'][number]>();
   for (const { remedies } of asking)
-    for (const { change, subject, facts } of remedies ?? [])
+    for (const { change, subject, facts } of remedies)
       if (facts.includes(fact)) ways.set(`${change}|${subject}`, { change, subject });
   return [...ways.values()];
 }
 
 function acceptableIn(open: Iterable<Statement>): string[] {
-  const found = [...open].flatMap(
-    ({ remedies }) => remedies?.flatMap(({ change, subject }) => (change === 'adopt' ? [subject] : [])) ?? [],
-  );
-  return [...new Set(found)].sort();
+  const found = [...open].flatMap(({ remedies }) => remedies).filter(({ change }) => change === 'adopt');
+  return [...new Set(found.map(({ subject }) => subject))].sort();
 }

@@ -77,9 +77,9 @@ export function movesOf(system: System, snapshot: Snapshot, around: Around): rea
     const { clause, effects, key, remedies } = statement;
     const missing = snapshot.outcome(index) === 'cannot-tell' ? missingPaths(clause) : [];
     const open = missing.filter((each) => !around.state.supposed.has(each));
-    const wantsUnit = remedies?.some(({ change, subject }) => change === 'unit.install' && subject === 'aircraft');
+    const wantsUnit = remedies.some(({ change, subject }) => change === 'unit.install' && subject === 'aircraft');
     return [
-      ...(remedies?.flatMap((each) => actionsFor(each, situation)) ?? []),
+      ...remedies.flatMap((each) => actionsFor(each, situation)),
       ...(wantsUnit
         ? effects.flatMap((each) => (each.stops === 'capability' ? fittingsFor(each.capability, situation) : []))
         : []),
