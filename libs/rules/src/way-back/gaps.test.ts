@@ -138,6 +138,18 @@ describe('of an aircraft that was in order', () => {
   });
 });
 
+it('a list that was stated complete too long ago would open the flight if it were stated anew', () => {
+  const completeness = trainer().status.completeness.map((each) =>
+    each.list === 'directives' ? { ...each, stated: { ...each.stated, asOf: '2020-01-01' } } : each,
+  );
+  const gaps = gapsOf(trainer({ status: { completeness } }), trainerCatalogue, asked, [local]);
+  expect(gaps.visits[0]).toMatchObject({
+    visit: 'person',
+    opens: ['local'],
+    facts: [{ fact: 'status.completeness.directives', opens: ['local'] }],
+  });
+});
+
 describe('of an aircraft with two lists that nobody stated to be complete', () => {
   const { completeness } = trainer().status;
   const dossier = trainer({

@@ -266,6 +266,19 @@ describe('after a move', () => {
   });
 });
 
+it('a list that was stated complete too long ago is asked about anew, and the flight is a yes', () => {
+  const { completeness } = inOrder.status;
+  const longAgo = completeness.map(({ list, stated }) => ({ list, stated: { ...stated, asOf: '2020-01-01' } }));
+  const kept = completeness.filter(({ list }) => list !== 'directives');
+  const stale = trainer({
+    status: { completeness: [...kept, ...longAgo.filter(({ list }) => list === 'directives')] },
+  });
+  const search = searchFrom(stale, vfr);
+  const fact = 'status.completeness.directives';
+  expect(movesOf(search)).toEqual([`find-out ${fact} 0.5`]);
+  expect(search.solved(after(search, `find-out ${fact}`))).toBe(true);
+});
+
 describe('states are one', () => {
   const search = searchFrom(lapsed('annual', 'locator'), vfr);
   const locator = searchFrom(lapsed('locator'), vfr);
