@@ -159,5 +159,6 @@ function statementOf(index: number, tree: Clause, capability: Capability, throug
     data: {},
     messages: { met: 'm', 'not-met': 'n', 'cannot-tell': 'c', 'not-applicable': 'a' },
     effects: [{ stops: 'capability', capability, ...(through === null ? {} : { through }) }],
+    remedies: [],
   };
 }

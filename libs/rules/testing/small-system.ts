@@ -30,6 +30,7 @@ export function says(
       messages,
       data: {},
       effects: [through === undefined ? effect : { ...effect, through }],
+      remedies: [],
       ...rest,
     },
     establishes: only ? [] : [capability],

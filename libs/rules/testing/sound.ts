@@ -11,7 +11,7 @@ const outcomes: readonly Outcome[] = ['met', 'not-met', 'cannot-tell', 'not-appl
 export function checkDraft(rule: Rule, draft: Draft, dossier: Dossier): void {
   for (const fault of [
     ...messageFaults(rule, draft),
-    ...(draft.remedies ?? []).flatMap((remedy) => remedyFaults(remedy)),
+    ...draft.remedies.flatMap((remedy) => remedyFaults(remedy)),
     ...clauseFaults(draft.clause, dossier),
     ...(draft.subject === '' ? ['a statement about nothing'] : []),
   ])

@@ -17,7 +17,7 @@ export function statedFile(ruleId: string): string {
 export function statedBy(rule: Rule, cases: readonly RuleCase[]): string {
   const drafts = cases.flatMap((each) => statements(rule, each));
   const parts = {
-    statements: drafts.map(({ subject, clause, effects, remedies = [] }) => ({
+    statements: drafts.map(({ subject, clause, effects, remedies }) => ({
       subject,
       states: shapeOf(clause),
       effects: effects.map(effectName).join(' '),

@@ -183,7 +183,7 @@ function resultOf(statement: Statement, index: number, view: View, moment: Momen
     ...(changesAt === undefined ? {} : { changesAt }),
     ...(hoursLeft === undefined ? {} : { hoursLeft: hoursLeft - moment.hoursAhead }),
     due: statement.due ?? [],
-    remedies: outcome === 'met' || outcome === 'not-applicable' ? [] : (statement.remedies ?? []),
+    remedies: outcome === 'met' || outcome === 'not-applicable' ? [] : statement.remedies,
   };
 }
 

@@ -132,7 +132,7 @@ function findingOf(
     capabilities: [
       ...new Set(statement.effects.flatMap((effect) => (effect.stops === 'capability' ? [effect.capability] : []))),
     ],
-    remedies: statement.remedies ?? [],
+    remedies: statement.remedies,
   };
 }
 

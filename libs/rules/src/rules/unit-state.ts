@@ -1,3 +1,4 @@
+import type { Defect } from '../dossier/status.js';
 import type { SourceRef } from '../facts/source.js';
 import type { Facts } from '../graph/facts.js';
 import type { UnitFacts } from '../graph/units.js';
@@ -13,10 +14,12 @@ export type UnitState = 'working' | 'inoperative' | 'deactivated';
 /** Deactivated with its paper, recorded as inoperative, or neither. Not fitted is a matter of the whole aircraft. */
 export function stateOf(facts: Facts, unit: UnitFacts): UnitState {
   if (!unit.active) return 'deactivated';
-  const open = facts.dossier.status.defects.some(
-    (each) => each.subject === unit.id && each.kind === 'inoperative-item',
-  );
-  return open ? 'inoperative' : 'working';
+  return inoperativeBy(facts, unit).length > 0 ? 'inoperative' : 'working';
+}
+
+/** Entries that the unit is inoperative, deferred or not. */
+function inoperativeBy({ dossier }: Facts, { id }: UnitFacts): readonly Defect[] {
+  return dossier.status.defects.filter((each) => each.subject === id && each.kind === 'inoperative-item');
 }
 
 export function operable(state: UnitState, source: SourceRef): Leaf {
@@ -43,10 +46,16 @@ export function builtTo(
     : met('installation-approved', { source: maker(unit.approval.document.title, 'approval of this installation') });
 }
 
-/** What to do with a unit in this state; `repair` is the change that ends "inoperative". */
-export function wayOut(state: UnitState, unit: UnitFacts, repair: 'defect.close' | 'unit.deactivate'): Remedy {
-  const change = state === 'deactivated' ? 'unit.reactivate' : state === 'inoperative' ? repair : 'unit.install';
-  return { kind: 'do', change, subject: unit.id, facts: [] };
+/** What brings a unit back that is not in use: to repair it is to close each entry that it is inoperative. None where it works. */
+export function backInUse(facts: Facts, unit: UnitFacts): readonly Remedy[] {
+  if (!unit.active) return [{ kind: 'do', change: 'unit.reactivate', subject: unit.id, facts: [] }];
+  return inoperativeBy(facts, unit).map(({ id }) => ({ kind: 'do', change: 'defect.close', subject: id, facts: [] }));
+}
+
+/** The same; and where it works, but is not what the rule asks for: another in its place. */
+export function waysOut(facts: Facts, unit: UnitFacts): readonly Remedy[] {
+  const back = backInUse(facts, unit);
+  return back.length > 0 ? back : [{ kind: 'do', change: 'unit.install', subject: unit.id, facts: [] }];
 }
 
 /** No unit of a kind: certain only where the list of equipment was stated complete. */

@@ -45,7 +45,8 @@ export interface Draft {
   readonly data: Values;
   readonly effects: readonly Effect[];
   readonly due?: readonly Due[];
-  readonly remedies?: readonly Remedy[];
+  /** What can be done or found out; none where it is always met, or nothing can be done. */
+  readonly remedies: readonly Remedy[];
   /** Highest altitude for IFR that this result allows. */
   readonly topFt?: number;
 }

@@ -92,49 +92,89 @@ it('says that it stopped at its limit', () => {
   expect(cheapest(chain, { states: 11, paths: 1 }).paths[0]?.cost).toBe(10);
 });
 
-it('prefers fewer moves at one price', () => {
-  const twoWays: Problem<string, string> = {
-    start: '',
-    solved: (state) => state === 'ab' || state === 'c',
-    moves: (state) =>
-      state === ''
-        ? [
-            { id: 'a', action: 'a', cost: 1 },
-            { id: 'c', action: 'c', cost: 2 },
-          ]
-        : [{ id: 'b', action: 'b', cost: 1 }],
-    after: (state, letter) => state + letter,
-    key: (state) => state,
-  };
-  expect(cheapest(twoWays, { states: 100, paths: 1 }).paths[0]?.moves.map((each) => each.id)).toEqual(['c']);
+/** Ways as rows of deeds with their prices, each done in this order. */
+type Ways = readonly (readonly (readonly [id: string, cost: number])[])[];
+const walking = (ways: Ways): Problem<readonly string[], string> => ({
+  start: [],
+  solved: (done) => ways.some((way) => way.map(([id]) => id).join() === done.join()),
+  moves: (done) => {
+    const next = ways.flatMap((way) => {
+      const [at] = way.slice(done.length);
+      return at && done.every((id, step) => way[step]?.[0] === id) ? [at] : [];
+    });
+    return [...new Map(next)].map(([id, cost]) => ({ id, action: id, cost }));
+  },
+  after: (done, id) => [...done, id],
+  key: (done) => done.join(),
 });
-
-/** Deeds by name: each ends what is asked by itself, but for two that do so together. */
-const byName = (deeds: readonly { readonly id: string; readonly cost: number; readonly half?: true }[]) => {
-  const isHalf = (id: string) => deeds.some((each) => each.id === id && each.half);
-  return {
-    start: [] as readonly string[],
-    solved: (done: readonly string[]) => done.some((id) => !isHalf(id)) || done.filter(isHalf).length === 2,
-    moves: (done: readonly string[]) =>
-      deeds.filter(({ id }) => !done.includes(id)).map(({ id, cost }) => ({ id, action: id, cost })),
-    after: (done: readonly string[], id: string) => [...done, id].sort(),
-    key: (done: readonly string[]) => done.join(),
-  };
-};
-const namesOf = (deeds: Parameters<typeof byName>[0], paths = 9) =>
-  cheapest(byName(deeds), { states: 100, paths }).paths.map(({ moves }) => moves.map(({ id }) => id).join('+'));
+const namesOf = (ways: Ways, paths = 9) =>
+  cheapest(walking(ways), { states: 100, paths }).paths.map(({ moves }) => moves.map(({ id }) => id).join('+'));
 
 it('of ways at one price the one with fewer moves comes first, then the one whose name does', () => {
-  const [a, b, c] = ['a', 'b', 'c'].map((id) => ({ id, cost: 2 }));
-  const halves = ['h', 'i'].map((id) => ({ id, cost: 1, half: true as const }));
-  const all = [...halves, a, b, c].filter((each) => each !== undefined);
-  expect(namesOf(all)).toEqual(['a', 'b', 'c', 'h+i']);
-  expect(namesOf(all.toReversed())).toEqual(['a', 'b', 'c', 'h+i']);
-  expect(namesOf([...all, { id: 'd', cost: 1.5 }])[0]).toBe('d');
+  const ways: Ways = [
+    [
+      ['h', 1],
+      ['i', 1],
+    ],
+    [['x', 2]],
+    [['y', 2]],
+    [['z', 2]],
+  ];
+  expect(namesOf(ways)).toEqual(['x', 'y', 'z', 'h+i']);
+  expect(namesOf(ways.toReversed())).toEqual(['x', 'y', 'z', 'h+i']);
+  expect(namesOf([...ways, [['d', 1.5]]])[0]).toBe('d');
+});
+
+it('one with fewer moves comes first also where it was thought of later', () => {
+  const ways: Ways = [
+    [
+      ['x', 1],
+      ['y', 1],
+      ['z', 1],
+    ],
+    [
+      ['w', 2.5],
+      ['v', 0.5],
+    ],
+  ];
+  expect(namesOf(ways)).toEqual(['w+v', 'x+y+z']);
+});
+
+it('names are told apart move by move: all that begin with one deed before those that begin with another', () => {
+  const ways: Ways = [
+    [
+      ['ab', 1],
+      ['0', 1],
+    ],
+    [
+      ['a', 1],
+      ['c', 1],
+    ],
+  ];
+  expect(namesOf(ways)).toEqual(['a+c', 'ab+0']);
+});
+
+it('gives a dearer way that shares a deed with a cheaper one, and none that holds all of it', () => {
+  const ways: Ways = [
+    [
+      ['a', 1],
+      ['b', 1],
+    ],
+    [
+      ['a', 1],
+      ['c', 2],
+    ],
+    [
+      ['d', 1],
+      ['a', 1],
+      ['b', 2],
+    ],
+  ];
+  expect(namesOf(ways)).toEqual(['a+b', 'a+c']);
 });
 
 it('gives as many ways as it is asked for and no more', () => {
-  const four = ['a', 'b', 'c', 'd'].map((id) => ({ id, cost: 1 }));
+  const four = ['a', 'b', 'c', 'd'].map((id) => [[id, 1]] as const);
   expect(namesOf(four, 1)).toEqual(['a']);
   expect(namesOf(four, 3)).toEqual(['a', 'b', 'c']);
   expect(namesOf(four, 4)).toEqual(['a', 'b', 'c', 'd']);

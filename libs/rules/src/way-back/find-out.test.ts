@@ -4,11 +4,11 @@ import { catalogueOf } from '../../testing/changes.js';
 import { dossierOf } from '../../testing/dossiers.js';
 import { goodDay, trainer, trainerCatalogue } from '../../testing/trainer.js';
 import { defaultConditions } from '../verdict/conditions.js';
-import { findOut } from './find-out.js';
+import { answersOf, askersOf, findOut, gainOf, mostUseful } from './find-out.js';
 import { supposing } from './supposing.js';
 import { snapshotOf } from '../assess/snapshot.js';
 import { means, says, smallSystem } from '../../testing/small-system.js';
-import { allOf, implies, met, notMet, ref, unknown, within } from '../verdict/build.js';
+import { allOf, flight as only, implies, met, notMet, ref, unknown, within } from '../verdict/build.js';
 import type { Clause } from '../verdict/clause.js';
 
 const moment = { instant: '2026-03-02T14:00Z' };
@@ -118,16 +118,22 @@ describe('supposing that facts turn out well', () => {
     ['it waits for no fact', unknown('a', []), ['x'], 'cannot-tell'],
     ['it is known not to be so', notMet('a', { missing: ['x'] }), ['x'], 'not-met'],
     [
-      'it is cannot-tell at another time only',
+      'it is cannot-tell at another time only, and known not to be so today',
       within('a', { from: '2027-01-01T00:00Z' }, { missing: ['x'] }, 'cannot-tell', 'not-met'),
+      ['x'],
+      'not-met',
+    ],
+    [
+      'it is cannot-tell today, and known not to be so at another time',
+      within('a', { before: '2027-01-01T00:00Z' }, { missing: ['x'] }, 'cannot-tell', 'not-met'),
       ['x'],
       'met',
     ],
     [
-      'it is told, and cannot be outside',
+      'it was told until lately, and the same fact is wanted anew',
       within('a', { before: '2026-01-01T00:00Z' }, { missing: ['x'] }, 'met', 'cannot-tell'),
       ['x'],
-      'cannot-tell',
+      'met',
     ],
     ['it stands in a group', allOf('g', [met('a'), unknown('b', ['x'])], 'met'), ['x'], 'met'],
     ['another member waits', allOf('g', [unknown('a', ['y']), unknown('b', ['x'])], 'met'), ['x'], 'cannot-tell'],
@@ -147,4 +153,56 @@ describe('supposing that facts turn out well', () => {
     expect(snapshotOf(better, goodDay, 0, flight).capability('two-way-radio')).toBe('met');
     expect(snapshotOf(system, goodDay, 0, flight).capability('two-way-radio')).toBe('cannot-tell');
   });
+});
+
+describe('over a few statements', () => {
+  const flight = { ...defaultConditions, approaches: [], rules: 'vfr' as const, purpose: 'private' as const };
+  const operations = {
+    flight,
+    ifr: { ...flight, rules: 'ifr' as const },
+    night: { ...flight, light: 'night' as const },
+  };
+  const asking = { instant: goodDay, hoursAhead: 0, flight, operations };
+  const system = smallSystem({
+    spoken: [
+      says('able', met('a', { missing: ['known'] }), 'fly'),
+      says('two', allOf('g', [unknown('b', ['x', 'y']), unknown('c', ['x']), met('d')], 'met'), 'night'),
+      says('one', unknown('b', ['y']), 'night'),
+      says('dark', implies(only('at-night', { light: 'night' }), unknown('a', ['z'])), 'fly'),
+    ],
+  });
+  const now = answersOf(system, asking);
+
+  it('answers each operation by its own conditions, and names what cannot be told of the flight', () => {
+    expect(now.ready).toEqual({ flight: 'yes', ifr: 'no', night: 'cannot-tell' });
+    expect([...now.open]).toEqual([1, 2].map((at) => [at, system.statements[at]]));
+  });
+
+  it('names each missing fact once, with the statements that ask for it', () => {
+    const asked = [...askersOf(now)].map(([fact, statements]) => [fact, [...statements].map(({ key }) => key)]);
+    expect(asked).toEqual([
+      ['x', ['two']],
+      ['y', ['two', 'one']],
+    ]);
+  });
+
+  it('settles what then can be told, and opens what then is a yes and was none', () => {
+    const gain = (...facts: readonly string[]) => gainOf(supposing(system, new Set(facts)), now, asking);
+    expect(gain('x')).toEqual({ opens: [], settles: [] });
+    expect(gain('y')).toEqual({ opens: [], settles: ['one'] });
+    expect(gain('x', 'y')).toEqual({ opens: [], settles: ['two', 'one'] });
+    expect(gain('x', 'y', 'z')).toEqual({ opens: ['night'], settles: ['two', 'one'] });
+  });
+});
+
+it('comes first what opens most, then what settles most, then what is first by name', () => {
+  const fact = (name: string, opens: number, settles: number) => ({
+    fact: name,
+    opens: Array.from({ length: opens }, String),
+    settles: Array.from({ length: settles }, String),
+  });
+  const facts = [fact('c', 0, 1), fact('a', 0, 1), fact('d', 0, 3), fact('b', 0, 1), fact('f', 1, 0), fact('e', 2, 0)];
+  const order = (list: typeof facts) => [...list].sort(mostUseful).map((each) => each.fact);
+  expect(order(facts)).toEqual(['e', 'f', 'd', 'a', 'b', 'c']);
+  expect(order(facts.toReversed())).toEqual(['e', 'f', 'd', 'a', 'b', 'c']);
 });

@@ -10,6 +10,7 @@ import type { Dossier } from '../dossier/dossier.js';
 import type { FlightConditions } from '../verdict/conditions.js';
 import { widenConditions } from '../verdict/conditions.js';
 import { leaves } from '../verdict/regions.js';
+import type { Statement } from '../verdict/result.js';
 import { supposing } from './supposing.js';
 
 /** A fact that nobody recorded, and what would follow if it turned out well. */
@@ -23,9 +24,6 @@ export interface FactToFind {
   /** Keys of results that would no longer be cannot-tell. */
   readonly settles: readonly string[];
 }
-
-/** An operation opened outweighs any number of results settled. */
-const opensWeighs = 1000;
 
 /**
  * Missing facts, most useful first: the ones that open operations, then the ones that settle most results.
@@ -42,13 +40,25 @@ export function findOut(
   const asking = { instant, hoursAhead, flight, operations: fixedOperations(flight) };
   const system = systemOf(dossier, catalogue);
   const now = answersOf(system, asking);
-  const askers = askersOf(system, now);
-  const found = [...askers].map(([fact, indexes]): FactToFind => ({
+  const askers = askersOf(now);
+  const found = [...askers].map(([fact, statements]): FactToFind => ({
     fact,
-    subjects: [...new Set(indexes.flatMap((index) => system.statements[index]?.subject ?? []))],
+    subjects: [...new Set([...statements].map(({ subject }) => subject))],
     ...gainOf(supposing(system, new Set([fact])), now, asking),
   }));
-  return found.sort((a, b) => weight(b) - weight(a) || (a.fact < b.fact ? -1 : 1));
+  return found.sort(mostUseful);
+}
+
+/** What follows if facts turn out well. */
+export type Gain = Pick<FactToFind, 'opens' | 'settles'>;
+
+/** What is opened outweighs any number of results settled. */
+export function usefulness({ opens, settles }: Gain): number {
+  return opens.length * 1000 + settles.length;
+}
+
+export function mostUseful(a: Gain & { readonly fact: string }, b: Gain & { readonly fact: string }): number {
+  return usefulness(b) - usefulness(a) || (a.fact < b.fact ? -1 : 1);
 }
 
 export interface Asking {
@@ -61,45 +71,36 @@ export interface Asking {
 
 /** How a system answers as it stands. */
 export interface Answers {
-  /** Statements that nobody can tell. */
-  readonly open: readonly number[];
+  /** Statements that nobody can tell, by their places in the system. */
+  readonly open: ReadonlyMap<number, Statement>;
   readonly ready: Readonly<Record<string, string>>;
 }
 
 export function answersOf(system: System, asking: Asking): Answers {
   const now = snapshotOf(system, asking.instant, asking.hoursAhead, asking.flight);
   return {
-    open: system.statements.flatMap((_, index) => (now.outcome(index) === 'cannot-tell' ? [index] : [])),
+    open: new Map([...system.statements.entries()].filter(([index]) => now.outcome(index) === 'cannot-tell')),
     ready: readiness(system, asking, now),
   };
 }
 
 /** Facts that are missing, with the statements that ask for them. */
-export function askersOf(system: System, { open }: Answers): ReadonlyMap<string, readonly number[]> {
-  const askers = new Map<string, number[]>();
-  for (const index of open) {
-    const statement = system.statements[index];
-    if (!statement) continue;
+export function askersOf({ open }: Pick<Answers, 'open'>): ReadonlyMap<string, ReadonlySet<Statement>> {
+  const askers = new Map<string, Set<Statement>>();
+  for (const statement of open.values())
     for (const leaf of leaves(statement.clause))
-      for (const fact of leaf.missing ?? []) askers.set(fact, [...(askers.get(fact) ?? []), index]);
-  }
+      for (const fact of leaf.missing ?? []) askers.set(fact, (askers.get(fact) ?? new Set()).add(statement));
   return askers;
 }
 
 /** What is different once some facts turned out well: `better` is the system that supposes it. */
-export function gainOf(better: System, now: Answers, asking: Asking): Pick<FactToFind, 'opens' | 'settles'> {
+export function gainOf(better: System, now: Answers, asking: Asking): Gain {
   const then = snapshotOf(better, asking.instant, asking.hoursAhead, asking.flight);
   const ready = readiness(better, asking, then);
   return {
     opens: Object.keys(ready).filter((name) => ready[name] === 'yes' && now.ready[name] !== 'yes'),
-    settles: now.open
-      .filter((index) => then.outcome(index) !== 'cannot-tell')
-      .flatMap((index) => better.statements[index]?.key ?? []),
+    settles: [...now.open].filter(([index]) => then.outcome(index) !== 'cannot-tell').map(([, { key }]) => key),
   };
-}
-
-function weight(each: FactToFind): number {
-  return each.opens.length * opensWeighs + each.settles.length;
 }
 
 /** The flight itself is judged already; the other operations are judged here. */

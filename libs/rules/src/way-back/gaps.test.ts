@@ -8,7 +8,7 @@ import { defaultConditions } from '../verdict/conditions.js';
 import { gapsOf, visitFor } from './gaps.js';
 
 const asked = { instant: goodDay };
-const local = { id: 'local', conditions: defaultConditions };
+const local = { id: 'local', conditions: { ...defaultConditions, rules: 'vfr' as const, purpose: 'private' as const } };
 const ifr = { id: 'ifr', conditions: { ...defaultConditions, rules: 'ifr' as const } };
 
 describe('where a fact is found', () => {
@@ -57,6 +57,23 @@ describe('of an aircraft about which nobody recorded anything', () => {
     expect(ranks).toEqual([...ranks].sort((a, b) => b - a));
   });
 
+  it('says by which changes a fact is recorded, each once, and not how another is', () => {
+    const by = (fact: string) =>
+      gapsNow()
+        .visits.flatMap(({ facts }) => facts)
+        .find((each) => each.fact === fact)
+        ?.by.map(({ change, subject }) => `${change} ${subject}`)
+        .sort();
+    expect(by('configuration.aircraft.certificate')).toEqual([
+      'aircraft.amend aircraft',
+      'authority.set aircraft',
+      'equipment.state aircraft',
+      'record.add aircraft',
+    ]);
+    expect(by('configuration.mass')).toEqual(['mass.revise aircraft']);
+    expect(by('status.records')).toEqual(['record.add annual-inspection']);
+  });
+
   it('settles by a visit at least what each of its facts settles by itself', () => {
     const gaps = gapsNow();
     for (const { facts, settles } of gaps.visits)
@@ -65,7 +82,7 @@ describe('of an aircraft about which nobody recorded anything', () => {
 });
 
 describe('of an aircraft that was in order', () => {
-  const whole = gapsOf(trainer(), trainerCatalogue, asked, [local]);
+  const whole = () => gapsOf(trainer(), trainerCatalogue, asked, [local]);
   const without = (path: readonly string[]) => gapsOf(forget(trainer(), path), trainerCatalogue, asked, [local]);
 
   it('names the list that nobody stated to be complete, and that saying so would open the flight', () => {
@@ -75,7 +92,7 @@ describe('of an aircraft that was in order', () => {
       status: { ...trainer().status, completeness: completeness.filter(({ list }) => list !== 'directives') },
     };
     const gaps = gapsOf(dossier, trainerCatalogue, asked, [local]);
-    expect(whole.flights).toEqual([]);
+    expect(whole().flights).toEqual([]);
     expect(gaps.flights).toEqual(['local']);
     const person = gaps.visits.find(({ visit }) => visit === 'person');
     expect(person).toMatchObject({
@@ -87,12 +104,49 @@ describe('of an aircraft that was in order', () => {
   it('says which units a named person may accept as found, and by which change a fact is recorded', () => {
     const at = trainer().configuration.units.findIndex(({ id }) => id === 'nav1');
     const gaps = without(['configuration', 'units', String(at), 'approval']);
-    expect(whole.acceptable).not.toContain('nav1');
+    expect(whole().acceptable).not.toContain('nav1');
     expect(gaps.acceptable).toContain('nav1');
     const fact = gaps.visits
       .flatMap(({ facts }) => facts)
       .find((each) => each.fact === 'configuration.units.nav1.approval');
     expect(fact?.by).toContainEqual({ change: 'unit.amend', subject: 'nav1' });
+  });
+
+  it('names no visit for which there is nothing to find', () => {
+    expect(whole().visits.map(({ visit }) => visit)).toEqual(['aircraft', 'papers']);
+  });
+
+  it('names what may be accepted in the order of names', () => {
+    const { units } = trainer().configuration;
+    const unapproved = units.map((each) => (['gps1', 'nav1'].includes(each.id) ? { ...each, approval: null } : each));
+    for (const list of [unapproved, unapproved.toReversed()]) {
+      const dossier = trainer({ configuration: { units: list } });
+      expect(gapsOf(dossier, trainerCatalogue, asked, [local]).acceptable).toEqual(['gps1', 'nav1']);
+    }
+  });
+
+  it('says of each flight what is asked of it alone', () => {
+    const dossier = trainer({ configuration: { staticSystems: [] } });
+    const gaps = gapsOf(dossier, trainerCatalogue, asked, [local, ifr]);
+    expect(gaps.flights).toEqual(['ifr']);
+    expect(gaps.visits[0]).toMatchObject({ visit: 'aircraft', opens: ['ifr'] });
+    // What a flight does not ask for takes nothing from what it does.
+    const bare = { ...dossier, configuration: { ...dossier.configuration, equipment: withoutTachometer() } };
+    const both = gapsOf(bare, trainerCatalogue, asked, [local, ifr]);
+    expect(both.flights).toEqual(['local', 'ifr']);
+    expect(both.visits[0]).toMatchObject({ visit: 'aircraft', opens: ['local', 'ifr'] });
+  });
+});
+
+it('a list that was stated complete too long ago would open the flight if it were stated anew', () => {
+  const completeness = trainer().status.completeness.map((each) =>
+    each.list === 'directives' ? { ...each, stated: { ...each.stated, asOf: '2020-01-01' } } : each,
+  );
+  const gaps = gapsOf(trainer({ status: { completeness } }), trainerCatalogue, asked, [local]);
+  expect(gaps.visits[0]).toMatchObject({
+    visit: 'person',
+    opens: ['local'],
+    facts: [{ fact: 'status.completeness.directives', opens: ['local'] }],
   });
 });
 
@@ -134,3 +188,7 @@ describe('of an aircraft with two lists that nobody stated to be complete', () =
     expect(gaps.acceptable).toEqual([]);
   });
 });
+
+function withoutTachometer() {
+  return trainer().configuration.equipment.filter(({ item }) => item !== 'tachometer');
+}

@@ -5,8 +5,9 @@ import { systemOf } from '../assess/system.js';
 import type { Catalogue } from '../catalogue/type.js';
 import type { Dossier } from '../dossier/dossier.js';
 import type { FlightConditions } from '../verdict/conditions.js';
-import type { Answers, Asking } from './find-out.js';
-import { answersOf, askersOf, gainOf } from './find-out.js';
+import type { Statement } from '../verdict/result.js';
+import type { Answers, Asking, Gain } from './find-out.js';
+import { answersOf, askersOf, gainOf, mostUseful, usefulness } from './find-out.js';
 import { supposing } from './supposing.js';
 
 /** Where one has to go for a fact: to the aircraft, to its books and papers, or to a person who states or decides something. */
@@ -62,19 +63,16 @@ export function gapsOf(
   const views = flights.map(({ id, conditions }): View => {
     const asking = { instant, hoursAhead, flight: conditions, operations: { flight: conditions } };
     const now = answersOf(system, asking);
-    return { id, asking, now, askers: askersOf(system, now) };
+    return { id, asking, now, askers: askersOf(now) };
   });
-  const facts = new Map<string, Set<number>>();
-  for (const { askers } of views)
-    for (const [fact, indexes] of askers) facts.set(fact, new Set([...(facts.get(fact) ?? []), ...indexes]));
-  const missing = [...facts].map(([fact, indexes]): MissingFact => ({
+  const open = new Map(views.flatMap(({ now }) => [...now.open]));
+  const missing = [...askersOf({ open })].map(([fact, statements]): MissingFact => ({
     fact,
-    by: waysTo(system, fact, indexes),
+    by: waysTo(fact, statements),
     ...gainOver(system, views, new Set([fact])),
   }));
-  const open = new Set(views.flatMap(({ now }) => now.open));
   return {
-    open: keysOf(system, open),
+    open: [...open.values()].map(({ key }) => key).sort(),
     flights: views.filter(({ now }) => now.ready['flight'] === 'cannot-tell').map(({ id }) => id),
     visits: visits
       .map((visit): VisitToMake => {
@@ -83,7 +81,7 @@ export function gapsOf(
       })
       .filter((each) => each.facts.length > 0)
       .sort((a, b) => usefulness(b) - usefulness(a)),
-    acceptable: acceptableIn(system, open),
+    acceptable: acceptableIn(open.values()),
   };
 }
 
@@ -91,7 +89,7 @@ interface View {
   readonly id: string;
   readonly asking: Asking;
   readonly now: Answers;
-  readonly askers: ReadonlyMap<string, readonly number[]>;
+  readonly askers: ReturnType<typeof askersOf>;
 }
 
 /** Whoever looks at the aircraft itself sees these; everything else of the configuration stands on paper. */
@@ -105,7 +103,7 @@ export function visitFor(fact: string): Visit {
   return seenOnAircraft.test(fact) && !onPaper.test(fact) ? 'aircraft' : 'papers';
 }
 
-function gainOver(system: System, views: readonly View[], facts: ReadonlySet<string>) {
+function gainOver(system: System, views: readonly View[], facts: ReadonlySet<string>): Gain {
   const opens: string[] = [];
   const settles = new Set<string>();
   const better = supposing(system, facts);
@@ -119,32 +117,15 @@ function gainOver(system: System, views: readonly View[], facts: ReadonlySet<str
   return { opens, settles: [...settles].sort() };
 }
 
-function waysTo(system: System, fact: string, indexes: ReadonlySet<number>): MissingFact['by'] {
+function waysTo(fact: string, asking: Iterable<Statement>): MissingFact['by'] {
   const ways = new Map<string, MissingFact['by'][number]>();
-  for (const index of indexes)
-    for (const { change, subject, facts } of system.statements[index]?.remedies ?? [])
+  for (const { remedies } of asking)
+    for (const { change, subject, facts } of remedies)
       if (facts.includes(fact)) ways.set(`${change}|${subject}`, { change, subject });
   return [...ways.values()];
 }
 
-function acceptableIn(system: System, open: ReadonlySet<number>): string[] {
-  const found = [...open].flatMap((index) =>
-    (system.statements[index]?.remedies ?? []).flatMap(({ kind, change, subject }) =>
-      kind === 'do' && change === 'adopt' ? [subject] : [],
-    ),
-  );
-  return [...new Set(found)].sort();
-}
-
-function keysOf(system: System, indexes: ReadonlySet<number>): string[] {
-  return [...new Set([...indexes].flatMap((index) => system.statements[index]?.key ?? []))].sort();
-}
-
-/** A flight opened outweighs any number of answers settled. */
-function usefulness({ opens, settles }: Pick<MissingFact, 'opens' | 'settles'>): number {
-  return opens.length * 1000 + settles.length;
-}
-
-function mostUseful(a: MissingFact, b: MissingFact): number {
-  return usefulness(b) - usefulness(a) || (a.fact < b.fact ? -1 : 1);
+function acceptableIn(open: Iterable<Statement>): string[] {
+  const found = [...open].flatMap(({ remedies }) => remedies).filter(({ change }) => change === 'adopt');
+  return [...new Set(found.map(({ subject }) => subject))].sort();
 }

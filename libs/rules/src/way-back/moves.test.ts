@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { approvalOf } from '../../testing/builders.js';
+import { approvalOf, mechanic } from '../../testing/builders.js';
 import { busy, ifr, ils, lpv, vfr } from '../../testing/flights.js';
 import { entries, goodDay, trainer, trainerCatalogue, trainerRecords } from '../../testing/trainer.js';
 import type { AskedMoment } from '../assess/assess.js';
 import { widenMoment } from '../assess/assess.js';
 import type { Dossier } from '../dossier/dossier.js';
+import type { Defect, Deferral } from '../dossier/status.js';
 import type { FlightConditions } from '../verdict/conditions.js';
 import { widenConditions } from '../verdict/conditions.js';
 import { defaultLabour } from './labour.js';
@@ -25,6 +26,33 @@ const battery = trainer(entries({ without: ['battery'], and: [{ ...trainerRecord
 const without = (unitId: string) => trainer({ configuration: { units: units.filter(({ id }) => id !== unitId) } });
 const gps1 = (part: Partial<Dossier['configuration']['units'][number]>) =>
   trainer({ configuration: { units: units.map((each) => (each.id === 'gps1' ? { ...each, ...part } : each)) } });
+const putOff: Deferral = {
+  route: '91.213(d)',
+  notRequired: true,
+  secured: true,
+  placarded: true,
+  recorded: true,
+  noHazardBy: mechanic,
+  letterAboard: null,
+  on: '2026-03-11',
+  reinspectedOn: null,
+};
+const defective = (subject: string, kind: Defect['kind'], deferral: Deferral | null) =>
+  trainer({
+    status: {
+      defects: [
+        {
+          id: 'd1',
+          kind,
+          subject,
+          text: 'Cuts out',
+          raised: { date: '2026-03-10', at: null },
+          decidedBy: mechanic,
+          deferral,
+        },
+      ],
+    },
+  });
 const onGps = ['load-database gps1 navigation 0.4', 'data-verification gps1 0.2', 'approve-installation gps1 12'];
 
 const searchFrom = (
@@ -109,6 +137,24 @@ describe('what can be done first, with its hours', () => {
       gps1({ approval: approvalOf({ permission: true, modelListed: true, grants: ['vfr-only'] }) }),
       lpv,
       ['approve-installation gps1 12'],
+    ],
+    [
+      'a transponder that is inoperative is repaired, also where that was put off',
+      defective('xpdr1', 'inoperative-item', putOff),
+      busy,
+      ['repair-defect d1 4', 'approve-installation xpdr1 12'],
+    ],
+    [
+      'so is ADS-B Out',
+      defective('xpdr1', 'inoperative-item', putOff),
+      { ...vfr, airspace: ['gulf-3000'] },
+      ['repair-defect d1 4', 'approve-installation xpdr1 12'],
+    ],
+    [
+      'so is an emergency transmitter',
+      defective('elt1', 'inoperative-item', putOff),
+      vfr,
+      ['repair-defect d1 4', 'elt-inspection elt1 1', 'elt-battery elt1 0.8'],
     ],
     ['no emergency transmitter: one is fitted', without('elt1'), vfr, ['fit-elt el4 8']],
     ['no radio: one is fitted', without('nav1'), ifr, ['fit-com vc1 12']],
@@ -207,15 +253,30 @@ describe('after a move', () => {
   it('an entry that later work undid is put after that work, at no cost, and stands once', () => {
     const search = searchFrom(lapsed('transponder'), busy);
     const tested = after(search, 'transponder-test xpdr1');
-    const [test] = tested.deeds;
     const [other] = searchFrom(lapsed('annual'), vfr).moves(searchFrom(lapsed('annual'), vfr).start);
     const worked = search.after(tested, other!.action);
-    const again = search.after(worked, test!);
+    // As it is thought of two minutes on.
+    const [test] = search.moves({ ...search.start, steps: 2 });
+    const again = search.after(worked, test!.action);
     expect(again.deeds.map(({ id }) => id)).toEqual(['annual-inspection', 'transponder-test xpdr1']);
     expect(again.steps).toBe(3);
-    const entriesOf = (kind: string) => again.dossier.status.records.filter((each) => each.kind === kind).length;
-    expect(entriesOf('transponder-test')).toBe(2);
+    const tests = again.dossier.status.records.filter((each) => each.kind === 'transponder-test');
+    expect(tests.map(({ done }) => done.at)).toEqual([null, '2026-03-16T16:02Z']);
+    expect(again.dossier.status.records).toHaveLength(worked.dossier.status.records.length);
   });
+});
+
+it('a list that was stated complete too long ago is asked about anew, and the flight is a yes', () => {
+  const { completeness } = inOrder.status;
+  const longAgo = completeness.map(({ list, stated }) => ({ list, stated: { ...stated, asOf: '2020-01-01' } }));
+  const kept = completeness.filter(({ list }) => list !== 'directives');
+  const stale = trainer({
+    status: { completeness: [...kept, ...longAgo.filter(({ list }) => list === 'directives')] },
+  });
+  const search = searchFrom(stale, vfr);
+  const fact = 'status.completeness.directives';
+  expect(movesOf(search)).toEqual([`find-out ${fact} 0.5`]);
+  expect(search.solved(after(search, `find-out ${fact}`))).toBe(true);
 });
 
 describe('states are one', () => {
@@ -235,6 +296,16 @@ describe('states are one', () => {
     expect(new Set(keys).size).toBe(3);
     expect(locator.key(locator.start)).not.toBe(search.key(search.start));
     expect(search.key(search.start)).toContain('annual-inspection|aircraft');
+  });
+
+  it('named by what was done and by what fails, line by line', () => {
+    const done = search.after(search.after(search.start, annual), elt);
+    expect(search.solved(done)).toBe(true);
+    expect(search.key(done)).toBe('annual-inspection\nelt-inspection elt1\n');
+    const [none, ...failing] = search.key(search.start).split('\n');
+    expect(none).toBe('');
+    expect(failing).toEqual([...new Set(failing)].filter((each) => /^[a-z-]+\|./.test(each)));
+    expect(failing).toEqual(expect.arrayContaining(['annual-inspection|aircraft', 'elt|aircraft']));
   });
 });
 
@@ -269,6 +340,8 @@ describe('a way', () => {
     ['an inspection wants no parts', lapsed('annual'), vfr, false],
     ['a battery does', battery, vfr, true],
     ['a transmitter that is fitted does', without('elt1'), vfr, true],
+    ['a part that is replaced does', trainer({ status: { lifeLimits: [hose()] } }), vfr, true],
+    ['a repair may want some', defective('nav1', 'discrepancy', null), vfr, true],
   ])('says whether parts are wanted that nobody priced: %s', (_, dossier, flight, unknown) => {
     const [way] = cheapestOf(dossier, flight).ways;
     expect(way?.steps.length).toBeGreaterThan(0);
@@ -283,6 +356,12 @@ describe('a way', () => {
     expect(cheapestOf(battery, vfr, labour).ways[0]).toMatchObject({ money: null, partsUnknown: false });
   });
 
+  it('says what the aircraft could do before and then no longer can: what its work touched wants its own tests', () => {
+    const [way] = cheapestOf(defective('xpdr1', 'discrepancy', null), vfr).ways;
+    expect(way?.steps.map(({ job }) => job)).toEqual(['repair-defect', 'release-entry']);
+    expect(way?.loses).toEqual(['altitude-reporting', 'ads-b-out']);
+  });
+
   it('is none where the search may look at one state only, which it says', () => {
     expect(
       wayBack(lapsed('annual'), trainerCatalogue, { instant: goodDay }, vfr, defaultLabour, { states: 1, paths: 1 }),
@@ -292,4 +371,17 @@ describe('a way', () => {
 
 function held() {
   return { id: 'h1', reason: 'Panel open', by: 'J. Orrell', from: '2026-03-01T12:00Z', until: null };
+}
+
+function hose() {
+  return {
+    id: 'hose',
+    name: 'Fuel hose',
+    serial: null,
+    subject: 'hose',
+    mandatory: true,
+    document: null,
+    life: null,
+    retireBy: { by: 'date', date: '2026-03-15', meter: null, at: null },
+  } as const;
 }

@@ -74,17 +74,18 @@ export function movesOf(system: System, snapshot: Snapshot, around: Around): rea
   function onStatement(index: number): readonly Action[] {
     const statement = system.statements[index];
     if (!statement) return [];
-    const unknown = snapshot.outcome(index) === 'cannot-tell' ? missingPaths(statement.clause) : [];
-    const open = unknown.filter((each) => !around.state.supposed.has(each));
+    const { clause, effects, key, remedies } = statement;
+    const missing = snapshot.outcome(index) === 'cannot-tell' ? missingPaths(clause) : [];
+    const open = missing.filter((each) => !around.state.supposed.has(each));
+    const wantsUnit = remedies.some(({ change, subject }) => change === 'unit.install' && subject === 'aircraft');
     return [
-      ...(statement.remedies ?? []).flatMap((each) => actionsFor(each, situation)),
-      ...(statement.remedies ?? [])
-        .filter((each) => each.change === 'unit.install' && each.subject === 'aircraft')
-        .flatMap(() => statement.effects)
-        .flatMap((effect) => (effect.stops === 'capability' ? fittingsFor(effect.capability, situation) : [])),
-      ...refsOf(statement.clause).flatMap(onCapability),
-      ...(open.length > 0 ? [findOutAction(statement.key, open)] : []),
-      ...(asksStaleHours(statement.clause, snapshot) ? [readMeters(situation)] : []),
+      ...remedies.flatMap((each) => actionsFor(each, situation)),
+      ...(wantsUnit
+        ? effects.flatMap((each) => (each.stops === 'capability' ? fittingsFor(each.capability, situation) : []))
+        : []),
+      ...refsOf(clause).flatMap(onCapability),
+      findOutAction(key, open),
+      ...(asksStaleHours(clause, snapshot) ? [readMeters(situation)] : []),
     ];
   }
 
@@ -97,6 +98,7 @@ function fewest(lists: readonly (readonly Action[])[]): readonly Action[] {
   return lists.reduce((least, each) => (unique(each).length < unique(least).length ? each : least));
 }
 
+/** One of each name, and none that changes nothing. */
 function unique(actions: readonly Action[]): readonly Action[] {
   return [...new Map(actions.filter(does).map((each) => [each.id, each])).values()];
 }

@@ -235,7 +235,7 @@ function poolOf(dossier: Dossier, flight: Partial<FlightConditions>): readonly A
   const situation = { dossier, catalogue: trainerCatalogue, facts, at: goodDay, flight: widenConditions(flight) };
   const actions = statements
     .filter((each) => failing.has(each.key))
-    .flatMap((each) => (each.remedies ?? []).flatMap((remedy) => actionsFor(remedy, situation)));
+    .flatMap((each) => each.remedies.flatMap((remedy) => actionsFor(remedy, situation)));
   return [...new Map(actions.map((each) => [each.id, each])).values()];
 }
 

@@ -127,7 +127,7 @@ export function problemOf(
       const from = moved ? before.flatMap((each) => each.changes).reduce(apply, dossier) : state.dossier;
       return {
         dossier: action.changes.reduce(apply, from),
-        supposed: action.supposes.length === 0 ? state.supposed : new Set([...state.supposed, ...action.supposes]),
+        supposed: new Set([...state.supposed, ...action.supposes]),
         deeds: [...before, action],
         steps: state.steps + 1,
       };
@@ -169,9 +169,8 @@ function wayOf(
   { hourly, jobs }: LabourTable,
 ): Way {
   const actions = path.state.deeds;
-  const hours = sum(actions.map((each) => jobs[each.job]));
+  const hours = reckoned((of) => actions.reduce((total, { job }) => total + of(jobs[job]), 0));
   const parts = actions.reduce((total, each) => total + (jobs[each.job].parts ?? 0), 0);
-  const priced = (amount: number) => (hourly === null ? 0 : Math.round((amount * hourly + parts) * 100) / 100);
   return {
     steps: actions.map(({ job, subjects, change, supposes, assumes }) => ({
       job,
@@ -182,8 +181,7 @@ function wayOf(
       assumes,
     })),
     hours,
-    money:
-      hourly === null ? null : { low: priced(hours.low), typical: priced(hours.typical), high: priced(hours.high) },
+    money: hourly === null ? null : reckoned((of) => of(hours) * hourly + parts),
     partsUnknown: actions.some((each) => needsParts(each.job) && jobs[each.job].parts === null),
     assumes: [...new Set(actions.flatMap((each) => each.assumes))],
     hoursRestOn: actions.map((each) => jobs[each.job].status).reduce(weakerStatus),
@@ -199,19 +197,25 @@ function lost(
   moment: Moment,
   flight: FlightConditions,
 ): readonly Capability[] {
-  const [was, is] = [before, after].map((state) =>
-    viewOf(systemOfState(state, catalogue), moment).at(moment.to, moment.hoursAhead, flight),
-  );
-  return capabilities.filter((each) => was?.capability(each) === 'met' && is?.capability(each) !== 'met');
+  const atEnd = (state: State) =>
+    viewOf(systemOfState(state, catalogue), moment).at(moment.to, moment.hoursAhead, flight);
+  const was = atEnd(before);
+  const is = atEnd(after);
+  return capabilities.filter((each) => was.capability(each) === 'met' && is.capability(each) !== 'met');
 }
 
 function needsParts(job: Job): boolean {
-  return /^(fit|replace)-/.test(job) || job === 'elt-battery' || job === 'repair-defect';
+  return job.startsWith('fit-') || job.startsWith('replace-') || job === 'elt-battery' || job === 'repair-defect';
 }
 
-function sum(spans: readonly Span[]): Span {
-  const total = (of: (span: Span) => number) => Math.round(spans.reduce((all, each) => all + of(each), 0) * 100) / 100;
-  return { low: total((each) => each.low), typical: total((each) => each.typical), high: total((each) => each.high) };
+/** Each of the three figures by the same reckoning, to the hundredth. */
+function reckoned(figure: (of: (span: Span) => number) => number): Span {
+  const rounded = (of: (span: Span) => number) => Math.round(figure(of) * 100) / 100;
+  return {
+    low: rounded((each) => each.low),
+    typical: rounded((each) => each.typical),
+    high: rounded((each) => each.high),
+  };
 }
 
 function spanOf({ low, typical, high }: Span): Span {

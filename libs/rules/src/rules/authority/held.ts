@@ -44,6 +44,7 @@ const free: Draft = {
   messages: { met: 'free', 'not-met': 'free', 'cannot-tell': 'free', 'not-applicable': 'free' },
   data: {},
   effects: [{ stops: 'capability', capability: 'fly' }],
+  remedies: [],
 };
 
 /** Outside its region a hold does nothing; inside it stops every flight. */

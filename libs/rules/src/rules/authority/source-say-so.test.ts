@@ -31,6 +31,7 @@ function states(clause: Clause, costs = true) {
         effects: costs
           ? [{ stops: 'capability', capability: 'two-way-radio', through: 'com1' }]
           : [{ stops: 'nothing', kind: 'advice' }],
+        remedies: [],
       },
     ],
   );

@@ -9,7 +9,7 @@ import { cfr } from '../cite.js';
 import { findOut } from '../gaps.js';
 import { defineRule } from '../rule.js';
 import { tsoNumber } from '../tso.js';
-import { builtTo, noUnit, operable, stateOf, wayOut } from '../unit-state.js';
+import { builtTo, noUnit, operable, stateOf, waysOut } from '../unit-state.js';
 
 const source = cfr('91.225(a), (b), (d)');
 const family = (tso: string) => ['C166', 'C154'].includes(tsoNumber(tso));
@@ -59,7 +59,7 @@ function statement(facts: Facts, unit: UnitFacts): Draft {
     },
     data: { unit: unit.unit.name },
     effects: [{ stops: 'capability', capability: 'ads-b-out', through: unit.id }],
-    remedies: [wayOut(state, unit, 'unit.deactivate'), ...findOut(clause, 'unit.amend', unit.id)],
+    remedies: [...waysOut(facts, unit), ...findOut(clause, 'unit.amend', unit.id)],
   };
 }
 

@@ -7,7 +7,7 @@ import { findOut, missingNames } from '../gaps.js';
 import { dueOn } from '../periodic.js';
 import { recordIt } from '../remedies.js';
 import { defineRule } from '../rule.js';
-import { noneFitted } from '../unit-state.js';
+import { backInUse, noneFitted } from '../unit-state.js';
 
 const asks = cfr('91.207(a)');
 
@@ -75,7 +75,11 @@ export const elt = defineRule(
         ],
         remedies: [
           ...(state === 'fitted'
-            ? units.flatMap((each) => [recordIt('elt-inspection', each.id), recordIt('elt-battery', each.id)])
+            ? units.flatMap((each) => [
+                ...backInUse(facts, each),
+                recordIt('elt-inspection', each.id),
+                recordIt('elt-battery', each.id),
+              ])
             : [{ kind: 'do' as const, change: 'unit.install', subject: 'aircraft', facts: [] }]),
           ...findOut(clause, 'record.add', units[0]?.id ?? 'aircraft'),
         ],

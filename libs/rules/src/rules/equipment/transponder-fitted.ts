@@ -7,7 +7,7 @@ import { cfr } from '../cite.js';
 import { findOut } from '../gaps.js';
 import { defineRule } from '../rule.js';
 import { tsoNumber } from '../tso.js';
-import { builtTo, noUnit, operable, stateOf, wayOut } from '../unit-state.js';
+import { builtTo, noUnit, operable, stateOf, waysOut } from '../unit-state.js';
 
 const source = cfr('91.215(a), (b)');
 const family = (tso: string) => ['C74', 'C112'].includes(tsoNumber(tso));
@@ -59,6 +59,6 @@ function statement(facts: Facts, unit: UnitFacts): Draft {
     },
     data: { unit: unit.unit.name },
     effects: [{ stops: 'capability', capability: 'altitude-reporting', through: unit.id }],
-    remedies: [wayOut(state, unit, 'defect.close'), ...findOut(clause, 'unit.amend', unit.id)],
+    remedies: [...waysOut(facts, unit), ...findOut(clause, 'unit.amend', unit.id)],
   };
 }
