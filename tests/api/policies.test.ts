@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { mechanic, pilot, readingsOf, recordOf, unitOf } from '../../libs/rules/testing/builders.js';
 import { vorCheck } from '../../libs/rules/testing/sample-readings.js';
+import { dateWords } from '../../libs/rules/src/words/dates.js';
 import { add, daysAgo, defineMeter, flyable, readMeter } from './cast.js';
 import type { Client, Data } from './client.js';
 import { as } from './people.js';
@@ -273,7 +274,7 @@ describe('what policies do', () => {
     expect(found.findings).toContainEqual({
       ruleId: 'reading-age',
       effect: 'ADVICE',
-      text: `Tachometer: last read ${daysAgo(12)}, longer ago than the house wants; limits in hours hang on it.`,
+      text: `Tachometer: last read ${dateWords(daysAgo(12))}, longer ago than the house wants; limits in hours hang on it.`,
     });
     const sheet = await manager.data(
       '{ meterSheet(filter: { text: "TW-PLH" }) { edges { node { readingGoodForDays meters { goodBefore } } } } }',

@@ -41,7 +41,12 @@ function reasons(cells: readonly Cell[]): string {
       .map((key) => cell.results.find((each) => each.key === key))
       .filter((each) => each !== undefined);
     const text =
-      because.length === 0 ? 'Nothing that could do it is fitted.' : because.map(inWords).slice(0, 3).join(' ');
+      because.length === 0
+        ? 'Nothing that could do it is fitted.'
+        : because
+            .slice(0, 3)
+            .map((each) => inWords(each, cell))
+            .join(' ');
     const more = because.length > 3 ? ` (and ${because.length - 3} more)` : '';
     const line = `${answer(cell)}: ${escaped(text)}${more}`;
     groups.set(line, [...(groups.get(line) ?? []), cell.flight]);

@@ -3,7 +3,7 @@ import type { SourceRef } from '../../../libs/rules/src/facts/source.js';
 import type { Cost, Worked, WorkedCase } from '../../../libs/rules/src/assess/worked.js';
 import type { RuleMeta } from '../../../libs/rules/src/rules/rule.js';
 import { topics } from '../../../libs/rules/src/rules/rule.js';
-import { wordsOf } from '../../../apps/api/src/aircraft/words.js';
+import { messageOf } from '../../../libs/rules/src/words/message.js';
 import { readWorked } from '../worked-files.js';
 import { escaped } from './worked.js';
 
@@ -59,12 +59,18 @@ function sourceWords({ document, paragraph, edition, status }: SourceRef): strin
   return `${[document, paragraph, edition].filter((each) => each !== '').join(', ')} (${status})`;
 }
 
+/** Cases name their things by ids and tell moments in UTC. */
+const asTheyAre = { zone: 'UTC', names: {} };
+
 /** The first case of each outcome and message, in the order of the test. */
 function casesOf({ id }: RuleMeta, cases: readonly WorkedCase[]): readonly string[] {
   const first = new Map<string, string>();
   for (const { name, outcome, message, data } of cases) {
     const key = `${outcome} ${message}`;
-    const said = message === null ? 'It says nothing.' : `${outcome}. ${wordsOf(id, message, data)}`;
+    const said =
+      message === null
+        ? 'It says nothing.'
+        : `${outcome}. ${messageOf({ ruleId: id, messageId: message, data }, asTheyAre)}`;
     if (!first.has(key)) first.set(key, `- ${escaped(name)}: ${escaped(said)}`);
   }
   return [...first.values()];

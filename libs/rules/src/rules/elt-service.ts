@@ -50,12 +50,17 @@ export function inService(facts: Facts, unit: UnitFacts): Service {
   };
 }
 
+/** Built to TSO-C91 without a letter, to which none may be newly fitted any more. */
+export function isC91(unit: UnitFacts): boolean {
+  return unit.type?.authorisations.some((each) => each.tso === 'C91') === true;
+}
+
 /** TSO-C91 without a letter: only where it was fitted by the last day on which that was allowed. */
 function standard(unit: UnitFacts): Clause {
   const { source, value } = eltC91LastInstallation;
   const family = (tso: string) => ['C91', 'C126'].includes(tsoNumber(tso));
   const newer = builtTo(unit, family, (tso) => tso !== 'C91', source);
-  if (unit.type?.authorisations.some((each) => each.tso === 'C91') !== true) return newer;
+  if (!isC91(unit)) return newer;
   const fitted = unit.unit.fitted?.date ?? null;
   const early = fact(
     fitted === null ? null : fitted <= value,

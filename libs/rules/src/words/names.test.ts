@@ -7,7 +7,7 @@ it('units and static systems have their names, a joint those of its ends', () =>
   const units = [unitOf({ id: 'nav1', name: 'SR 12' }), unitOf({ id: 'cdi1', name: 'SI 3' })];
   const links = [linkOf('nav1', 'LAT OUT', 'cdi1', 'LAT IN'), linkOf('gone', 'OUT', 'cdi1', 'VERT IN')];
   const { configuration } = dossierOf({
-    configuration: { units, links, staticSystems: [{ id: 'static1', name: 'Pilot static' }] },
+    configuration: { units, links, staticSystems: [{ id: 'static1', name: 'Pilot static', lastOpened: null }] },
   });
   expect(installedNames(configuration)).toEqual({
     nav1: 'SR 12',

@@ -2,7 +2,7 @@ import { anyOf, implies, met, notMet } from '../../verdict/build.js';
 import { cfr } from '../cite.js';
 import { excepted, exceptions } from '../elt-excepted.js';
 import { temporaryRemoval } from '../elt-removal.js';
-import { inService } from '../elt-service.js';
+import { inService, isC91 } from '../elt-service.js';
 import { findOut, missingNames } from '../gaps.js';
 import { dueOn } from '../periodic.js';
 import { recordIt } from '../remedies.js';
@@ -74,13 +74,14 @@ export const elt = defineRule(
           ...dueOn(facts, 'elt-back-in', removal.lastDay),
         ],
         remedies: [
-          ...(state === 'fitted'
-            ? units.flatMap((each) => [
-                ...backInUse(facts, each),
-                recordIt('elt-inspection', each.id),
-                recordIt('elt-battery', each.id),
-              ])
-            : [{ kind: 'do' as const, change: 'unit.install', subject: 'aircraft', facts: [] }]),
+          ...units.flatMap((each) => [
+            ...backInUse(facts, each),
+            recordIt('elt-inspection', each.id),
+            recordIt('elt-battery', each.id),
+          ]),
+          ...(units.every(isC91)
+            ? [{ kind: 'do' as const, change: 'unit.install', subject: 'aircraft', facts: [] }]
+            : []),
           ...findOut(clause, 'record.add', units[0]?.id ?? 'aircraft'),
         ],
       },
