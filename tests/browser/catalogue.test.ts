@@ -92,7 +92,7 @@ test('before a revision is saved it shows which aircraft would be judged otherwi
     .getByText(/^\d+ aircraft have a unit of this product/)
     .waitFor();
   await panel(page).getByText('TW-02Q').waitFor();
-  await panel(page).getByText('Navigate by GNSS').first().waitFor();
+  await panel(page).getByText('GNSS navigation').first().waitFor();
   // Another word typed, and what was judged is no longer what stands there.
   await revisionOf(page).fill('ZA');
   await panel(page).getByText('TW-02Q').waitFor({ state: 'detached' });
