@@ -93,7 +93,7 @@ describe('screens', () => {
       const someone = await person();
       const { page } = someone;
       await someone.enter(url + path, 'manager@wendle.example');
-      const head = page.locator('.tw-table thead').first();
+      const head = page.locator('.tw-table thead:visible').first();
       await head.waitFor();
       await someone.settled();
       // A4 on its long side, less 12 mm on each.
