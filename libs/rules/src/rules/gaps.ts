@@ -25,6 +25,12 @@ export function missingNames(clause: Clause): string | null {
   return joined(missingPaths(clause).map((path) => path.split('.').at(-1) ?? path));
 }
 
+/** The same of what may hang on a meter: where no fact is missing, all that keeps it from being told is a reading that is too old. */
+export function missingOrReading(clause: Clause): string | null {
+  const hangsOnMeter = asked(clause).some((leaf) => leaf.atMost !== undefined);
+  return missingNames(clause) ?? (hangsOnMeter ? 'a newer meter reading' : null);
+}
+
 /** Codes as words in a row; null for an empty list. */
 export function joined(codes: readonly string[]): string | null {
   return codes.length === 0 ? null : codes.map(wordsOf).join(', ');

@@ -5,7 +5,7 @@ import { unknown } from '../verdict/build.js';
 import type { Draft, Effect } from '../verdict/result.js';
 import { accomplished } from './accomplished.js';
 import { maker, practice } from './cite.js';
-import { findOut, missingNames } from './gaps.js';
+import { findOut, missingOrReading } from './gaps.js';
 import { intervalParts } from './in-interval.js';
 import { recurring } from './recurring.js';
 import { recordIt } from './remedies.js';
@@ -41,7 +41,7 @@ export function itemDraft(facts: Facts, item: RecurringItem, source: SourceRef, 
     data: {
       item: item.name,
       done: found?.governing?.done.date ?? 'never',
-      unrecorded: missingNames(clause) ?? 'nothing',
+      unrecorded: missingOrReading(clause) ?? 'nothing',
     },
     effects,
     due: found?.due ?? [],

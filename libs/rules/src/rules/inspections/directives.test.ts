@@ -333,6 +333,15 @@ testRule(directives, [
   },
   {
     ...base,
+    name: 'every 100 hours, the reading is too old',
+    dossier: repeated(every(['hours'])),
+    at: '2026-04-01T20:00Z',
+    expect: 'cannot-tell',
+    message: 'unclear',
+    data: { unrecorded: 'a newer meter reading' },
+  },
+  {
+    ...base,
     name: 'every 100 hours, the entry names no hours',
     dossier: repeated(every(['hours']), [{ ...inMarch, meters: [] }]),
     expect: 'cannot-tell',

@@ -6,7 +6,7 @@ import type { Draft } from '../../verdict/result.js';
 import { practice } from '../cite.js';
 import { complianceEntry, directiveFound, directiveStatus, operateInCompliance } from '../directive-clauses.js';
 import { fittedOn } from '../fitted.js';
-import { findOut, missingNames } from '../gaps.js';
+import { findOut, missingOrReading } from '../gaps.js';
 import { dueOn, endOfDay } from '../periodic.js';
 import { timelessOutcome } from '../entry-outcome.js';
 import { defineRule } from '../rule.js';
@@ -62,7 +62,7 @@ function statement(facts: Facts, directive: Directive): Draft {
       number: directive.number,
       next,
       reason: gone ? 'the unit is not fitted.' : directive.reason,
-      unrecorded: missingNames(clause) ?? 'none',
+      unrecorded: missingOrReading(clause) ?? 'none',
     },
     effects: [{ stops: 'capability', capability: 'fly' }],
     due,

@@ -62,6 +62,14 @@ testRule(ownRecurringItems, [
     expect: 'met',
   },
   {
+    name: 'done late on the way, the reading is too old',
+    dossier: late({ dueAt: 405_000 }),
+    at: '2026-03-04T20:00Z',
+    expect: 'cannot-tell',
+    message: 'unclear',
+    data: { unrecorded: 'a newer meter reading' },
+  },
+  {
     name: 'done late on the way, and no entry says how far',
     dossier: late({ dueAt: null }),
     at: '2026-02-02T12:00Z',
