@@ -61,6 +61,11 @@ describe('moves on the first need that fails', () => {
     expect(offered(parts, vfr, { supposed: new Set(['x', 'y']) })).toEqual([]);
   });
 
+  it('are not to find out what cannot help while something is known not to be so', () => {
+    const clause = allOf('g', [notMet('a'), unknown('b', ['x'])], 'met');
+    expect(offered({ spoken: [says('a', clause, 'fly', swing)] })).toEqual(['compass-swing 1.5']);
+  });
+
   it('are not to read a meter that nobody has read at all', () => {
     expect(offered({ spoken: [says('a', within('a', { atMost: { tach: 100 } }), 'fly')] })).toEqual([]);
   });
