@@ -108,6 +108,9 @@ describe('screens', () => {
           stuck: [...each.querySelectorAll('th')].map((cell) => getComputedStyle(cell).position),
         })),
       );
+      // No button is printed that would tell of more.
+      const rest = page.getByText(/^Printed are \d+ of \d+: show more/);
+      expect(await rest.isVisible()).toBe(path === '/findings');
       expect(found.length).toBeGreaterThan(0);
       for (const { height, names, boxes, stuck } of found) {
         expect(names).toMatch(/\w/);

@@ -44,6 +44,9 @@ function More<Answer extends Paged>(props: Pick<ListBodyProps<Answer>, 'loading'
   }
   return (
     <div className="tw-row">
+      <p className="tw-print-only">
+        Printed are {answer.edges.length} of {answer.totalCount}: show more before printing to have all.
+      </p>
       <Button busy={loading} onClick={() => void more()}>
         Show more ({answer.edges.length} of {answer.totalCount})
       </Button>
