@@ -2,8 +2,8 @@ const part = 'stands for a part that every row has';
 
 /** Changes in `time` that make no difference, one by one. */
 export default [
-  { file: 'time/zone-table.ts', code: "''", line: "] = row.split('|')", reason: part },
-  { file: 'time/zone-table.ts', code: "''", line: "] = row.split(' ')", reason: part },
+  { file: 'time/zone-table.ts', code: "''", line: "] = text.split('|')", reason: part },
+  { file: 'time/zone-table.ts', code: "''", line: "] = data.split(' ')", reason: part },
   { file: 'time/zone-table.ts', code: "''", line: "] = pattern.split(' ')", reason: part },
   {
     file: 'time/zones.ts',

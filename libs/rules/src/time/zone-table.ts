@@ -7,17 +7,22 @@ export interface Zone {
   readonly offsets: readonly number[];
 }
 
-/** Rows of the table by the names of zones. */
-export const rowOf: ReadonlyMap<string, string> = new Map(
-  zones.flatMap((row) => {
-    const [data = '', names = ''] = row.split('|');
-    return names.split(' ').map((name) => [name, data] as const);
+/** A row of the table, shared by all names of a zone. */
+export interface Row {
+  readonly data: string;
+}
+
+export const rowOf: ReadonlyMap<string, Row> = new Map(
+  zones.flatMap((text) => {
+    const [data = '', names = ''] = text.split('|');
+    const row = { data };
+    return names.split(' ').map((name) => [name, row] as const);
   }),
 );
 
 /** What a row says, in the notation that `scripts/generate-zone-data.mjs` writes. */
-export function zoneIn(row: string): Zone {
-  const [offsetText = '', firstText = '', patternText = ''] = row.split(' ');
+export function zoneIn({ data }: Row): Zone {
+  const [offsetText = '', firstText = '', patternText = ''] = data.split(' ');
   const offsets = offsetText.split(',').map(Number);
   const pattern = patterns[Number(patternText)];
   if (pattern === undefined) return { changes: [], offsets };

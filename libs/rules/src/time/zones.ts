@@ -2,13 +2,12 @@ import { TimeError } from './errors.js';
 import type { CivilDate, Instant } from './instant.js';
 import { civilDateOf, dayNumber, instantOf, localTimeOf, minutesOf, minutesPerDay } from './instant.js';
 import { zoneDataVersion } from './zone-data.js';
-import type { Zone } from './zone-table.js';
+import type { Row, Zone } from './zone-table.js';
 import { rowOf, zoneIn } from './zone-table.js';
 
 export { zoneDataVersion };
 
-/** By their rows. */
-const read = new Map<string, Zone>();
+const read = new WeakMap<Row, Zone>();
 
 /** Every zone the library knows, sorted: the IANA names, present and older forms. */
 export const zoneNames: readonly string[] = [...rowOf.keys()].sort();

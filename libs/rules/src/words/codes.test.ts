@@ -28,9 +28,10 @@ it('an entry is named as the trade names it', () => {
 });
 
 it('a word begins small within a sentence unless it is initials', () => {
-  expect([lowerFirst('Annual inspection'), lowerFirst('ELT battery'), lowerFirst('100-hour')]).toEqual([
+  expect(['Annual inspection', 'ELT battery', 'VOR Check', '100-hour'].map(lowerFirst)).toEqual([
     'annual inspection',
     'ELT battery',
+    'VOR Check',
     '100-hour',
   ]);
   expect([upperFirst('annual inspection'), upperFirst('')]).toEqual(['Annual inspection', '']);

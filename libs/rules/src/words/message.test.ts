@@ -3,7 +3,10 @@ import { ruleBook } from '../assess/rule-book.js';
 import type { MessageWords } from './message.js';
 import { messageOf } from './message.js';
 
-const words: MessageWords = { zone: 'America/Denver', names: { nav1: 'SR 12 nav/com', static1: 'Pilot static' } };
+const words: MessageWords = {
+  zone: 'America/Denver',
+  names: { nav1: 'SR 12 nav/com', static1: 'Pilot static', '12.5': 'no name of a number' },
+};
 const said = (ruleId: string, messageId: string, data: Readonly<Record<string, string | number | null>>) =>
   messageOf({ ruleId, messageId, data }, words);
 
@@ -34,6 +37,15 @@ describe('a sentence of a rule', () => {
   it('leaves numbers and text as they are, and says what is not recorded', () => {
     const data = { what: 12.5, subject: 'ID-7 Left', since: null };
     expect(said('tests-after-change', 'owed', data)).toBe('12.5 for ID-7 Left: owed since the work of not recorded.');
+    for (const subject of [
+      'since 2026-03-19T09:01Z',
+      '2026-03-19T09:01Z or later',
+      '2026-03-19 or later',
+      'Panel left-hand',
+      'left-hand Panel',
+    ])
+      expect(said('tests-after-change', 'owed', { ...data, subject })).toContain(` for ${subject}: `);
+    expect(said('tests-after-change', 'owed', { ...data, subject: 'a2026-03-19' })).toContain(' for A2026 03 19: ');
   });
 
   it('of every rule can be filled, whatever its data are', () => {

@@ -2,7 +2,7 @@ import { dossierOf } from '../../../testing/dossiers.js';
 import { testRule } from '../../../testing/rule-tester.js';
 import type { Policy } from '../../catalogue/policy.js';
 import type { SourceStatus } from '../../facts/source.js';
-import { allOf, anyOf, met, unknown, within } from '../../verdict/build.js';
+import { allOf, anyOf, implies, met, ref, unknown, within } from '../../verdict/build.js';
 import type { Clause } from '../../verdict/clause.js';
 import { defineRule } from '../rule.js';
 import { sourceSaySo } from './source-say-so.js';
@@ -48,10 +48,10 @@ const givenUp: Policy = { ...policy, version: 2, from: '2026-03-20', body: { sta
 const subject = 'other-rule:com1';
 const onMemory = states(within('good-for', { before: '2026-04-01T00:00Z' }, memory));
 const asked = { dossier: dossierOf(), policies: [policy], beside: [onMemory], subject, at: '2026-03-11T12:00Z' };
-const said = (from: string, until: string, rule = 'other-rule') =>
+const said = (from: string, until: string, rule = 'other-rule', of = 'com1') =>
   dossierOf({
     status: {
-      sayings: [{ id: 's1', rule, subject: 'com1', by: 'M. Tace', reason: 'Looked it up', from, until }],
+      sayings: [{ id: 's1', rule, subject: of, by: 'M. Tace', reason: 'Looked it up', from, until }],
     },
   });
 
@@ -101,6 +101,49 @@ testRule(sourceSaySo, [
     ...asked,
     name: 'said of another rule',
     dossier: said('2026-03-11T12:00Z', '2026-03-12T12:00Z', 'third-rule'),
+    expect: 'cannot-tell',
+  },
+  {
+    ...asked,
+    name: 'said of another unit',
+    dossier: said('2026-03-11T12:00Z', '2026-03-12T12:00Z', 'other-rule', 'com2'),
+    at: '2026-03-11T12:05Z',
+    expect: 'cannot-tell',
+  },
+  {
+    ...asked,
+    name: 'one of several that all count is from memory, one has no source',
+    at: '2026-03-11T12:06Z',
+    beside: [states(allOf('both', [met('counted'), met('remembered', memory)], 'cannot-tell'))],
+    expect: 'cannot-tell',
+  },
+  {
+    ...asked,
+    name: 'from memory after a day, and that day is past',
+    at: '2026-03-11T12:07Z',
+    beside: [states(within('too-early', { before: '2026-03-01T00:00Z' }, memory, 'not-met', 'met'))],
+    expect: 'cannot-tell',
+    message: 'wanted',
+  },
+  {
+    ...asked,
+    name: 'what memory only forbids or leaves open makes no yes',
+    at: '2026-03-11T12:08Z',
+    beside: [states(within('forbidden', { before: '2026-04-01T00:00Z' }, memory, 'cannot-tell', 'not-met'))],
+    expect: 'none',
+  },
+  {
+    ...asked,
+    name: 'asked only if something holds, which it does',
+    at: '2026-03-11T12:09Z',
+    beside: [states(implies(met('asked'), met('remembered', memory)))],
+    expect: 'cannot-tell',
+  },
+  {
+    ...asked,
+    name: 'by memory, or by a capability that nothing gives',
+    at: '2026-03-11T12:10Z',
+    beside: [states(anyOf('either', [ref('nav-vor'), met('remembered', memory)], 'cannot-tell'))],
     expect: 'cannot-tell',
   },
   {

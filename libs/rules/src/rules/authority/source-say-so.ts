@@ -28,10 +28,7 @@ export const sourceSaySo = defineRule(
     establishes: [],
   },
   ({ dossier, catalogue, zone }, said = []) => {
-    const stretches = stretchesOf(catalogue.policies, 'weak-source', zone).filter(
-      ({ policy }) => policy.body.statuses.length > 0,
-    );
-    if (stretches.length === 0) return [];
+    const stretches = stretchesOf(catalogue.policies, 'weak-source', zone);
     const sayings = dossier.status.sayings ?? [];
     return said.flatMap((each) => {
       const given = sayings.filter(({ rule, subject }) => rule === each.ruleId && subject === each.subject);
