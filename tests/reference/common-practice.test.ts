@@ -245,7 +245,7 @@ describe('common practice: what IFR adds', () => {
       units: [plain('cdi', 'lateral-deviation'), ...fed],
       links: [joint('u', 'cdi', 'lateral-deviation')],
     });
-    const [draft] = rule?.evaluate(factsOf(dossier, catalogueOf())) ?? [];
+    const [draft] = rule?.evaluate(factsOf(dossier, catalogueOf()), []) ?? [];
     expect(draft?.effects.flatMap((each) => (each.stops === 'capability' ? [each.capability] : []))).toEqual([
       'approach-lnav-vnav',
       'approach-lpv',

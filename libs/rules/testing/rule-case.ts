@@ -52,7 +52,7 @@ export function statements(rule: Rule, each: RuleCase): readonly Draft[] {
 export function statementsOn(rule: Rule, each: RuleCase, dossier: Dossier): readonly Draft[] {
   const facts = factsOf(dossier, catalogueOf(each));
   const said = (each.beside ?? []).flatMap(({ meta, evaluate }) =>
-    evaluate(facts).map((draft) => ({ ...draft, ruleId: meta.id, key: `${meta.id}|${draft.subject}` })),
+    evaluate(facts, []).map((draft) => ({ ...draft, ruleId: meta.id, key: `${meta.id}|${draft.subject}` })),
   );
   return rule.evaluate(facts, said);
 }

@@ -45,7 +45,7 @@ export interface Rule {
 }
 
 /** `said`: what the rules before it in the list stated, for a rule that speaks of the sources of others. */
-type Evaluate = (facts: Facts, said?: readonly Statement[]) => readonly Draft[];
+type Evaluate = (facts: Facts, said: readonly Statement[]) => readonly Draft[];
 
 export function defineRule(meta: RuleMeta, evaluate: Evaluate): Rule {
   return { meta, evaluate };

@@ -27,7 +27,7 @@ export const sourceSaySo = defineRule(
     },
     establishes: [],
   },
-  ({ dossier, catalogue, zone }, said = []) => {
+  ({ dossier, catalogue, zone }, said) => {
     const stretches = stretchesOf(catalogue.policies, 'weak-source', zone);
     const sayings = dossier.status.sayings ?? [];
     return said.flatMap((each) => {

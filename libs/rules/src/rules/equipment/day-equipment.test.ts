@@ -314,6 +314,7 @@ it.each([
 ])('shoulder harness of an airplane made on %s is asked by %j', (manufactured, paragraphs) => {
   const [draft] = dayEquipment.evaluate(
     factsOf(dossierOf(simple, aircraft({ manufactured }), absent('shoulder-harness')), { version: 'test', types: {} }),
+    [],
   );
   if (!draft) throw new Error('the rule states something');
   const point = { instant: at, meters: {}, conditions: strictest, capability: () => 'cannot-tell' as const };
