@@ -79,7 +79,8 @@ it.each(limitation.shape.kind.options)('%s', (kind) => {
       typeOf({ id: 'first', functions: ['autopilot'] }),
       typeOf({ id: 'second', functions: ['active-traffic'] }),
     ];
-    const found = rules.find(({ meta }) => meta.id === rule)?.evaluate(factsOf(dossier, catalogueOf(...types)), []) ?? [];
+    const found =
+      rules.find(({ meta }) => meta.id === rule)?.evaluate(factsOf(dossier, catalogueOf(...types)), []) ?? [];
     return found.filter(
       ({ clause }) =>
         evaluate(clause, {
