@@ -229,6 +229,26 @@ describe('an aircraft', () => {
     }
   });
 
+  it('whose yes ends on a day names what is open on that day, in the words of then', async () => {
+    const { readyBoard } = await manager.data(
+      `{ readyBoard(at: "${now}", first: 50) { edges { node { aircraft { id } verdicts { ready changesAt because { key text } } } } } }`,
+    );
+    let told = 0;
+    for (const { node } of readyBoard.edges) {
+      const ends = (node.verdicts as Data[]).filter(({ ready, changesAt }) => ready === 'YES' && changesAt !== null);
+      for (const { changesAt, because } of ends) {
+        const { aircraft } = await manager.data(
+          'query ($id: ID!, $at: Instant) { aircraft(id: $id) { findings(at: $at) { key text } } }',
+          { id: node.aircraft.id, at: changesAt },
+        );
+        const then = new Map((aircraft.findings as Data[]).map(({ key, text }) => [key, text]));
+        for (const { key, text } of because as Data[]) expect({ key, text }).toEqual({ key, text: then.get(key) });
+        told += because.length;
+      }
+    }
+    expect(told).toBeGreaterThan(20);
+  });
+
   it('has a line of the coming year for each profile, without a gap, that begins with what holds now', async () => {
     const { aircraft } = await manager.data(
       `{ aircraft(id: "${aircraftId}") { verdicts { ready standing profile { id } } } }`,

@@ -100,6 +100,9 @@ describe('one aircraft with all rules', () => {
             );
             expect(covering).toHaveLength(1);
             expect(covering[0]).toMatchObject({ ready: asked?.ready, standing: asked?.standing, by: asked?.by });
+            // Where nothing ends it within what was asked, the window names the hours that do.
+            if (asked?.ready !== 'yes' || (asked.changesAt !== undefined && asked.changesAt < to))
+              expect(covering[0]?.because).toEqual(asked?.because);
           }
         }
       }),

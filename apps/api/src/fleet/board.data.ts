@@ -7,7 +7,7 @@ import type { Actor } from '../identity/access.js';
 import { aircraftConditions } from './ask.js';
 import type { AircraftFilter, Moment } from './ask.js';
 import { reasonsFor } from './findings.data.js';
-import type { Because } from './findings.data.js';
+import type { Because, WantedReason } from './findings.data.js';
 import { judgedOtherwise } from './judging.data.js';
 import { summaryColumns, summaryJoins } from './summaries.js';
 import type { SummaryRow } from './summaries.js';
@@ -130,18 +130,27 @@ export async function cellsFor(
     parameters.values,
   );
   const found = new Map(cells.map((cell) => [`${cell.aircraft_id} ${cell.profile_id}`, cell]));
-  const wanted = cells.flatMap((cell) => cell.because.map((key) => ({ aircraftId: cell.aircraft_id, key })));
-  const reason = await reasonsFor(connection, organisationId, wanted, moment.to);
+  const reason = await reasonsFor(
+    connection,
+    organisationId,
+    cells.flatMap((cell) => wantedBy(cell, moment)),
+  );
   return new Map(
     rows.map((row) => [
       row.aircraft_id,
       profiles.map((profile) =>
-        verdictOf(profile, found.get(`${row.aircraft_id} ${profile.id}`), isStale(row, stamp), moment, (key) =>
-          reason(row.aircraft_id, key),
-        ),
+        verdictOf(profile, found.get(`${row.aircraft_id} ${profile.id}`), isStale(row, stamp), moment, reason),
       ),
     ]),
   );
+}
+
+/** What stops a flight speaks of now; what will end a yes, of when it ends: by the day, or where no day does, by the hours. */
+function wantedBy(cell: CellRow, moment: Moment): WantedReason[] {
+  const { ready, changes_at: day, changes_after: hours, aircraft_id: aircraftId } = cell;
+  const now = { at: moment.to, hours: moment.hours };
+  const end = day === null ? { at: moment.to, hours: (hours ?? moment.hours) + 1 } : { ...now, at: instantOf(day) };
+  return cell.because.map((key) => ({ aircraftId, key, ...(ready === 'yes' ? end : now) }));
 }
 
 function verdictOf(
@@ -149,7 +158,7 @@ function verdictOf(
   cell: CellRow | undefined,
   judgingAgain: boolean,
   moment: Moment,
-  reason: (key: string) => Because,
+  reason: (one: WantedReason) => Because,
 ): ProfileVerdict {
   if (cell === undefined) {
     return {
@@ -170,7 +179,7 @@ function verdictOf(
     ready: judgingAgain && cell.ready === 'yes' ? 'cannot-tell' : cell.ready,
     standing: cell.standing,
     by: cell.by_means,
-    because: cell.because.map(reason),
+    because: wantedBy(cell, moment).map(reason),
     topFt: cell.top_ft,
     changesAt: cell.changes_at === null ? null : instantOf(cell.changes_at),
     hoursLeft: cell.changes_after === null ? null : (cell.changes_after - moment.hours) / 100,

@@ -149,52 +149,67 @@ export interface Because {
   readonly effect: string | null;
 }
 
-/** The words behind result keys: the finding open at the moment, else the nearest one to come or gone. */
+/** A result key of one aircraft, and the point at which it is what stops a flight. */
+export interface WantedReason {
+  readonly aircraftId: string;
+  readonly key: string;
+  readonly at: string;
+  /** Flight hours since the latest reading, whole hundredths. */
+  readonly hours: number;
+}
+
+interface ReasonRow extends Pick<FindingRow, 'rule_id' | 'message_id' | 'data' | 'base_zone' | 'effect'> {
+  /** Its place among the wanted ones, from 1. */
+  readonly place: number;
+}
+
+/** The words behind result keys: the finding open at the point, else the nearest one to come or gone. */
 export async function reasonsFor(
   connection: Connection,
   organisationId: string,
-  wanted: readonly { readonly aircraftId: string; readonly key: string }[],
-  at: string,
-): Promise<(aircraftId: string, key: string) => Because> {
+  wanted: readonly WantedReason[],
+): Promise<(one: WantedReason) => Because> {
+  const asked = [...new Map(wanted.map((each) => [nameOf(each), each])).values()];
   const rows =
-    wanted.length === 0
+    asked.length === 0
       ? []
-      : await connection.query<{
-          aircraft_id: string;
-          rule_id: string;
-          subject: string;
-          message_id: string;
-          data: Values;
-          effect: string;
-          base_zone: string | null;
-        }>(
-          `select distinct on (f.aircraft_id, f.rule_id, f.subject) f.aircraft_id, f.rule_id, f.subject, f.message_id, f.data, f.effect,
-             b.zone as base_zone
-           from findings f
-           join aircraft a on a.organisation_id = f.organisation_id and a.id = f.aircraft_id
+      : await connection.query<ReasonRow>(
+          `select w.place::int, f.rule_id, f.message_id, f.data, f.effect, b.zone as base_zone
+           from unnest($2::text[], $3::text[], $4::timestamptz[], $5::int[]) with ordinality as w (aircraft_id, key, at, hours, place)
+           join aircraft a on a.organisation_id = $1 and a.id = w.aircraft_id
            left join bases b on b.organisation_id = a.organisation_id and b.id = a.base_id
-           where f.organisation_id = $1 and f.aircraft_id = any($2) and f.rule_id || '|' || f.subject = any($3)
-           order by f.aircraft_id, f.rule_id, f.subject, (opens_at <= $4 and (closes_at is null or closes_at > $4)) desc,
-             abs(extract(epoch from opens_at - $4::timestamptz)), f.n`,
+           cross join lateral (
+             select f.* from findings f
+             where f.organisation_id = $1 and f.aircraft_id = w.aircraft_id and f.rule_id || '|' || f.subject = w.key
+             order by (f.above < w.hours and (f.up_to is null or f.up_to >= w.hours)) desc,
+               (f.opens_at <= w.at and (f.closes_at is null or f.closes_at > w.at)) desc,
+               abs(extract(epoch from f.opens_at - w.at)), f.n
+             limit 1) f`,
           [
             organisationId,
-            [...new Set(wanted.map((each) => each.aircraftId))],
-            [...new Set(wanted.map((each) => each.key))],
-            at,
+            asked.map((each) => each.aircraftId),
+            asked.map((each) => each.key),
+            asked.map((each) => each.at),
+            asked.map((each) => each.hours),
           ],
         );
-  const found = new Map(rows.map((row) => [`${row.aircraft_id} ${row.rule_id}|${row.subject}`, row]));
-  return (aircraftId, key) => {
-    const { ruleId, subject } = splitKey(key);
-    const row = found.get(`${aircraftId} ${key}`);
+  const found = new Map(rows.map((row) => [asked[row.place - 1], row]));
+  const byName = new Map(asked.map((each) => [nameOf(each), found.get(each)]));
+  return (one) => {
+    const { ruleId, subject } = splitKey(one.key);
+    const row = byName.get(nameOf(one));
     return {
-      key,
+      key: one.key,
       ruleId,
       subject,
       text: row ? textOf(row) : codeWords(ruleId),
       effect: row?.effect ?? null,
     };
   };
+}
+
+function nameOf({ aircraftId, key, at, hours }: WantedReason): string {
+  return `${aircraftId} ${key} ${at} ${hours}`;
 }
 
 function textOf(row: Pick<FindingRow, 'rule_id' | 'message_id' | 'data' | 'base_zone'>): string {

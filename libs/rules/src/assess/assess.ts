@@ -16,7 +16,7 @@ import { capabilities, needsMeans } from '../verdict/capability.js';
 import { hoursUntil } from './meters.js';
 import { fixedOperations } from './operations.js';
 import type { Answer, Snapshot } from './snapshot.js';
-import { snapshotOf } from './snapshot.js';
+import { fails, snapshotOf, worstFirst } from './snapshot.js';
 import type { System } from './system.js';
 import { hasRef, systemOf } from './system.js';
 import { rulesVersion } from './version.js';
@@ -198,7 +198,6 @@ export function verdictAt(
     view.at(instant, moment.hoursAhead, flight).answer(flight),
   );
   const answer = answers.reduce((a, b) => (readyRank[b.ready] < readyRank[a.ready] ? b : a));
-  const now = view.at(moment.to, moment.hoursAhead, flight);
   const ends = view
     .later(moment.to)
     .find((instant) => view.at(instant, moment.hoursAhead, flight).ready(flight) !== answers.at(-1)?.ready);
@@ -207,7 +206,10 @@ export function verdictAt(
     .find((each) => view.at(moment.to, each + 1, flight).ready(flight) !== answers.at(-1)?.ready);
   // A yes that hours end has a day too: the one on which their reading is too old.
   const end = ends === undefined ? null : view.at(ends, moment.hoursAhead, flight);
-  const because = answer.ready === 'yes' ? changed(system, now, end, flight) : answer.stoppedBy;
+  // What a yes rests on at the last: some of what gives it today may be gone long before.
+  const edges = ends === undefined ? [] : view.between(moment.to, ends).filter((each) => each < ends);
+  const last = view.at(edges.at(-1) ?? moment.to, moment.hoursAhead, flight);
+  const because = answer.ready === 'yes' ? changed(system, last, end, flight) : answer.stoppedBy;
   return {
     ...verdictBody(answer, because),
     ...(ends === undefined ? {} : { changesAt: ends }),
@@ -226,7 +228,10 @@ export function verdictBody(answer: Answer, because: readonly string[]): Verdict
   };
 }
 
-/** Keys of the results that stop the flight in the later snapshot and did not before; or, where it gets better, that no longer do. */
+/**
+ * Keys of the results that make the difference in the later snapshot: what a yes rests on and no longer has; else what stops the
+ * flight and did not before; or, where it gets better, what no longer does.
+ */
 export function changed(
   system: System,
   before: Snapshot,
@@ -234,13 +239,21 @@ export function changed(
   flight: FlightConditions,
 ): readonly string[] {
   if (after === null) return [];
-  const gone = new Set(before.answer(flight).stoppedBy);
-  const come = after.answer(flight).stoppedBy;
-  const fresh = come.filter((key) => {
+  const keysOf = (indexes: readonly number[]) => indexes.flatMap((index) => system.statements[index]?.key ?? []);
+  const stops = after.answer(flight).stoppedBy;
+  const lost = keysOf(
+    worstFirst(
+      before.answer(flight).restsOn.filter((index) => fails(after.outcome(index))),
+      after.outcome,
+    ),
+  );
+  const told = stops.filter((key) => lost.includes(key));
+  if (lost.length > 0) return told.length > 0 ? told : lost;
+  const come = stops.filter((key) => {
     const index = system.statements.findIndex((each) => each.key === key);
     return before.outcome(index) !== after.outcome(index);
   });
-  return fresh.length > 0 ? fresh : [...gone].filter((key) => !come.includes(key));
+  return come.length > 0 ? come : before.answer(flight).stoppedBy.filter((key) => !stops.includes(key));
 }
 
 const readyRank = { no: 0, 'cannot-tell': 1, yes: 2 } as const;

@@ -115,6 +115,7 @@ describe('the answer for a flight', () => {
       standing: 'judged',
       by: ['r1', 'v1'],
       stoppedBy: [],
+      restsOn: [0, 5, 1, 2, 3],
       topFt: 12_000,
       weakest: 'from-memory',
     });

@@ -32,8 +32,19 @@ export interface Answer {
   readonly by: readonly string[];
   /** Keys of the results that stop it; empty for yes. */
   readonly stoppedBy: readonly string[];
+  /** Statements that a yes rests on: those on the aircraft, and those on the means that give it. None where it is no yes. */
+  readonly restsOn: readonly number[];
   readonly topFt: number | null;
   readonly weakest: SourceStatus | null;
+}
+
+export function fails(outcome: Outcome): boolean {
+  return outcome === 'not-met' || outcome === 'cannot-tell';
+}
+
+/** Statements that fail: what is certain before what cannot be told, else in the order of the rules. */
+export function worstFirst(failing: readonly number[], outcome: Snapshot['outcome']): readonly number[] {
+  return [...failing].sort((a, b) => (outcome(a) === outcome(b) ? a - b : outcome(a) === 'not-met' ? -1 : 1));
 }
 
 export function snapshotOf(
@@ -102,8 +113,7 @@ export function snapshotOf(
   /** Statements that stop a capability on its way nearest to yes, worst ones first. */
   function stops(wanted: Capability): readonly number[] {
     const bearing = system.byCapability[wanted];
-    const failing = (indexes: readonly number[]) =>
-      indexes.filter((index) => outcome(index) === 'not-met' || outcome(index) === 'cannot-tell');
+    const failing = (indexes: readonly number[]) => indexes.filter((index) => fails(outcome(index)));
     const ways = bearing.means.map((each) => failing(each.statements)).sort((a, b) => weight(a) - weight(b));
     return [...failing(bearing.aircraft), ...(ways[0] ?? [])];
   }
@@ -160,12 +170,13 @@ export function snapshotOf(
     ];
     const tops = behind.flatMap((index) => (outcome(index) === 'met' ? (system.statements[index]?.topFt ?? []) : []));
     const stopping = [...new Set(wanted.flatMap(stops))];
-    const worstFirst = stopping.sort((a, b) => (outcome(a) === outcome(b) ? a - b : outcome(a) === 'not-met' ? -1 : 1));
+    const ordered = worstFirst(stopping, outcome);
     return {
       ready: word,
-      standing: standingOf(word, wanted, worstFirst),
+      standing: standingOf(word, wanted, ordered),
       by: [...new Set(holdingMeans.map((each) => each.means.id))],
-      stoppedBy: worstFirst.flatMap((index) => system.statements[index]?.key ?? []),
+      stoppedBy: ordered.flatMap((index) => system.statements[index]?.key ?? []),
+      restsOn: word === 'yes' ? behind : [],
       topFt: tops.length > 0 ? Math.min(...tops) : null,
       weakest: word === 'yes' ? weakestOf(behind.flatMap(sourcesOf)) : null,
     };

@@ -4,6 +4,7 @@ import { goodDay, trainer, trainerCatalogue } from '../../testing/trainer.js';
 import { met, notMet, ref, unknown, within } from '../verdict/build.js';
 import { defaultConditions } from '../verdict/conditions.js';
 import { assess, changed, hourEdges, notJudgedIn, resultsOf, verdictAt, viewOf } from './assess.js';
+import { horizonOf } from '../horizon/horizon.js';
 import { snapshotOf } from './snapshot.js';
 import { hasRef } from './system.js';
 
@@ -117,6 +118,38 @@ it('that nothing more can change has no end, and nothing that will end it', () =
   const verdict = verdictAt(smallSystem({ spoken: [flies, began] }), asked(16), vfr);
   expect(verdict).toMatchObject({ ready: 'yes', because: [] });
   expect('changesAt' in verdict).toBe(false);
+});
+
+describe('a yes by either of two means', () => {
+  const ways = [means('r1', 'two-way-radio'), means('v1', 'nav-vor'), means('g1', 'nav-gnss')];
+  const ifr = { ...vfr, rules: 'ifr' } as const;
+  const either = smallSystem({
+    means: ways,
+    spoken: [
+      flies,
+      says('ifr', met('ifr'), 'ifr-aircraft'),
+      says('radio', met('radio'), 'two-way-radio', { through: 'r1' }),
+      says('vor', within('vor', { before: day(18) }), 'nav-vor', { through: 'v1' }),
+      says('gnss', within('gnss', { before: day(20) }), 'nav-gnss', { through: 'g1' }),
+    ],
+  });
+  const at = (date: number) => snapshotOf(either, day(date), 0, ifr);
+
+  it('ends with the last of them, and that is told; what was gone before is told where it goes', () => {
+    expect(verdictAt(either, asked(16), ifr)).toMatchObject({ ready: 'yes', changesAt: day(20), because: ['gnss'] });
+    expect(changed(either, at(16), at(18), ifr)).toEqual(['vor']);
+    expect(changed(either, at(16), at(20), ifr)).toEqual(['vor']);
+    expect(changed(either, at(18), at(20), ifr)).toEqual(['gnss']);
+  });
+
+  it('has windows that tell the same', () => {
+    const { windows } = horizonOf(either, day(16), day(22), ifr);
+    expect(windows.map(({ from, ready, because, endsBecause }) => [from, ready, because, endsBecause])).toEqual([
+      [day(16), 'yes', ['gnss'], ['vor']],
+      [day(18), 'yes', ['gnss'], ['gnss']],
+      [day(20), 'no', ['vor'], []],
+    ]);
+  });
 });
 
 describe('what changes a verdict', () => {

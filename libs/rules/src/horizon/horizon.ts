@@ -8,10 +8,11 @@ import type { Centihours } from '../time/hours.js';
 import type { Instant } from '../time/instant.js';
 import type { FlightConditions } from '../verdict/conditions.js';
 import { widenConditions } from '../verdict/conditions.js';
-import type { Horizon, Window } from '../verdict/result.js';
+import type { Horizon, Ready, Window } from '../verdict/result.js';
 
 interface Cell {
   readonly snapshot: Snapshot;
+  readonly ready: Ready;
   readonly sameAs: string;
 }
 
@@ -57,24 +58,19 @@ export function horizonOf(
       if (!cell || column[high]?.sameAs === cell.sameAs) continue;
       const after = next?.[low]?.snapshot ?? null;
       const top = tops[high - 1] ?? null;
-      const above = column[high]?.snapshot ?? null;
       const answer = cell.snapshot.answer(flight);
-      const ends = changed(system, cell.snapshot, after, flight);
+      const [last, lost] = endOfYes(columns, end, low, high) ?? [cell, null];
       windows.push({
         operation: 'flight',
         ...verdictBody(
           answer,
-          answer.ready === 'yes'
-            ? ends.length > 0
-              ? ends
-              : changed(system, cell.snapshot, above, flight)
-            : answer.stoppedBy,
+          answer.ready === 'yes' ? changed(system, last.snapshot, lost?.snapshot ?? null, flight) : answer.stoppedBy,
         ),
         from: times[start] ?? from,
         to: times[end] ?? to,
         above: tops[low - 1] ?? -1,
         upTo: top,
-        endsBecause: ends,
+        endsBecause: changed(system, cell.snapshot, after, flight),
       });
       low = high;
     }
@@ -87,8 +83,34 @@ function cellAt(snapshot: Snapshot, flight: FlightConditions): Cell {
   const answer = snapshot.answer(flight);
   return {
     snapshot,
+    ready: answer.ready,
     sameAs: JSON.stringify([answer.ready, answer.standing, answer.by, answer.stoppedBy, answer.topFt, answer.weakest]),
   };
+}
+
+/**
+ * The last cell of a yes and the first that is none, of the window that ends with column `end` and has the hours from `low` to
+ * `high`: by the day, and where no day comes, by the hours. It may go on past its window, by other means or to another altitude.
+ */
+function endOfYes(
+  columns: readonly (readonly Cell[])[],
+  end: number,
+  low: number,
+  high: number,
+): readonly [Cell, Cell] | null {
+  const pair = (last: Cell | undefined, next: Cell | undefined): readonly [Cell, Cell] | null =>
+    last && next && next.ready !== 'yes' ? [last, next] : null;
+  for (let at = end; at < columns.length; at += 1)
+    for (let row = low; row < high; row += 1) {
+      const found = pair(columns[at - 1]?.[row], columns[at]?.[row]);
+      if (found) return found;
+    }
+  const column = columns[end - 1] ?? [];
+  for (let row = high; row < column.length; row += 1) {
+    const found = pair(column[row - 1], column[row]);
+    if (found) return found;
+  }
+  return null;
 }
 
 function sameColumn(a: readonly Cell[], b: readonly Cell[]): boolean {
