@@ -3,6 +3,8 @@ const grid = 'looks at more instants than it must, which finds the same first ch
 
 /** Changes in `assess` that make no difference, one by one. */
 export default [
+  { file: 'assess/assess.ts', code: 'system.statements[index]?.key', reason: statement },
+  { file: 'assess/assess.ts', code: '[]', line: 'system.statements[index]?.key ?? []', reason: statement },
   { file: 'assess/snapshot.ts', code: 'system.statements[index]?.topFt', reason: statement },
   { file: 'assess/snapshot.ts', code: 'system.statements[index]?.key', reason: statement },
   { file: 'assess/snapshot.ts', code: '[]', line: 'system.statements[index]?.key ?? []', reason: statement },

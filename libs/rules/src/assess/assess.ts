@@ -205,11 +205,15 @@ export function verdictAt(
     .furtherHours(moment.hoursAhead)
     .find((each) => view.at(moment.to, each + 1, flight).ready(flight) !== answers.at(-1)?.ready);
   // A yes that hours end has a day too: the one on which their reading is too old.
-  const end = ends === undefined ? null : view.at(ends, moment.hoursAhead, flight);
-  // What a yes rests on at the last: some of what gives it today may be gone long before.
-  const edges = ends === undefined ? [] : view.between(moment.to, ends).filter((each) => each < ends);
-  const last = view.at(edges.at(-1) ?? moment.to, moment.hoursAhead, flight);
-  const because = answer.ready === 'yes' ? changed(system, last, end, flight) : answer.stoppedBy;
+  const because = answer.ready !== 'yes' ? answer.stoppedBy : ends === undefined ? [] : endedBy(ends);
+
+  /** What a yes rests on at the last: some of what gives it today may be gone long before. */
+  function endedBy(instant: Instant): readonly string[] {
+    const before = view.between(moment.to, instant).filter((each) => each < instant);
+    const at = (each: Instant) => view.at(each, moment.hoursAhead, flight);
+    return changed(system, at(before.at(-1) ?? moment.to), at(instant), flight);
+  }
+
   return {
     ...verdictBody(answer, because),
     ...(ends === undefined ? {} : { changesAt: ends }),

@@ -153,8 +153,9 @@ describe('the answer for a flight', () => {
       says('d', notMet('d'), 'fly'),
       flies,
     ];
-    const { ready, stoppedBy, standing, weakest, by } = answered({ spoken }, vfr);
-    expect({ ready, stoppedBy, standing, weakest, by }).toEqual({
+    const { ready, stoppedBy, standing, weakest, by, restsOn } = answered({ spoken }, vfr);
+    expect({ ready, stoppedBy, standing, weakest, by, restsOn }).toEqual({
+      restsOn: [],
       ready: 'no',
       stoppedBy: ['b', 'd', 'a', 'c'],
       standing: 'judged',

@@ -46,6 +46,8 @@ export function horizonOf(
   const lastEdge = hourEdges(system).at(-1) ?? -1;
   const columns = times.map((time) => tops.map((top) => cellAt(view.at(time, top ?? lastEdge + 1, flight), flight)));
 
+  const endedBy = (step: Step | undefined) => (step ? changed(system, step[0].snapshot, step[1].snapshot, flight) : []);
+
   const windows: Window[] = [];
   let start = 0;
   for (let end = 1; end <= columns.length; end += 1) {
@@ -59,13 +61,9 @@ export function horizonOf(
       const after = next?.[low]?.snapshot ?? null;
       const top = tops[high - 1] ?? null;
       const answer = cell.snapshot.answer(flight);
-      const [last, lost] = endOfYes(columns, end, low, high) ?? [cell, null];
       windows.push({
         operation: 'flight',
-        ...verdictBody(
-          answer,
-          answer.ready === 'yes' ? changed(system, last.snapshot, lost?.snapshot ?? null, flight) : answer.stoppedBy,
-        ),
+        ...verdictBody(answer, answer.ready === 'yes' ? endedBy(endOfYes(columns, end, low, high)) : answer.stoppedBy),
         from: times[start] ?? from,
         to: times[end] ?? to,
         above: tops[low - 1] ?? -1,
@@ -92,25 +90,23 @@ function cellAt(snapshot: Snapshot, flight: FlightConditions): Cell {
  * The last cell of a yes and the first that is none, of the window that ends with column `end` and has the hours from `low` to
  * `high`: by the day, and where no day comes, by the hours. It may go on past its window, by other means or to another altitude.
  */
-function endOfYes(
-  columns: readonly (readonly Cell[])[],
-  end: number,
-  low: number,
-  high: number,
-): readonly [Cell, Cell] | null {
-  const pair = (last: Cell | undefined, next: Cell | undefined): readonly [Cell, Cell] | null =>
-    last && next && next.ready !== 'yes' ? [last, next] : null;
-  for (let at = end; at < columns.length; at += 1)
-    for (let row = low; row < high; row += 1) {
-      const found = pair(columns[at - 1]?.[row], columns[at]?.[row]);
-      if (found) return found;
-    }
-  const column = columns[end - 1] ?? [];
-  for (let row = high; row < column.length; row += 1) {
-    const found = pair(column[row - 1], column[row]);
-    if (found) return found;
-  }
-  return null;
+function endOfYes(columns: readonly (readonly Cell[])[], end: number, low: number, high: number): Step | undefined {
+  const days = columns.slice(end - 1).map((each) => each.slice(low, high));
+  const hours = columns.slice(end - 1, end).flatMap((each) => each.slice(high - 1));
+  const steps = [
+    ...days.slice(1).flatMap((each, at) => stepsTo(days[at] ?? [], each)),
+    ...stepsTo(hours, hours.slice(1)),
+  ];
+  return steps.find(([, next]) => next.ready !== 'yes');
+}
+
+type Step = readonly [last: Cell, next: Cell];
+
+function stepsTo(from: readonly Cell[], to: readonly Cell[]): readonly Step[] {
+  return to.flatMap((next, index): Step[] => {
+    const last = from[index];
+    return last ? [[last, next]] : [];
+  });
 }
 
 function sameColumn(a: readonly Cell[], b: readonly Cell[]): boolean {
