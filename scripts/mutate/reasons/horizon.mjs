@@ -3,6 +3,13 @@ const guard = 'guards an index that runs over the list itself';
 
 /** Changes in `horizon` that make no difference, one by one. */
 export default [
+  { file: 'horizon/horizon.ts', code: '[]', line: 'days[at] ?? []', reason: guard },
+  {
+    file: 'horizon/horizon.ts',
+    code: '[]',
+    line: 'last ? [[last, next]] : []',
+    reason: 'guards an index that runs over a list of the same length',
+  },
   {
     file: 'horizon/due.ts',
     code: "'authority'",

@@ -4,7 +4,6 @@ import { goodDay, trainer, trainerCatalogue } from '../../testing/trainer.js';
 import { met, notMet, ref, unknown, within } from '../verdict/build.js';
 import { defaultConditions } from '../verdict/conditions.js';
 import { assess, changed, hourEdges, notJudgedIn, resultsOf, verdictAt, viewOf } from './assess.js';
-import { horizonOf } from '../horizon/horizon.js';
 import { snapshotOf } from './snapshot.js';
 import { hasRef } from './system.js';
 
@@ -140,15 +139,6 @@ describe('a yes by either of two means', () => {
     expect(changed(either, at(16), at(18), ifr)).toEqual(['vor']);
     expect(changed(either, at(16), at(20), ifr)).toEqual(['vor']);
     expect(changed(either, at(18), at(20), ifr)).toEqual(['gnss']);
-  });
-
-  it('has windows that tell the same', () => {
-    const { windows } = horizonOf(either, day(16), day(22), ifr);
-    expect(windows.map(({ from, ready, because, endsBecause }) => [from, ready, because, endsBecause])).toEqual([
-      [day(16), 'yes', ['gnss'], ['vor']],
-      [day(18), 'yes', ['gnss'], ['gnss']],
-      [day(20), 'no', ['vor'], []],
-    ]);
   });
 });
 

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { says, smallSystem } from '../../testing/small-system.js';
+import { means, says, smallSystem } from '../../testing/small-system.js';
 import { goodDay, trainer, trainerCatalogue } from '../../testing/trainer.js';
-import { within } from '../verdict/build.js';
+import type { Spoken } from '../assess/system.js';
+import { anyOf, met, within } from '../verdict/build.js';
 import type { FlightConditions } from '../verdict/conditions.js';
 import { defaultConditions } from '../verdict/conditions.js';
 import { horizon, horizonOf } from './horizon.js';
@@ -140,4 +141,72 @@ it('past the last of several edges of hours everything has ended that they end',
     [600, 1100, 'no', ['to-500', 'to-1000']],
     [1100, null, 'no', ['to-500', 'to-1000', 'to-1500']],
   ]);
+});
+
+describe('what ends a yes', () => {
+  const day = (date: number) => `2026-03-${date}T00:00Z`;
+  const vfr = { ...defaultConditions, rules: 'vfr', purpose: 'private', airspace: [] } as const;
+  const ifr = { ...vfr, rules: 'ifr' } as const;
+  const tach = {
+    meters: {
+      definitions: [{ id: 'tach', name: 'T', kind: 'tachometer' as const, perFlightHour: 1000, offset: 0 }],
+      readings: { tach: { value: 0, asOf: day(10), by: 'Desk' } },
+    },
+  };
+  const flies = says('flies', met('flies'), 'fly');
+  const atMost = (hours: number) => ({ atMost: { tach: hours } });
+  const told = (parts: Parameters<typeof smallSystem>[0], flight: FlightConditions = vfr) =>
+    horizonOf(smallSystem({ dossier: tach, ...parts }), day(16), day(22), flight, true).windows.map(
+      ({ from, upTo, ready, because, endsBecause }) => [from, upTo, ready, because, endsBecause],
+    );
+  const either = (vor: Spoken, gnss: Spoken) => ({
+    means: [means('r1', 'two-way-radio'), means('v1', 'nav-vor'), means('g1', 'nav-gnss')],
+    spoken: [
+      flies,
+      says('ifr', met('ifr'), 'ifr-aircraft'),
+      says('radio', met('radio'), 'two-way-radio', { through: 'r1' }),
+      vor,
+      gnss,
+    ],
+  });
+
+  it('is nothing where it goes on', () => {
+    expect(told({ spoken: [flies] })).toEqual([[day(16), null, 'yes', [], []]]);
+  });
+
+  it('is what the last of two means loses by a day', () => {
+    const vor = says('vor', within('vor', { before: day(18) }), 'nav-vor', { through: 'v1' });
+    const gnss = says('gnss', within('gnss', { before: day(20) }), 'nav-gnss', { through: 'g1' });
+    expect(told(either(vor, gnss), ifr)).toEqual([
+      [day(16), null, 'yes', ['gnss'], ['vor']],
+      [day(18), null, 'yes', ['gnss'], ['gnss']],
+      [day(20), null, 'no', ['vor'], []],
+    ]);
+  });
+
+  it('is what comes with more hours, not what was lost with fewer', () => {
+    const vor = says('vor', within('vor', atMost(100)), 'nav-vor', { through: 'v1' });
+    const gnss = says('gnss', within('gnss', atMost(200), {}, 'not-met', 'met'), 'nav-gnss', { through: 'g1' });
+    const parts = either(vor, gnss);
+    const top = says('top', within('top', atMost(300)), 'fly');
+    expect(told({ ...parts, spoken: [...parts.spoken, top] }, ifr)).toEqual([
+      [day(16), 100, 'yes', ['vor'], []],
+      [day(16), 200, 'no', ['vor'], []],
+      [day(16), 300, 'yes', ['top'], []],
+      [day(16), null, 'no', ['top'], []],
+    ]);
+  });
+
+  it('by hours is what they end then, and not what they would have ended on an earlier day', () => {
+    const until18 = (key: string, hours: number) =>
+      says(key, anyOf(key, [within('later', { from: day(18) }), within('hours', atMost(hours))], 'met'), 'fly');
+    const spoken = [flies, until18('p', 100), says('q', within('q', atMost(200)), 'fly'), until18('w', 200)];
+    expect(told({ spoken })).toEqual([
+      [day(16), 100, 'yes', ['p'], []],
+      [day(16), 200, 'no', ['p'], ['p']],
+      [day(16), null, 'no', ['p', 'q', 'w'], ['p', 'w']],
+      [day(18), 200, 'yes', ['q'], []],
+      [day(18), null, 'no', ['q'], []],
+    ]);
+  });
 });
