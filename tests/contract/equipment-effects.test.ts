@@ -3,7 +3,7 @@ import { assess } from '../../libs/rules/src/index.js';
 import type { Dossier, FlightConditions } from '../../libs/rules/src/index.js';
 import type { EquipmentItem, EquipmentState } from '../../libs/rules/src/dossier/aircraft.js';
 import type { Defect, Deferral } from '../../libs/rules/src/dossier/status.js';
-import { mechanic, recordOf } from '../../libs/rules/testing/builders.js';
+import { deferralOf, mechanic, recordOf } from '../../libs/rules/testing/builders.js';
 import type { Part } from '../../libs/rules/testing/dossiers.js';
 import { entries, goodDay, trainer, trainerCatalogue } from '../../libs/rules/testing/trainer.js';
 
@@ -54,17 +54,7 @@ const deactivated = (id: string): Part<Dossier> => ({
     ),
   },
 });
-const deferral: Deferral = {
-  route: '91.213(d)',
-  notRequired: true,
-  secured: true,
-  placarded: true,
-  recorded: true,
-  noHazardBy: mechanic,
-  letterAboard: null,
-  on: '2026-03-10',
-  reinspectedOn: null,
-};
+const deferral: Deferral = deferralOf({ on: '2026-03-10' });
 const defect = (part: Partial<Defect>): Part<Dossier> => ({
   status: {
     defects: [

@@ -12,6 +12,7 @@ import type { FlightConditions } from '../../libs/rules/src/verdict/conditions.j
 import type { Ready } from '../../libs/rules/src/verdict/result.js';
 import {
   approvalOf,
+  deferralOf,
   mechanic,
   pilot,
   radioStation,
@@ -122,7 +123,7 @@ const defect = (part: Partial<Defect>): Part<Dossier> => ({
         text: 'Flag stays in view.',
         raised: { date: '2026-03-10', at: null },
         decidedBy: mechanic,
-        deferral: deferralOf(),
+        deferral: deferralOf({ on: '2026-03-11' }),
         ...part,
       },
     ],
@@ -1216,7 +1217,7 @@ const fitted: readonly Wrong[] = [
   },
   {
     thought: 'an inoperative item may be flown with once somebody put up a placard',
-    change: [defect({ subject: 'clock', deferral: { ...deferralOf(), noHazardBy: null } })],
+    change: [defect({ subject: 'clock', deferral: deferralOf({ on: '2026-03-11', noHazardBy: null }) })],
     flight: vfr,
     ready: 'cannot-tell',
     because: 'open-defects',
@@ -1268,7 +1269,7 @@ const fitted: readonly Wrong[] = [
       defect({
         subject: 'nav1',
         raised: { date: '2025-09-01', at: null },
-        deferral: { ...deferralOf(), on: '2025-09-01' },
+        deferral: deferralOf({ on: '2025-09-01' }),
       }),
     ],
     flight: vfr,
@@ -1280,7 +1281,7 @@ const fitted: readonly Wrong[] = [
     change: [
       defect({
         raised: { date: '2025-09-01', at: null },
-        deferral: { ...deferralOf(), on: '2025-09-01', reinspectedOn: '2026-02-20' },
+        deferral: deferralOf({ on: '2025-09-01', reinspectedOn: '2026-02-20' }),
       }),
     ],
     flight: vfr,
@@ -1320,20 +1321,6 @@ const fitted: readonly Wrong[] = [
     because: 'kind-of-operation',
   },
 ];
-
-function deferralOf(): NonNullable<Defect['deferral']> {
-  return {
-    route: '91.213(d)',
-    notRequired: true,
-    secured: true,
-    placarded: true,
-    recorded: true,
-    noHazardBy: mechanic,
-    letterAboard: null,
-    on: '2026-03-11',
-    reinspectedOn: null,
-  };
-}
 
 const withoutElt: Part<Dossier> = {
   configuration: { units: base.configuration.units.filter((each) => each.id !== 'elt1') },

@@ -1,7 +1,7 @@
 import type { EquipmentType, Limitation } from '../src/catalogue/type.js';
 import type { Agency } from '../src/dossier/common.js';
 import type { Circuit, InstallationApproval, InstalledUnit, Link } from '../src/dossier/installation.js';
-import type { Readings, RecordHead } from '../src/dossier/status.js';
+import type { Deferral, Readings, RecordHead } from '../src/dossier/status.js';
 
 /** Nouns for tests with everything unstated unrecorded (null) or empty. */
 export function unitOf(part: Partial<InstalledUnit> & Pick<InstalledUnit, 'id'>): InstalledUnit {
@@ -172,6 +172,21 @@ export function circuitOf(part: Partial<Circuit> & Pick<Circuit, 'id'>): Circuit
     units: [],
     essential: null,
     circuitsGuarded: null,
+    ...part,
+  };
+}
+
+/** A defect put off under 91.213(d) with everything that it asks for. */
+export function deferralOf(part: Partial<Deferral> & Pick<Deferral, 'on'>): Deferral {
+  return {
+    route: '91.213(d)',
+    notRequired: true,
+    secured: true,
+    placarded: true,
+    recorded: true,
+    noHazardBy: mechanic,
+    letterAboard: null,
+    reinspectedOn: null,
     ...part,
   };
 }

@@ -169,7 +169,8 @@ export async function reasonsFor(
   organisationId: string,
   wanted: readonly WantedReason[],
 ): Promise<(one: WantedReason) => Because> {
-  const asked = [...new Map(wanted.map((each) => [nameOf(each), each])).values()];
+  const byName = new Map(wanted.map((each) => [nameOf(each), each]));
+  const asked = [...byName.values()];
   const rows =
     asked.length === 0
       ? []
@@ -194,10 +195,9 @@ export async function reasonsFor(
           ],
         );
   const found = new Map(rows.map((row) => [asked[row.place - 1], row]));
-  const byName = new Map(asked.map((each) => [nameOf(each), found.get(each)]));
   return (one) => {
     const { ruleId, subject } = splitKey(one.key);
-    const row = byName.get(nameOf(one));
+    const row = found.get(byName.get(nameOf(one)));
     return {
       key: one.key,
       ruleId,

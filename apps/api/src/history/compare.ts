@@ -1,5 +1,6 @@
 import { assess, inShort, messageOf, rulesVersion } from '@tallywing/rules';
 import type { Catalogue, Dossier, OpenResult, Outcome, Ready } from '@tallywing/rules';
+import { canonical } from '../common/canonical.js';
 import { operationsIn } from '../aircraft/judge.js';
 import type { Shown } from '../aircraft/judge.js';
 import type { Profile } from '../aircraft/stamp.js';
@@ -12,6 +13,8 @@ export interface OpenFinding {
   readonly subjectName: string;
   readonly outcome: 'not-met' | 'cannot-tell';
   readonly text: string;
+  /** What is said, apart from its wording. */
+  readonly said: string;
 }
 
 /** What today's rules say of one record at one moment. */
@@ -82,7 +85,7 @@ export function compareWithToday(shown: Shown, dossier: Dossier, catalogue: Cata
     closed: was.filter(({ key }) => !after.has(key)),
     changed: is.flatMap((each) => {
       const earlier = before.get(each.key);
-      return earlier === undefined || (earlier.outcome === each.outcome && earlier.text === each.text)
+      return earlier === undefined || (earlier.outcome === each.outcome && earlier.said === each.said)
         ? []
         : [{ was: earlier, is: each }];
     }),
@@ -117,6 +120,7 @@ function inWords(
     subjectName: subjectName(dossier, subject),
     outcome: outcome as OpenFinding['outcome'],
     text: messageOf(each, wordsIn(dossier)),
+    said: canonical([each.messageId, each.data]),
   };
 }
 

@@ -123,9 +123,10 @@ export class WorkService {
       const dossier = dossierOf(row);
       const catalogue = await data.catalogueFor(typeIdsOf(dossier));
       const before = new Set(job.open_at_start);
+      const words = wordsIn(dossier);
       return openAtRelease(dossier, catalogue, instantOf(this.clock.now())).map((each) => ({
         key: each.key,
-        text: messageOf(each, wordsIn(dossier)),
+        text: messageOf(each, words),
         outcome: each.outcome,
         stops: each.stops && !before.has(each.key),
       }));

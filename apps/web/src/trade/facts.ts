@@ -1,5 +1,5 @@
 import { codeWords } from '@tallywing/rules';
-import type { Names } from './units.js';
+import type { Names } from '@tallywing/rules';
 
 const nouns: Readonly<Record<string, string>> = {
   units: 'unit',

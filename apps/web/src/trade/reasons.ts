@@ -1,9 +1,9 @@
 import { capabilityWords, codeWords, dateWords, recordKindWords } from '@tallywing/rules';
-import type { Dossier, Explained, Leaf } from '@tallywing/rules';
+import type { Dossier, Explained, Leaf, Names } from '@tallywing/rules';
 import type { Reason } from '../ui/reason-tree.js';
 import { hoursWords } from '../ui/words.js';
 import { factWords } from './facts.js';
-import { jointWords, unitWords, type Names } from './units.js';
+import { jointWords, unitWords } from './units.js';
 
 /** What a clause needs of its aircraft to be put into words. */
 export interface ReasonContext {

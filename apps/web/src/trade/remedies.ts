@@ -1,6 +1,6 @@
 import { codeWords, jobOfHold, lowerFirst, recordKindWords } from '@tallywing/rules';
 import { factWords } from './facts.js';
-import type { Names } from './units.js';
+import type { Names } from '@tallywing/rules';
 
 /** What each change of the closed list is called when it is advice. */
 const doing: Readonly<Record<string, string>> = {

@@ -1,8 +1,5 @@
 import { codeWords, lowerFirst } from '@tallywing/rules';
-import type { Dossier } from '@tallywing/rules';
-
-/** What the things of an aircraft are called, by short name. */
-export type Names = Readonly<Record<string, string>>;
+import type { Dossier, Names } from '@tallywing/rules';
 
 type Unit = Dossier['configuration']['units'][number];
 type Ends = Pick<Dossier['configuration']['links'][number], 'fromUnit' | 'fromPort' | 'toUnit' | 'toPort'>;

@@ -2,7 +2,7 @@ import { codeWords, lowerFirst, recordKindWords } from '@tallywing/rules';
 import type { Job } from '@tallywing/rules';
 import { listWords } from '../ui/words.js';
 import { factWords } from './facts.js';
-import type { Names } from './units.js';
+import type { Names } from '@tallywing/rules';
 import { subjectWords } from './words.js';
 
 /** What each job that is no entry is called. */

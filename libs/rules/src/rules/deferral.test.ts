@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { mechanic } from '../../testing/builders.js';
+import { deferralOf, mechanic } from '../../testing/builders.js';
 import { catalogueOf } from '../../testing/changes.js';
 import { dossierOf } from '../../testing/dossiers.js';
 import type { Aircraft } from '../dossier/aircraft.js';
@@ -19,18 +19,7 @@ const clauseOf = (part: Partial<Deferral>, aircraft: Partial<Aircraft> = small) 
     text: 'Stopped.',
     raised: { date: '2026-01-10', at: null },
     decidedBy: mechanic,
-    deferral: {
-      route: '91.213(d)',
-      notRequired: true,
-      secured: true,
-      placarded: true,
-      recorded: true,
-      noHazardBy: mechanic,
-      letterAboard: null,
-      on: '2026-01-15',
-      reinspectedOn: null,
-      ...part,
-    },
+    deferral: deferralOf({ on: '2026-01-15', ...part }),
   });
 const by = (kind: Agency['kind'], ratings: readonly Rating[] | null) =>
   timelessOutcome(clauseOf({ noHazardBy: { kind, name: 'Somebody', certificate: 'X-0009', ratings } }));

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { approvalOf, mechanic } from '../../testing/builders.js';
+import { approvalOf, deferralOf, mechanic } from '../../testing/builders.js';
 import { busy, ifr, ils, lpv, vfr } from '../../testing/flights.js';
 import { entries, goodDay, trainer, trainerCatalogue, trainerRecords } from '../../testing/trainer.js';
 import type { AskedMoment } from '../assess/assess.js';
@@ -26,17 +26,7 @@ const battery = trainer(entries({ without: ['battery'], and: [{ ...trainerRecord
 const without = (unitId: string) => trainer({ configuration: { units: units.filter(({ id }) => id !== unitId) } });
 const gps1 = (part: Partial<Dossier['configuration']['units'][number]>) =>
   trainer({ configuration: { units: units.map((each) => (each.id === 'gps1' ? { ...each, ...part } : each)) } });
-const putOff: Deferral = {
-  route: '91.213(d)',
-  notRequired: true,
-  secured: true,
-  placarded: true,
-  recorded: true,
-  noHazardBy: mechanic,
-  letterAboard: null,
-  on: '2026-03-11',
-  reinspectedOn: null,
-};
+const putOff: Deferral = deferralOf({ on: '2026-03-11' });
 const defective = (subject: string, kind: Defect['kind'], deferral: Deferral | null) =>
   trainer({
     status: {

@@ -6,7 +6,7 @@ import { Link, useParams, useSearchParams } from 'react-router';
 import { problemOf } from '../../app/problem.js';
 import { useSession } from '../../app/session.js';
 import { factWords } from '../../trade/facts.js';
-import type { Names } from '../../trade/units.js';
+import type { Names } from '@tallywing/rules';
 import { instantAt, untilWords } from '../../trade/time.js';
 import { Button } from '../../ui/button.js';
 import { Caution } from '../../ui/caution.js';

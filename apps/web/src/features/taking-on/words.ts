@@ -2,7 +2,7 @@ import { recordKindWords } from '@tallywing/rules';
 import type { MissingFact } from '@tallywing/rules';
 import { factWords, partsOf } from '../../trade/facts.js';
 import { remedyWords } from '../../trade/remedies.js';
-import type { Names } from '../../trade/units.js';
+import type { Names } from '@tallywing/rules';
 import { listWords } from '../../ui/words.js';
 import type { VisitName } from './query.js';
 

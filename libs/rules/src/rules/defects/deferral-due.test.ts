@@ -1,4 +1,4 @@
-import { inspector, mechanic, recordOf } from '../../../testing/builders.js';
+import { deferralOf, inspector, mechanic, recordOf } from '../../../testing/builders.js';
 import { dossierOf } from '../../../testing/dossiers.js';
 import { testRule } from '../../../testing/rule-tester.js';
 import type { Deferral, RecordHead } from '../../dossier/status.js';
@@ -22,21 +22,7 @@ const case_ = (
           text: 'Clock stopped.',
           raised: { date: '2026-01-10', at: null },
           decidedBy: mechanic,
-          deferral:
-            part === null
-              ? null
-              : {
-                  route: '91.213(d)',
-                  notRequired: true,
-                  secured: true,
-                  placarded: true,
-                  recorded: true,
-                  noHazardBy: mechanic,
-                  letterAboard: null,
-                  on: '2026-01-15',
-                  reinspectedOn: null,
-                  ...part,
-                },
+          deferral: part === null ? null : deferralOf({ on: '2026-01-15', ...part }),
         },
       ],
     },

@@ -1,4 +1,4 @@
-import { linkOf, mechanic, pilot, unitOf } from '../../../testing/builders.js';
+import { deferralOf, linkOf, mechanic, pilot, unitOf } from '../../../testing/builders.js';
 import type { Part } from '../../../testing/dossiers.js';
 import { dossierOf } from '../../../testing/dossiers.js';
 import { itemsOf } from '../../../testing/equipment.js';
@@ -9,18 +9,7 @@ import type { Defect, Deferral } from '../../dossier/status.js';
 import { openDefects } from './open-defects.js';
 
 const at = '2026-03-02T14:00Z';
-const deferral = (part: Partial<Deferral> = {}): Deferral => ({
-  route: '91.213(d)',
-  notRequired: true,
-  secured: true,
-  placarded: true,
-  recorded: true,
-  noHazardBy: mechanic,
-  letterAboard: null,
-  on: '2026-03-01',
-  reinspectedOn: null,
-  ...part,
-});
+const deferral = (part: Partial<Deferral> = {}): Deferral => deferralOf({ on: '2026-03-01', ...part });
 const defect = (part: Partial<Defect> = {}): Defect => ({
   id: 'd1',
   kind: 'inoperative-item',

@@ -6,7 +6,7 @@ import { Link } from 'react-router';
 import { problemOf } from '../../../app/problem.js';
 import { evidenceNames, reasonOf, type ReasonContext } from '../../../trade/reasons.js';
 import { remedyWords } from '../../../trade/remedies.js';
-import type { Names } from '../../../trade/units.js';
+import type { Names } from '@tallywing/rules';
 import { ReasonTree } from '../../../ui/reason-tree.js';
 import { Loading, Trouble } from '../../../ui/states.js';
 import { hoursWords } from '../../../ui/words.js';

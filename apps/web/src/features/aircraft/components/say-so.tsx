@@ -4,7 +4,7 @@ import { useState } from 'react';
 import { ProblemNote } from '../../../app/problem-note.js';
 import { useAct } from '../../../app/use-act.js';
 import { useRequestKey } from '../../../app/use-request-key.js';
-import type { Names } from '../../../trade/units.js';
+import type { Names } from '@tallywing/rules';
 import { resultWords } from '../../../trade/words.js';
 import { clockNow, instantAt } from '../../../trade/time.js';
 import { Button } from '../../../ui/button.js';

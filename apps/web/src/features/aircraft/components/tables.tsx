@@ -3,7 +3,7 @@ import type { Dossier } from '@tallywing/rules';
 import { clockNow } from '../../../trade/time.js';
 import { dueWords, effectWords, oldReadingWords, subjectWords } from '../../../trade/words.js';
 import { remedyWords } from '../../../trade/remedies.js';
-import type { Names } from '../../../trade/units.js';
+import type { Names } from '@tallywing/rules';
 import { StatusMark } from '../../../ui/status-mark.js';
 import { DataTable, type Column } from '../../../ui/table.js';
 import type { AircraftAnswer } from '../query.js';

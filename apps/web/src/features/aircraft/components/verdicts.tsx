@@ -1,6 +1,6 @@
 import { Link, useSearchParams } from 'react-router';
 import { meansWords, statusOfAnswer } from '../../../trade/verdict.js';
-import type { Names } from '../../../trade/units.js';
+import type { Names } from '@tallywing/rules';
 import { sourceStatusWords, type SourceStatusName } from '../../../ui/source.js';
 import { StatusMark } from '../../../ui/status-mark.js';
 import { listWords } from '../../../ui/words.js';

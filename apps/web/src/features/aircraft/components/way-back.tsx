@@ -3,7 +3,7 @@ import { useQuery } from '@apollo/client/react';
 import { useState } from 'react';
 import { problemOf } from '../../../app/problem.js';
 import { assumptionWords, moneyWords, spanWords, stepWords } from '../../../trade/way-back.js';
-import type { Names } from '../../../trade/units.js';
+import type { Names } from '@tallywing/rules';
 import { sourceStatusWords, type SourceStatusName } from '../../../ui/source.js';
 import { Loading, Trouble } from '../../../ui/states.js';
 import { listWords } from '../../../ui/words.js';

@@ -1,5 +1,5 @@
 import { factWords } from '../../../trade/facts.js';
-import type { Names } from '../../../trade/units.js';
+import type { Names } from '@tallywing/rules';
 import { countWords, listWords } from '../../../ui/words.js';
 import type { FleetRow } from '../query.js';
 import { visitWords } from '../words.js';

@@ -4,7 +4,7 @@ import { useMemo, useState } from 'react';
 import { problemBeside, useAct } from '../../../app/use-act.js';
 import { useSession } from '../../../app/session.js';
 import { alike, effectOf, judgeAll, type Profile } from '../../../trade/effect.js';
-import type { Names } from '../../../trade/units.js';
+import type { Names } from '@tallywing/rules';
 import { Button } from '../../../ui/button.js';
 import { StatusMark } from '../../../ui/status-mark.js';
 import { listWords } from '../../../ui/words.js';

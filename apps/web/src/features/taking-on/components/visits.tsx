@@ -1,6 +1,6 @@
 import type { Gaps } from '@tallywing/rules';
 import { Link } from 'react-router';
-import type { Names } from '../../../trade/units.js';
+import type { Names } from '@tallywing/rules';
 import { countWords } from '../../../ui/words.js';
 import type { VisitName } from '../query.js';
 import { grouped, missingWords, visitWords, type FactGroup } from '../words.js';
