@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
+import { setTimeout } from 'node:timers/promises';
 import { chromium } from 'playwright-core';
 import type { Browser, BrowserContext, Locator, Page } from 'playwright-core';
 import { afterAll, afterEach } from 'vitest';
@@ -13,6 +14,9 @@ const flags = [
   '--disable-component-update',
   '--disable-sync',
 ];
+
+/** Milliseconds that the browser is given to let somebody go; the slowest of 500 took 230. */
+const LET_GO = 10_000;
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
@@ -33,9 +37,14 @@ export interface Look {
 
 /** One browser a file; everybody has cookies, storage and cache of their own in it. */
 let browser: Promise<Browser> | null = null;
-afterAll(async () => {
-  await (await browser)?.close();
-});
+afterAll(quit);
+
+/** Closes the browser; who arrives next gets another. */
+async function quit(): Promise<void> {
+  const closing = browser;
+  browser = null;
+  await (await closing)?.close();
+}
 
 /** Somebody at a device with nothing kept from before. */
 export class Person {
@@ -121,8 +130,12 @@ export class Person {
     await this.page.locator('.tw-state-loading, main [aria-busy="true"]').first().waitFor({ state: 'detached' });
   }
 
-  async leave(): Promise<void> {
-    await this.context.close();
+  /**
+   * Whether the browser let them go. Chromium never answers when a page sets out for another address in the very moment in
+   * which its context is closed.
+   */
+  async leave(): Promise<boolean> {
+    return await Promise.race([this.context.close().then(() => true), setTimeout(LET_GO, false, { ref: false })]);
   }
 }
 
@@ -130,7 +143,8 @@ export class Person {
 export function visitors(url: () => string, password?: string) {
   const present: Person[] = [];
   afterEach(async () => {
-    await Promise.all(present.splice(0).map((each) => each.leave()));
+    const left = await Promise.all(present.splice(0).map((each) => each.leave()));
+    if (left.includes(false)) await quit();
   });
   /** Somebody who is not signed in yet. */
   const come = async (look?: Look): Promise<Person> => {

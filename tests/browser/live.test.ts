@@ -100,6 +100,7 @@ test('signing out in one window ends the session in the other, in words', async 
   const other = await page.context().newPage();
   await other.goto(url);
   await other.getByRole('button', { name: 'Sign out' }).click();
+  await other.getByLabel('E-mail').waitFor();
   await page.getByRole('alert').filter({ hasText: 'Your session has ended' }).waitFor();
   await page.getByRole('table', { name: 'Aircraft by flight profile' }).waitFor();
 });
