@@ -15,12 +15,12 @@ const core = {
   interchange: seen('facts', 'time', 'catalogue', 'dossier', 'changes'),
   calculations: seen('facts', 'time', 'dossier'),
   verdict: seen('facts', 'time', 'catalogue', 'dossier'),
+  words: seen('facts', 'time', 'catalogue', 'dossier', 'verdict'),
   graph: seen('facts', 'time', 'catalogue', 'dossier', 'changes', 'calculations', 'verdict'),
-  rules: seen('facts', 'time', 'catalogue', 'dossier', 'changes', 'calculations', 'verdict', 'graph'),
+  rules: seen('facts', 'time', 'catalogue', 'dossier', 'changes', 'calculations', 'verdict', 'words', 'graph'),
 };
 core.assess = seen(...Object.keys(core));
 core.horizon = seen(...Object.keys(core));
-core.words = seen(...Object.keys(core));
 core['way-back'] = seen(...Object.keys(core));
 
 const corePath = 'libs/rules/src/';

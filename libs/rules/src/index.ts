@@ -9,18 +9,11 @@ export { ruleBook } from './assess/rule-book.js';
 export type { Worked } from './assess/worked.js';
 export { rulesVersion } from './assess/version.js';
 export { fixedOperations, needsOf } from './assess/operations.js';
-export {
-  capabilityWords,
-  codeWords,
-  idWords,
-  isCapability,
-  lowerFirst,
-  recordKindWords,
-  upperFirst,
-} from './words/codes.js';
+export { capabilityWords, codeWords, idWords, isCapability, lowerFirst, upperFirst } from './words/codes.js';
 export { dateTimeWords, dateWords, whenWords } from './words/dates.js';
-export { messageOf } from './words/message.js';
-export type { MessageWords } from './words/message.js';
+export { factWords, partsOf } from './words/fact-words.js';
+export { messageOf } from './assess/message.js';
+export type { MessageWords } from './assess/message.js';
 export { installedNames } from './words/names.js';
 export type { Names } from './words/names.js';
 export { timeline } from './horizon/timeline.js';

@@ -3,7 +3,7 @@ import type { SourceRef } from '../../../libs/rules/src/facts/source.js';
 import type { Cost, Worked, WorkedCase } from '../../../libs/rules/src/assess/worked.js';
 import type { RuleMeta } from '../../../libs/rules/src/rules/rule.js';
 import { topics } from '../../../libs/rules/src/rules/rule.js';
-import { messageOf } from '../../../libs/rules/src/words/message.js';
+import { messageOf } from '../../../libs/rules/src/assess/message.js';
 import { readWorked } from '../worked-files.js';
 import { escaped } from './worked.js';
 

@@ -1,7 +1,7 @@
 import { assess } from '../../../libs/rules/src/assess/assess.js';
 import type { Dossier } from '../../../libs/rules/src/dossier/dossier.js';
 import type { Result, Verdict } from '../../../libs/rules/src/verdict/result.js';
-import { messageOf } from '../../../libs/rules/src/words/message.js';
+import { messageOf } from '../../../libs/rules/src/assess/message.js';
 import { installedNames } from '../../../libs/rules/src/words/names.js';
 import { goodDay, trainerCatalogue } from '../../../libs/rules/testing/trainer.js';
 import { aircraft, flights } from '../matrix.js';

@@ -1,5 +1,5 @@
 import { useId } from 'react';
-import { localTimeAt, recordKindWords } from '@tallywing/rules';
+import { localTimeAt, codeWords } from '@tallywing/rules';
 import { instantAt } from '../trade/time.js';
 import { Field } from '../ui/field.js';
 import type { FieldViewProps } from './field-view.js';
@@ -34,7 +34,7 @@ export function SingleField({ spec, path, value }: FieldViewProps) {
   }
   if (options || spec.kind === 'choice') {
     const words = path.endsWith('record.kind')
-      ? (code: string) => ({ value: code, words: recordKindWords(code) })
+      ? (code: string) => ({ value: code, words: codeWords(code) })
       : codeOption;
     const list = options ?? (spec.kind === 'choice' ? spec.values.map(words) : []);
     return (

@@ -7,7 +7,6 @@ import {
   dateWords,
   equipmentItem,
   lowerFirst,
-  recordKindWords,
 } from '@tallywing/rules';
 import { countWords, hoursWords, listWords } from '../ui/words.js';
 
@@ -169,7 +168,7 @@ function nameOf(named: Named): string | null {
 export function recordWords(record: ChangeOf<'record.add'>['record'], { names }: Pick<Say, 'names'>): string {
   const of = record.subjects.every((each) => each === 'aircraft') ? '' : ` of ${names(record.subjects)}`;
   const entry = record.entry === null ? '' : `, ${record.entry.book} page ${record.entry.page}`;
-  return `${lowerFirst(recordKindWords(record.kind))}${of}, done ${dateWords(record.done.date)}${part(', ', record.outcome)}${part(', by ', record.agency?.name)}${entry}`;
+  return `${lowerFirst(codeWords(record.kind))}${of}, done ${dateWords(record.done.date)}${part(', ', record.outcome)}${part(', by ', record.agency?.name)}${entry}`;
 }
 
 /** @param names as the entry came with them */

@@ -1,8 +1,7 @@
-import { capabilityWords, codeWords, dateWords, recordKindWords } from '@tallywing/rules';
+import { capabilityWords, codeWords, dateWords, factWords } from '@tallywing/rules';
 import type { Dossier, Explained, Leaf, Names } from '@tallywing/rules';
 import type { Reason } from '../ui/reason-tree.js';
 import { hoursWords } from '../ui/words.js';
-import { factWords } from './facts.js';
 import { jointWords, unitWords } from './units.js';
 
 /** What a clause needs of its aircraft to be put into words. */
@@ -83,7 +82,7 @@ export function evidenceNames(dossier: Dossier): (id: string) => string {
 function recordWords(record: Dossier['status']['records'][number]): string {
   const entry = record.entry ? `, ${record.entry.book} page ${record.entry.page}` : '';
   const grade = evidenceWords[record.evidence] ?? record.evidence;
-  return `${recordKindWords(record.kind)} of ${dateWords(record.done.date)}${entry} (${grade})`;
+  return `${codeWords(record.kind)} of ${dateWords(record.done.date)}${entry} (${grade})`;
 }
 
 function quantityWords(quantity: { readonly amount: number; readonly unit: string }): string {

@@ -1,5 +1,4 @@
-import { codeWords, jobOfHold, lowerFirst, recordKindWords } from '@tallywing/rules';
-import { factWords } from './facts.js';
+import { codeWords, jobOfHold, lowerFirst, factWords } from '@tallywing/rules';
 import type { Names } from '@tallywing/rules';
 
 /** What each change of the closed list is called when it is advice. */
@@ -66,5 +65,5 @@ export function remedyWords(remedy: RemedyLike, names: Names): string {
 /** An entry to make is named by its kind, and by what it is of where that is not the aircraft: 'altimeter-test:alt1'. */
 function entrySubject(subject: string, name: (subject: string) => string): string {
   const [kind = '', of] = subject.split(':');
-  return of === undefined || of === 'aircraft' ? recordKindWords(kind) : `${recordKindWords(kind)} of ${name(of)}`;
+  return of === undefined || of === 'aircraft' ? codeWords(kind) : `${codeWords(kind)} of ${name(of)}`;
 }

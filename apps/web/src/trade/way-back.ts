@@ -1,7 +1,6 @@
-import { codeWords, lowerFirst, recordKindWords } from '@tallywing/rules';
+import { codeWords, lowerFirst, factWords } from '@tallywing/rules';
 import type { Job } from '@tallywing/rules';
 import { listWords } from '../ui/words.js';
-import { factWords } from './facts.js';
 import type { Names } from '@tallywing/rules';
 import { subjectWords } from './words.js';
 
@@ -46,13 +45,13 @@ export function stepWords({ job, subjects, change, facts }: Step, names: Names):
   }
   const verb = jobs[job as Job];
   if (verb !== undefined) return `${verb} ${called.slice(0, 1).map(lowerFirstOfWords).join('')}`.trim();
-  return called.length === 0 ? recordKindWords(job) : `${recordKindWords(job)} of ${listWords(called)}`;
+  return called.length === 0 ? codeWords(job) : `${codeWords(job)} of ${listWords(called)}`;
 }
 
 /** A job by itself, without what it is done to. */
 export function jobWords(job: string): string {
   const verb = jobs[job as Job];
-  return verb === undefined ? recordKindWords(job) : verb.replace(/( of| for|:)$/, '');
+  return verb === undefined ? codeWords(job) : verb.replace(/( of| for|:)$/, '');
 }
 
 /** 'Kr 120 (80 to 160)'. */

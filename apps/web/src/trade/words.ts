@@ -1,4 +1,4 @@
-import { capabilityWords, codeWords, isCapability, recordKindWords } from '@tallywing/rules';
+import { capabilityWords, codeWords, isCapability } from '@tallywing/rules';
 
 const effects: Readonly<Record<string, string>> = {
   'stops-aircraft': 'Stops the aircraft',
@@ -20,7 +20,7 @@ export function subjectWords({ subjectName }: { readonly subjectName: string }):
 /** What a rule says of something, by its key: 'vor-check|nav1' to 'VOR check of SR 12'. */
 export function resultWords(key: string, names: Readonly<Record<string, string>>): string {
   const [ruleId = '', subject = ''] = key.split('|');
-  const rule = recordKindWords(ruleId);
+  const rule = codeWords(ruleId);
   if (subject === '' || subject === 'aircraft') return rule;
   const subjectName = subject
     .split(':')
@@ -42,7 +42,7 @@ export function dueWords(item: {
 
 function nameOrCode(text: string): string {
   if (!/^[a-z][a-z0-9-]*$/.test(text)) return text;
-  return isCapability(text) ? capabilityWords(text) : recordKindWords(text);
+  return isCapability(text) ? capabilityWords(text) : codeWords(text);
 }
 
 /** Beside hours that are left: the reading they are counted from is too old to be relied on. */

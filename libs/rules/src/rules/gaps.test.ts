@@ -45,12 +45,15 @@ it('a reference asks nothing of its own, nor does what never binds', () => {
   expect(asked(implies(never, b))).toEqual([]);
 });
 
-it('in words: the last step of each path, and null for nothing', () => {
+it('in words: what each path asks, each once, and null for nothing', () => {
   expect(missingNames(unknown('a', ['configuration.aircraft.maxWeightLb', 'status.loads']))).toBe(
-    'max weight lb, loads',
+    'greatest weight (lb), loads',
   );
+  const two = ['status.records.a.agency', 'status.records.b.agency', 'status.records'];
+  expect(missingNames(unknown('a', two))).toBe('who did it, entries');
   expect(missingNames(met('c'))).toBeNull();
   expect(joined(['gear-position', 'gearPosition'])).toBe('gear position, gear position');
+  expect(joined(['dme-or-rnav', 'rate-of-turn'])).toBe('DME or RNAV, rate-of-turn indicator');
   expect(joined([])).toBeNull();
 });
 

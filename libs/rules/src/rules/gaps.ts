@@ -1,5 +1,7 @@
 import type { Clause, Leaf } from '../verdict/clause.js';
 import type { Remedy } from '../verdict/result.js';
+import { codeWords, lowerFirst } from '../words/codes.js';
+import { factName } from '../words/fact-words.js';
 
 /** Paths of every fact that a clause needs and nobody recorded. */
 export function missingPaths(clause: Clause): readonly string[] {
@@ -20,9 +22,9 @@ function surelyNot(clause: Clause): boolean {
   return clause.is === 'any' && clause.of.length > 0 && clause.of.every(surelyNot);
 }
 
-/** The same as short names for a message; null when nothing is missing. */
+/** The same in words; null when nothing is missing. */
 export function missingNames(clause: Clause): string | null {
-  return joined(missingPaths(clause).map((path) => path.split('.').at(-1) ?? path));
+  return listed([...new Set(missingPaths(clause).map(factName))]);
 }
 
 /** The same of what may hang on a meter: where no fact is missing, all that keeps it from being told is a reading that is too old. */
@@ -33,19 +35,16 @@ export function missingOrReading(clause: Clause): string | null {
 
 /** Codes as words in a row; null for an empty list. */
 export function joined(codes: readonly string[]): string | null {
-  return codes.length === 0 ? null : codes.map(wordsOf).join(', ');
+  return listed(codes.map((code) => lowerFirst(codeWords(code))));
+}
+
+/** Names or words in a row; null for an empty list. */
+export function listed(words: readonly string[]): string | null {
+  return words.length === 0 ? null : words.join(', ');
 }
 
 /** Asks for what the clause misses; nothing to ask where nothing is missing. */
 export function findOut(clause: Clause, change: string, subject: string): readonly Remedy[] {
   const facts = missingPaths(clause);
   return facts.length === 0 ? [] : [{ kind: 'find-out', change, subject, facts }];
-}
-
-/** 'gear-position' and 'gearPosition' to 'gear position'. */
-function wordsOf(code: string): string {
-  return code
-    .replaceAll(/([a-z])([A-Z])/g, '$1 $2')
-    .replaceAll('-', ' ')
-    .toLowerCase();
 }

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { capabilities } from '../verdict/capability.js';
-import { capabilityWords, codeWords, idWords, isCapability, lowerFirst, recordKindWords, upperFirst } from './codes.js';
+import { capabilityWords, codeWords, idWords, isCapability, lowerFirst, upperFirst } from './codes.js';
 
 it('a code is words of itself, with the initials of the trade in capitals', () => {
   expect(idWords('STOPS_AIRCRAFT')).toBe('Stops aircraft');
@@ -23,8 +23,8 @@ it('every capability has words of its own, and nothing else has them', () => {
 });
 
 it('an entry is named as the trade names it', () => {
-  expect(recordKindWords('hundred-hour-inspection')).toBe('100-hour inspection');
-  expect(recordKindWords('vor-check')).toBe('VOR check');
+  expect(codeWords('hundred-hour-inspection')).toBe('100-hour inspection');
+  expect(codeWords('vor-check')).toBe('VOR check');
 });
 
 it('a word begins small within a sentence unless it is initials', () => {

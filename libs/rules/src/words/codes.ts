@@ -30,28 +30,30 @@ export function isCapability(code: string): code is Capability {
 }
 
 /** Initials that stay capitals whatever the code's spelling. */
-const initials = 'ELT VOR ILS LOC GS GNSS LNAV VNAV LPV LP VFR IFR VHF TSO STC MEL UAT SBAS RS ARINC DME';
+const initials = 'ELT VOR ILS LOC GS GNSS LNAV VNAV LPV LP VFR IFR VHF TSO STC MEL UAT SBAS RS ARINC DME RNAV COM';
 const capitals = new Map(initials.split(' ').map((word) => [word.toLowerCase(), word]));
 
-/** 'elt-inspection' to 'ELT inspection'. */
-export function codeWords(code: string): string {
-  return idWords(code)
-    .replace(/\bads b\b/gi, 'ADS-B')
-    .split(' ')
-    .map((word) => capitals.get(word.toLowerCase()) ?? word)
-    .join(' ');
-}
-
-const recordKinds: Readonly<Record<string, string>> = {
+const irregular: Readonly<Record<string, string>> = {
   'hundred-hour-inspection': '100-hour inspection',
   'progressive-complete': 'Progressive inspection, complete',
   'own-item': 'Own recurring item',
   'ads-b-report': 'ADS-B performance report',
   'release-entry': 'Entry of release',
+  'direction-gyro': 'Directional gyro',
+  'pitch-and-bank': 'Pitch and bank indicator',
+  'rate-of-turn': 'Rate-of-turn indicator',
+  'slip-skid': 'Slip-skid indicator',
+  'third-attitude': 'Third attitude indicator',
 };
 
-export function recordKindWords(code: string): string {
-  return recordKinds[code] ?? codeWords(code);
+/** 'elt-inspection' to 'ELT inspection', 'gearPosition' to 'Gear position'. */
+export function codeWords(code: string): string {
+  if (Object.hasOwn(irregular, code)) return irregular[code] ?? code;
+  return idWords(code.replace(/([a-z])([A-Z])/g, '$1-$2'))
+    .replace(/\bads b\b/gi, 'ADS-B')
+    .split(' ')
+    .map((word) => capitals.get(word.toLowerCase()) ?? word)
+    .join(' ');
 }
 
 /** 'altitude-reporting' or 'STOPS_AIRCRAFT' to 'Altitude reporting': for ids that nothing closer names. */

@@ -1,11 +1,10 @@
-import { codeWords, whenWords } from '@tallywing/rules';
+import { codeWords, whenWords, factWords } from '@tallywing/rules';
 import { useQuery } from '@apollo/client/react';
 import type { Dossier } from '@tallywing/rules';
 import type { ReactNode } from 'react';
 import { Link, useParams, useSearchParams } from 'react-router';
 import { problemOf } from '../../app/problem.js';
 import { useSession } from '../../app/session.js';
-import { factWords } from '../../trade/facts.js';
 import type { Names } from '@tallywing/rules';
 import { instantAt, untilWords } from '../../trade/time.js';
 import { Button } from '../../ui/button.js';

@@ -1,4 +1,4 @@
-import { codeWords, dateWords, lowerFirst, recordKindWords } from '@tallywing/rules';
+import { codeWords, dateWords, lowerFirst } from '@tallywing/rules';
 import { labelOf } from '../../form/labels.js';
 import { sayer, recordWords } from '../../trade/entry-words.js';
 import { countWords, hoursWords } from '../../ui/words.js';
@@ -84,7 +84,7 @@ function nameOf(place: string, item: Values | string | null, say: ReturnType<typ
   if (item === null || typeof item !== 'object') return typeof item === 'string' ? say.name(item) : '';
   if (place === 'records') return recordWords(item as never, say);
   if (place === 'obligations')
-    return `${lowerFirst(recordKindWords(String(item['what'])))} of ${say.name(String(item['subject']))}`;
+    return `${lowerFirst(codeWords(String(item['what'])))} of ${say.name(String(item['subject']))}`;
   if (place === 'loads') return `${codeWords(String(item['database']))} in ${say.name(String(item['unitId']))}`;
   if (place === 'equipment') return lowerFirst(codeWords(String(item['item'])));
   if (place === 'completeness') return lowerFirst(codeWords(String(item['list'])));

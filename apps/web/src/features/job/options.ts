@@ -1,4 +1,4 @@
-import { dateWords, recordKindWords } from '@tallywing/rules';
+import { dateWords, codeWords } from '@tallywing/rules';
 import type { Catalogue, Dossier } from '@tallywing/rules';
 import type { Option } from '../../form/form-context.js';
 import { jointWords, unitWords } from '../../trade/units.js';
@@ -19,7 +19,7 @@ export function optionsFor(
   if (kind === 'record.correct' && path === 'record.id')
     return status.records.map((each) => ({
       value: each.id,
-      words: `${recordKindWords(each.kind)}, ${dateWords(each.done.date)}`,
+      words: `${codeWords(each.kind)}, ${dateWords(each.done.date)}`,
     }));
   if (kind === 'identity.set' && path === 'identity.id') return units(dossier);
   switch (name) {
@@ -63,7 +63,7 @@ export function optionsFor(
     case 'recordId':
       return status.records.map((each) => ({
         value: each.id,
-        words: `${recordKindWords(each.kind)}, ${dateWords(each.done.date)}`,
+        words: `${codeWords(each.kind)}, ${dateWords(each.done.date)}`,
       }));
     case 'meter':
       return meters.definitions.map((each) => ({ value: each.id, words: each.name }));

@@ -1,4 +1,4 @@
-import { dateWords, recordKindWords } from '@tallywing/rules';
+import { dateWords, codeWords } from '@tallywing/rules';
 import { jointWords } from '../../trade/units.js';
 import { subjectName, unitName } from './options.js';
 import { valueAt } from '../../form/tree.js';
@@ -26,7 +26,7 @@ export function stepWords({ step, before }: Pick<JudgedStep, 'step' | 'before'>)
       const kind = text('record.kind');
       return kind === ''
         ? ''
-        : `${recordKindWords(kind)}${subjects ? ` of ${subjects}` : ''}, ${dateWords(text('record.done.date'))}`;
+        : `${codeWords(kind)}${subjects ? ` of ${subjects}` : ''}, ${dateWords(text('record.done.date'))}`;
     }
     case 'database.load':
       return at('load.unitId') ? `${unitName(text('load.unitId'), before)}, cycle ${text('load.cycle')}` : '';

@@ -1,6 +1,5 @@
-import { recordKindWords } from '@tallywing/rules';
+import { codeWords, factWords, partsOf } from '@tallywing/rules';
 import type { MissingFact } from '@tallywing/rules';
-import { factWords, partsOf } from '../../trade/facts.js';
 import { remedyWords } from '../../trade/remedies.js';
 import type { Names } from '@tallywing/rules';
 import { listWords } from '../../ui/words.js';
@@ -15,7 +14,7 @@ export const visitWords: Readonly<Record<VisitName, { readonly title: string; re
 
 /** A missing fact with the kinds of entry that would settle it. */
 export function missingWords({ fact, by }: MissingFact, names: Names): string {
-  const kinds = fact === 'status.records' ? by.map(({ subject }) => recordKindWords(subject.split(':')[0] ?? '')) : [];
+  const kinds = fact === 'status.records' ? by.map(({ subject }) => codeWords(subject.split(':')[0] ?? '')) : [];
   const words = factWords(fact, names);
   return kinds.length === 0 ? words : `${words}: ${listWords([...new Set(kinds)].map((each) => each.toLowerCase()))}`;
 }

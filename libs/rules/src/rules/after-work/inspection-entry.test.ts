@@ -32,7 +32,7 @@ testRule(inspectionEntry, [
     at,
     expect: 'cannot-tell',
     message: 'lacking',
-    data: { unrecorded: 'meters' },
+    data: { unrecorded: 'meter readings' },
   },
   {
     name: 'hours of another meter',

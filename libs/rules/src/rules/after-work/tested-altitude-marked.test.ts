@@ -28,14 +28,14 @@ testRule(testedAltitudeMarked, [
     at,
     expect: 'cannot-tell',
     message: 'unclear',
-    data: { unrecorded: 'marked' },
+    data: { unrecorded: 'whether it is marked' },
   },
   {
     name: 'altitude not entered',
     dossier: of(test({ testedToFt: null })),
     at,
     expect: 'cannot-tell',
-    data: { unrecorded: 'tested to ft' },
+    data: { unrecorded: 'altitude tested to (ft)' },
   },
   {
     name: 'the newest test speaks',

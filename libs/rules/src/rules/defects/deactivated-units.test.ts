@@ -37,7 +37,7 @@ testRule(deactivatedUnits, [
     at,
     expect: 'cannot-tell',
     message: 'unclear',
-    data: { unrecorded: 'placarded' },
+    data: { unrecorded: 'whether it is placarded' },
   },
   { name: 'entry not recorded', dossier: of(true, null), at, expect: 'cannot-tell' },
   {

@@ -79,7 +79,7 @@ testRule(powerSupplied, [
     dossier: fitted({ busV: null }),
     expect: 'cannot-tell',
     message: 'unclear',
-    data: { unrecorded: 'bus v' },
+    data: { unrecorded: 'bus voltage (V)' },
   },
   {
     ...base,
@@ -124,7 +124,7 @@ testRule(powerSupplied, [
     types: radio({ supplyV: null }),
     dossier: fitted({}),
     expect: 'cannot-tell',
-    data: { unrecorded: 'supply v' },
+    data: { unrecorded: 'supply voltage (V)' },
   },
   {
     ...base,

@@ -117,7 +117,7 @@ testRule(elt, [
     dossier: aircraft([inspection(), battery({ expires: null })]),
     expect: 'cannot-tell',
     message: 'unclear',
-    data: { unrecorded: 'expires' },
+    data: { unrecorded: 'day of expiry' },
   },
   { ...base, name: 'no battery entry', dossier: aircraft([inspection()]), expect: 'cannot-tell' },
   { ...base, name: 'no inspection entry', dossier: aircraft([battery()]), expect: 'cannot-tell' },
@@ -163,7 +163,7 @@ testRule(elt, [
     name: 'battery entered, nobody signed',
     dossier: aircraft([inspection(), battery({ agency: null })]),
     expect: 'cannot-tell',
-    data: { unrecorded: 'agency' },
+    data: { unrecorded: 'who did it' },
   },
   // Part 43 appendix A(c)(24): batteries are preventive maintenance, a pilot's own.
   {

@@ -31,7 +31,7 @@ testRule(highAltitudeEquipment, [
     capabilities: noGnss,
     expect: 'not-met',
     message: 'absent',
-    data: { absent: 'dme or rnav' },
+    data: { absent: 'DME or RNAV' },
   },
   {
     name: 'one foot above 24,000 ft, DME fitted',

@@ -89,7 +89,7 @@ testRule(instrumentEquipment, [
     types: [noInstrument],
     at,
     expect: 'not-met',
-    data: { absent: 'pitch and bank' },
+    data: { absent: 'pitch and bank indicator' },
   },
   {
     name: 'such a display, and nobody recorded which unit the item is',

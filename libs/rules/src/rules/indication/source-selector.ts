@@ -5,7 +5,7 @@ import { met, notMet, unknown } from '../../verdict/build.js';
 import type { Clause } from '../../verdict/clause.js';
 import { ac } from '../cite.js';
 import { planAndRelease } from '../effects.js';
-import { joined } from '../gaps.js';
+import { listed } from '../gaps.js';
 import { defineRule } from '../rule.js';
 
 const source = ac('20-138D', 'selection of the source shown (from memory)', 'change 2, 7 Apr 2016', 'from-memory');
@@ -39,7 +39,7 @@ export const sourceSelector = defineRule(
             'cannot-tell': 'unclear',
             'not-applicable': 'selected',
           },
-          data: { indicator: indicator.unit.name, sources: joined(senders.map(({ unit }) => unit.name)) },
+          data: { indicator: indicator.unit.name, sources: listed(senders.map(({ unit }) => unit.name)) },
           effects: planAndRelease,
           remedies: [{ kind: 'do' as const, change: 'unit.install', subject: indicator.id, facts: [] }],
         },

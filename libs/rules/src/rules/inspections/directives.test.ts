@@ -89,7 +89,7 @@ testRule(directives, [
     dossier: aircraft([directive({ recordId: null })]),
     expect: 'cannot-tell',
     message: 'unclear',
-    data: { unrecorded: 'record id' },
+    data: { unrecorded: 'the entry of it' },
   },
   { ...base, name: 'complied with, entry gone', dossier: aircraft([directive()], []), expect: 'cannot-tell' },
   {
@@ -132,7 +132,7 @@ testRule(directives, [
     dossier: aircraft([directive()], [entry({ agency: null })]),
     expect: 'cannot-tell',
     message: 'unclear',
-    data: { unrecorded: 'agency' },
+    data: { unrecorded: 'who did it' },
   },
   {
     ...base,
@@ -280,7 +280,7 @@ testRule(directives, [
     dossier: aircraft([directive({ recurs: null })]),
     expect: 'cannot-tell',
     message: 'unclear',
-    data: { unrecorded: 'recurs' },
+    data: { unrecorded: 'whether it recurs' },
   },
   {
     ...base,
@@ -288,7 +288,7 @@ testRule(directives, [
     dossier: aircraft([directive({ recurs: true })]),
     expect: 'cannot-tell',
     message: 'unclear',
-    data: { unrecorded: 'interval, next due' },
+    data: { unrecorded: 'interval, when it is due next' },
   },
   // By the recurrence engine, from the entry.
   {
@@ -346,7 +346,7 @@ testRule(directives, [
     dossier: repeated(every(['hours']), [{ ...inMarch, meters: [] }]),
     expect: 'cannot-tell',
     message: 'unclear',
-    data: { unrecorded: 'meters' },
+    data: { unrecorded: 'meter readings' },
   },
   {
     ...base,
@@ -447,7 +447,7 @@ testRule(directives, [
     dossier: onUnit({ serial: 'N-8' }),
     expect: 'cannot-tell',
     message: 'unclear',
-    data: { unrecorded: 'serial' },
+    data: { unrecorded: 'serial number' },
     states: ['status.directives.0.serial'],
   },
   {

@@ -75,7 +75,7 @@ testRule(ownRecurringItems, [
     at: '2026-02-02T12:00Z',
     expect: 'cannot-tell',
     message: 'unclear',
-    data: { unrecorded: 'due at' },
+    data: { unrecorded: 'when it is due next' },
   },
   {
     name: 'from the limitations section',

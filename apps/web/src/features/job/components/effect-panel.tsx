@@ -1,4 +1,4 @@
-import { recordKindWords } from '@tallywing/rules';
+import { codeWords } from '@tallywing/rules';
 import type { Result } from '@tallywing/rules';
 import { Button } from '../../../ui/button.js';
 import { Caution } from '../../../ui/caution.js';
@@ -63,7 +63,7 @@ export function EffectPanel({ pending, effect, message, subjectName, onRecord }:
             {effect.owed.map((owed) => (
               <li key={owed.id}>
                 <span>
-                  {recordKindWords(owed.what)} <span className="tw-soft">of {subjectName(owed.subject)}</span>
+                  {codeWords(owed.what)} <span className="tw-soft">of {subjectName(owed.subject)}</span>
                 </span>
                 <Button onClick={() => onRecord(owed)}>Record it</Button>
               </li>

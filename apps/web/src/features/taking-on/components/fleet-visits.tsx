@@ -1,4 +1,4 @@
-import { factWords } from '../../../trade/facts.js';
+import { factWords } from '@tallywing/rules';
 import type { Names } from '@tallywing/rules';
 import { countWords, listWords } from '../../../ui/words.js';
 import type { FleetRow } from '../query.js';

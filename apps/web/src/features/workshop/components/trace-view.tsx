@@ -1,4 +1,4 @@
-import { codeWords, dateWords, recordKindWords } from '@tallywing/rules';
+import { codeWords, dateWords } from '@tallywing/rules';
 import { useQuery } from '@apollo/client/react';
 import { Link } from 'react-router';
 import { ListBody } from '../../../app/list-body.js';
@@ -65,7 +65,7 @@ const columns: readonly Column<Entry>[] = [
     ),
   },
   { key: 'number', head: 'Entry number', align: 'end', cell: ({ number }) => number },
-  { key: 'kind', head: 'Work', cell: ({ kind }) => recordKindWords(kind.toLowerCase().replace(/_/g, '-')) },
+  { key: 'kind', head: 'Work', cell: ({ kind }) => codeWords(kind.toLowerCase().replace(/_/g, '-')) },
   { key: 'done', head: 'Done', cell: ({ done }) => dateWords(done) },
   { key: 'outcome', head: 'Outcome', cell: ({ outcome }) => (outcome ? codeWords(outcome) : 'not recorded') },
   { key: 'signer', head: 'Signed by', cell: ({ signer }) => signer ?? 'not recorded' },
