@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { approvalOf, mechanic, recordOf } from '../../testing/builders.js';
 import { busy, ifr, ils, lpv, vfr } from '../../testing/flights.js';
+import { lostFlights, old, vfrOnly } from '../../testing/lost-flights.js';
 import { entries, goodDay, trainer, trainerCatalogue, trainerRecords, trainerTypes } from '../../testing/trainer.js';
 import { assess, widenMoment } from '../assess/assess.js';
 import { systemOf } from '../assess/system.js';
@@ -22,172 +22,9 @@ const ask = (dossier: Dossier, flight: Partial<FlightConditions>, labour?: Labou
 const steps = (dossier: Dossier, flight: Partial<FlightConditions>, at = 0) =>
   ask(dossier, flight).ways[at]?.steps.map((each) => [each.job, ...each.subjects].join(' '));
 
-/** Each test of 2025 moved back a year, out of its 24 months. */
-const old = (name: 'transponder' | 'altimeter' | 'static' | 'reporting') => ({
-  ...trainerRecords[name],
-  id: `${name}-old`,
-  done: { date: '2023-12-05', at: null },
-});
 const base = trainer();
-const withUnits = (change: (unit: Dossier['configuration']['units'][number]) => object) => ({
-  configuration: { units: base.configuration.units.map((unit) => ({ ...unit, ...change(unit) })) },
-});
-const vfrOnly = trainer(
-  withUnits((unit) =>
-    unit.id === 'gps1'
-      ? { approval: approvalOf({ basis: 'stc-model-list', permission: true, modelListed: true, grants: ['vfr-only'] }) }
-      : {},
-  ),
-  { configuration: { supplements: [] } },
-);
 
-const compliance = recordOf({
-  kind: 'directive-compliance',
-  on: '2025-09-10',
-  subjects: ['dir1'],
-  agency: mechanic,
-  outcome: 'failed',
-});
-
-const cases: readonly (readonly [string, Dossier, Partial<FlightConditions>, readonly string[]])[] = [
-  [
-    'a lapsed transponder test',
-    trainer(entries({ without: ['transponder'], and: [old('transponder')] })),
-    busy,
-    ['transponder-test xpdr1'],
-  ],
-  [
-    'a lapsed VOR check, flight to the ILS: the check costs less than anything',
-    trainer(entries({ without: ['vor'] }), { status: { loads: [] } }),
-    ils,
-    ['vor-check nav1'],
-  ],
-  ['expired data, flight to LPV', trainer({ status: { loads: [] } }), lpv, ['load-database gps1 navigation']],
-  [
-    'every altitude test lapsed: one visit costs less than its parts',
-    trainer(
-      entries({
-        without: ['transponder', 'altimeter', 'static', 'reporting'],
-        and: [old('transponder'), old('altimeter'), old('static'), old('reporting')],
-      }),
-    ),
-    busy,
-    ['altitude-suite'],
-  ],
-  [
-    'held for a squawk that is done',
-    trainer({
-      status: {
-        holds: [{ id: 'h1', reason: 'panel open', by: 'J. Orrell', from: '2026-03-01T12:00Z', until: null }],
-      },
-    }),
-    vfr,
-    ['lift-hold h1'],
-  ],
-  [
-    'a hose beyond its life',
-    trainer({
-      status: {
-        lifeLimits: [
-          {
-            id: 'hose',
-            name: 'Fuel hose',
-            serial: null,
-            subject: 'hose',
-            mandatory: true,
-            document: null,
-            life: null,
-            retireBy: { by: 'date', date: '2026-03-15', meter: null, at: null },
-          },
-        ],
-      },
-    }),
-    vfr,
-    ['replace-part hose'],
-  ],
-  [
-    'hours not read for two months, instruction',
-    trainer({
-      meters: { readings: { tach: { value: 405_000, asOf: '2026-01-10T12:00Z', by: 'A. Lorne' } } },
-    }),
-    { ...vfr, purpose: 'training-provided' },
-    ['read-meters'],
-  ],
-  // A release after the list of directives was stated: somebody looks them up again.
-  [
-    'a navigator limited to VFR, flight to LPV',
-    vfrOnly,
-    lpv,
-    ['approve-installation gps1', 'find-out directives|unit:gps1'],
-  ],
-  [
-    'a unit deactivated without placard and entry',
-    trainer(
-      withUnits((unit) =>
-        unit.id === 'nav1'
-          ? { deactivated: { since: { date: '2026-03-12', at: null }, placarded: false, recorded: false } }
-          : {},
-      ),
-    ),
-    vfr,
-    ['deactivate-unit nav1'],
-  ],
-  [
-    'a directive whose entry failed',
-    trainer(entries({ and: [compliance] }), {
-      status: {
-        directives: [
-          {
-            id: 'dir1',
-            number: '2019-03-07',
-            subject: 'aircraft',
-            state: 'complied',
-            reason: null,
-            method: 'Paragraph (c)',
-            partNumber: null,
-            serial: null,
-            recurs: false,
-            interval: null,
-            nextDue: null,
-            recordId: compliance.id,
-          },
-        ],
-      },
-    }),
-    vfr,
-    ['directive-compliance dir1'],
-  ],
-  [
-    'an hour and a half of transmitting on the counter',
-    trainer({
-      meters: {
-        definitions: [
-          ...base.meters.definitions,
-          { id: 'elt-use', name: 'Transmitter', kind: 'elt-transmitter', perFlightHour: 0, offset: 0 },
-        ],
-        readings: { 'elt-use': { value: 150, asOf: '2026-03-15T20:00Z', by: 'Desk' } },
-      },
-    }),
-    vfr,
-    ['elt-battery elt1'],
-  ],
-  [
-    'annual lapsed and emergency transmitter not inspected',
-    trainer(
-      entries({
-        without: ['annual', 'locator'],
-        and: [
-          { ...trainerRecords.annual, id: 'annual-old', done: { date: '2024-02-01', at: null } },
-          { ...trainerRecords.locator, id: 'locator-old', done: { date: '2024-02-01', at: null } },
-        ],
-      }),
-    ),
-    vfr,
-    ['elt-inspection elt1', 'annual-inspection'],
-  ],
-];
-
-describe.each(cases)('%s', (_, dossier, flight, expected) => {
+describe.each(lostFlights)('%s', (_, dossier, flight, expected) => {
   const found = ask(dossier, flight);
 
   it('is a no or a cannot-tell, and the cheapest way is the one a shop would name', () => {
@@ -207,42 +44,11 @@ describe.each(cases)('%s', (_, dossier, flight, expected) => {
         expect(assess(after, trainerCatalogue, moment, flight).operations['flight']?.ready).toBe('yes');
     }
   });
-
-  it('cannot be had for less by any choice of up to three of all actions that any failing result names', () => {
-    const best = found.ways[0]?.hours.typical ?? Number.POSITIVE_INFINITY;
-    for (const choice of choicesOf(poolOf(dossier, flight), 3)) {
-      const hours = choice.reduce((sum, each) => sum + defaultLabour.jobs[each.job].typical, 0);
-      if (hours >= best - 1e-9) continue;
-      const after = choice.flatMap((each) => each.changes).reduce(apply, dossier);
-      expect(assess(after, trainerCatalogue, moment, flight).operations['flight']?.ready).not.toBe('yes');
-    }
-  });
 });
 
 function pathsOf(dossier: Dossier, flight: Partial<FlightConditions>): readonly (readonly Action[])[] {
   const problem = problemOf(dossier, trainerCatalogue, widenMoment(moment), widenConditions(flight));
   return cheapest(problem, { states: 500, paths: 3 }).paths.map((each) => each.state.deeds);
-}
-
-/** What the remedies of every failing result name, whether or not the result bears on the flight. */
-function poolOf(dossier: Dossier, flight: Partial<FlightConditions>): readonly Action[] {
-  const { facts, statements } = systemOf(dossier, trainerCatalogue);
-  const failing = new Set(
-    assess(dossier, trainerCatalogue, moment, flight)
-      .results.filter((each) => each.outcome === 'not-met' || each.outcome === 'cannot-tell')
-      .map((each) => each.key),
-  );
-  const situation = { dossier, catalogue: trainerCatalogue, facts, at: goodDay, flight: widenConditions(flight) };
-  const actions = statements
-    .filter((each) => failing.has(each.key))
-    .flatMap((each) => each.remedies.flatMap((remedy) => actionsFor(remedy, situation)));
-  return [...new Map(actions.map((each) => [each.id, each])).values()];
-}
-
-function choicesOf<T>(pool: readonly T[], most: number): readonly (readonly T[])[] {
-  if (most === 0 || pool.length === 0) return [[]];
-  const [first, ...rest] = pool as readonly [T, ...T[]];
-  return [...choicesOf(rest, most), ...choicesOf(rest, most - 1).map((each) => [first, ...each])];
 }
 
 it('has nothing to do where the answer is yes', () => {
