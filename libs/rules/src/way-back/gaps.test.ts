@@ -64,12 +64,7 @@ describe('of an aircraft about which nobody recorded anything', () => {
         .find((each) => each.fact === fact)
         ?.by.map(({ change, subject }) => `${change} ${subject}`)
         .sort();
-    expect(by('configuration.aircraft.certificate')).toEqual([
-      'aircraft.amend aircraft',
-      'authority.set aircraft',
-      'equipment.state aircraft',
-      'record.add aircraft',
-    ]);
+    expect(by('configuration.aircraft.certificate')).toEqual(['aircraft.amend aircraft']);
     expect(by('configuration.mass')).toEqual(['mass.revise aircraft']);
     expect(by('status.records')).toEqual(['record.add annual-inspection']);
   });

@@ -8,6 +8,8 @@ import type { FlightConditions } from '../verdict/conditions.js';
 import type { Statement } from '../verdict/result.js';
 import type { Answers, Asking, Gain } from './find-out.js';
 import { answersOf, askersOf, gainOf, mostUseful, usefulness } from './find-out.js';
+import type { Recording } from './recorded-by.js';
+import { recordedBy } from './recorded-by.js';
 import { supposing } from './supposing.js';
 
 /** Where one has to go for a fact: to the aircraft, to its books and papers, or to a person who states or decides something. */
@@ -23,8 +25,8 @@ export interface AskedFlight {
 export interface MissingFact {
   /** Path of the fact in the dossier. */
   readonly fact: string;
-  /** Changes that record it, with what each is about, as the rules that ask name them. */
-  readonly by: readonly { readonly change: string; readonly subject: string }[];
+  /** Changes that record it, with what each is about. */
+  readonly by: readonly Recording[];
   /** Flights that it would make a yes by itself, if it turned out well. */
   readonly opens: readonly string[];
   /** Keys of answers that it would settle by itself. */
@@ -118,11 +120,11 @@ function gainOver(system: System, views: readonly View[], facts: ReadonlySet<str
 }
 
 function waysTo(fact: string, asking: Iterable<Statement>): MissingFact['by'] {
-  const ways = new Map<string, MissingFact['by'][number]>();
+  const ways = new Map<string, Recording>();
   for (const { remedies } of asking)
     for (const { change, subject, facts } of remedies)
       if (facts.includes(fact)) ways.set(`${change}|${subject}`, { change, subject });
-  return [...ways.values()];
+  return recordedBy(fact, [...ways.values()]);
 }
 
 function acceptableIn(open: Iterable<Statement>): string[] {

@@ -41,18 +41,18 @@ describe('where it is recorded', () => {
     ]);
   });
 
-  it('is this screen for an acceptance and for a statement', () => {
-    expect(ways('x', { change: 'adopt', subject: 'nav1' })).toMatchObject([{ to: '#accept' }]);
-    expect(ways('status.completeness.directives')).toMatchObject([{ to: '#state-lists' }]);
+  it('is the job screen with the item to look at, and with an entry of which nothing is known yet', () => {
+    expect(ways('configuration.equipment.clock', { change: 'equipment.state', subject: 'aircraft' })).toMatchObject([
+      { to: '/aircraft/tw-1/job?record=equipment.state&about=clock' },
+    ]);
+    expect(ways('status.records', { change: 'record.add', subject: 'aircraft' })).toMatchObject([
+      { to: '/aircraft/tw-1/job?record=record.add&about=', words: 'Record an entry' },
+    ]);
   });
 
-  it.each([
-    ['configuration.aircraft.basis', 'record=aircraft.amend&about='],
-    ['configuration.equipment.clock', 'record=equipment.state&about=clock'],
-    ['configuration.units.nav1.serial', 'record=unit.amend&about=nav1'],
-    ['meters.utilisation.perMonth', 'record=utilisation.set&about=perMonth'],
-  ])('%s goes by its kind where no rule says how', (fact, asked) => {
-    expect(ways(fact)).toMatchObject([{ to: `/aircraft/tw-1/job?${asked}` }]);
+  it('is this screen for an acceptance and for a statement', () => {
+    expect(ways('x', { change: 'adopt', subject: 'nav1' })).toMatchObject([{ to: '#accept' }]);
+    expect(ways('x', { change: 'completeness.state', subject: 'directives' })).toMatchObject([{ to: '#state-lists' }]);
   });
 });
 

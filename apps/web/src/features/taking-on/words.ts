@@ -25,14 +25,12 @@ export interface Way {
   readonly words: string;
 }
 
-/** How the fact is recorded, by the rules that ask for it; where they name nothing, by what kind of fact it is. */
+/** Where the fact is recorded. */
 export function waysOf({ fact, by }: Pick<MissingFact, 'fact' | 'by'>, aircraftId: string, names: Names): Way[] {
-  const ways = by.length > 0 ? by : usualWay(fact, names);
-  const found = ways.map(({ change, subject }): Way => {
+  const found = by.map(({ change, subject }): Way => {
     if (change === 'completeness.state') return { to: '#state-lists', words: 'State it below' };
     if (change === 'adopt') return { to: '#accept', words: 'Accept as found, below' };
-    if (change === 'record.add' && (subject === '' || subject === 'aircraft'))
-      return jobWay(aircraftId, change, '', 'Record an entry');
+    if (change === 'record.add' && subject === 'aircraft') return jobWay(aircraftId, change, '', 'Record an entry');
     if (change === 'equipment.state')
       return jobWay(aircraftId, change, partsOf(fact, names).id, 'Record the required equipment');
     const words = remedyWords({ kind: 'do', change, subject, facts: [] }, names);
@@ -43,40 +41,6 @@ export function waysOf({ fact, by }: Pick<MissingFact, 'fact' | 'by'>, aircraftI
 
 function jobWay(aircraftId: string, change: string, about: string, words: string): Way {
   return { to: `/aircraft/${aircraftId}/job?${new URLSearchParams({ record: change, about }).toString()}`, words };
-}
-
-const usual: Readonly<Record<string, string>> = {
-  aircraft: 'aircraft.amend',
-  authority: 'authority.set',
-  equipment: 'equipment.state',
-  units: 'unit.amend',
-  mass: 'mass.revise',
-  electrical: 'electrical.set',
-  supplements: 'supplement.set',
-  identities: 'identity.set',
-  papers: 'paper.set',
-  placards: 'placard.fit',
-  antennas: 'antenna.fit',
-  openings: 'opening.set',
-  packs: 'pack.set',
-  records: 'record.add',
-  loads: 'database.load',
-  directives: 'directive.set',
-  recurring: 'recurring.set',
-  lifeLimits: 'life-limit.set',
-  decisions: 'decision.record',
-  completeness: 'completeness.state',
-  readings: 'meter.read',
-  timeInService: 'meter.define',
-  definitions: 'meter.define',
-  utilisation: 'utilisation.set',
-};
-
-function usualWay(fact: string, names: Names): { readonly change: string; readonly subject: string }[] {
-  const { noun, id } = partsOf(fact, names);
-  const change = usual[noun];
-  if (change === undefined) return [];
-  return [{ change, subject: noun === 'records' || noun === 'aircraft' ? '' : id }];
 }
 
 export interface FactGroup {
@@ -92,7 +56,7 @@ export function grouped(facts: readonly MissingFact[], aircraftId: string, names
     const alone = each.opens.length + each.settles.length > 0;
     const key = alone
       ? each.fact
-      : usual[partsOf(each.fact, names).noun] === 'equipment.state'
+      : partsOf(each.fact, names).noun === 'equipment'
         ? 'equipment'
         : ways.map(({ to }) => to).join();
     const group = groups.get(key);

@@ -84,7 +84,8 @@ function draft(
     effects,
     remedies: [
       { kind: 'do', change: 'defect.close', subject: defect.id, facts: [] },
-      ...(defect.kind === 'inoperative-item'
+      // Putting it off lets the aircraft go; what the item was needed for does not come back.
+      ...(defect.kind === 'inoperative-item' && subject === defect.id
         ? [{ kind: 'do' as const, change: 'defect.defer', subject: defect.id, facts: [] }]
         : []),
       ...findOut(clause, 'defect.defer', defect.id),

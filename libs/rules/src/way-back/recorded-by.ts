@@ -1,0 +1,68 @@
+import { partsOf } from '../words/fact-words.js';
+
+/** The change that records a fact, and what it is about. */
+export interface Recording {
+  readonly change: string;
+  readonly subject: string;
+}
+
+/** Facts that one change alone records, whatever asks for them. */
+const only: Readonly<Record<string, string>> = {
+  aircraft: 'aircraft.amend',
+  authority: 'authority.set',
+  equipment: 'equipment.state',
+  mass: 'mass.revise',
+  electrical: 'electrical.set',
+  supplements: 'supplement.set',
+  identities: 'identity.set',
+  papers: 'paper.set',
+  openings: 'opening.set',
+  packs: 'pack.set',
+  loads: 'database.load',
+  directives: 'directive.set',
+  recurring: 'recurring.set',
+  lifeLimits: 'life-limit.set',
+  decisions: 'decision.record',
+  timeInService: 'meter.define',
+  definitions: 'meter.define',
+  utilisation: 'utilisation.set',
+};
+
+/** Facts that are recorded in more ways than one: how, where no rule says which. */
+const usual: Readonly<Record<string, string>> = {
+  units: 'unit.amend',
+  placards: 'placard.fit',
+  antennas: 'antenna.fit',
+  records: 'record.add',
+  completeness: 'completeness.state',
+  readings: 'meter.read',
+};
+
+/** How a fact is recorded: as the rules that ask for it say, unless its kind knows one way only. Of no kind and asked by no way: none. */
+export function recordedBy(fact: string, named: readonly Recording[]): readonly Recording[] {
+  const { part, noun, id, rest } = partsOf(fact, {});
+  if (part === 'catalogue') return named;
+  if (noun === 'records' && rest.length > 0) return [{ change: 'record.correct', subject: id }];
+  const sole = only[noun];
+  if (sole !== undefined) return [{ change: sole, subject: ofOne(noun, id, named, sole) }];
+  const way = usual[noun];
+  return named.length > 0 || way === undefined
+    ? named
+    : [{ change: way, subject: noun === 'records' || id === '' ? 'aircraft' : id }];
+}
+
+/** What the rules call it where they name the same change; what is no list has no names within it. */
+function ofOne(noun: string, id: string, named: readonly Recording[], change: string): string {
+  const same = named.find((each) => each.change === change);
+  return same?.subject ?? (ofAircraft.has(noun) || id === '' ? 'aircraft' : id);
+}
+
+const ofAircraft = new Set([
+  'aircraft',
+  'authority',
+  'mass',
+  'electrical',
+  'timeInService',
+  'definitions',
+  'utilisation',
+]);
