@@ -300,6 +300,21 @@ describe('what can be fitted', () => {
     expect(ids(fittingsFor('ads-b-out', situation(none)))).toEqual(['fit-transponder ms4']);
   });
 
+  it('ADS-B Out on the other link is added, or takes the place of a box of its own kind', () => {
+    const box = typeOf({ id: 'ub1', functions: ['ads-b-out-uat'] });
+    const other = typeOf({ id: 'ub2', functions: ['ads-b-out-uat'] });
+    expect(ids(fittingsFor('ads-b-out', situation(inOrder, withTypes(box))))).toEqual([
+      'approve-installation xpdr1',
+      'fit-other ub1',
+    ]);
+    const fitted = trainer({ configuration: { units: [...units, unitOf({ id: 'u1', typeId: 'ub1' })] } });
+    expect(ids(fittingsFor('ads-b-out', situation(fitted, withTypes(box, other))))).toEqual([
+      'approve-installation xpdr1',
+      'fit-other ub2 u1',
+      'approve-installation u1',
+    ]);
+  });
+
   it('another indicator, for a source that shows itself on one', () => {
     expect(ids(indicators('nav1', situation()))).toEqual(['fit-indicator di1', 'fit-indicator di2']);
     for (const source of ['gps1', 'nav1']) expect(indicators(source, situation()).length).toBeGreaterThan(0);
@@ -308,6 +323,18 @@ describe('what can be fitted', () => {
       const alone = trainer({ configuration: { units: [unitOf({ id: 'r1', functions: [code] })] } });
       expect(ids(indicators('r1', situation(alone)))).toEqual(['fit-indicator di1', 'fit-indicator di2']);
     }
+  });
+
+  it('for a source without glide path, one that shows the course is enough', () => {
+    const half = typeOf({ id: 'di3', functions: ['lateral-deviation'] });
+    const offered = (...functions: Parameters<typeof unitOf>[0]['functions'] & object) => {
+      const alone = trainer({ configuration: { units: [unitOf({ id: 'r1', functions })] } });
+      return ids(indicators('r1', situation(alone, withTypes(half))));
+    };
+    expect(offered('vor-receiver')).toContain('fit-indicator di3');
+    expect(offered('loc-receiver')).toContain('fit-indicator di3');
+    expect(offered('vor-receiver', 'gs-receiver')).not.toContain('fit-indicator di3');
+    expect(offered('gnss')).not.toContain('fit-indicator di3');
   });
 
   it('no indicator that shows half of a glide, and no other source for the sake of what it shows', () => {

@@ -11,13 +11,13 @@ import type { Job } from './labour.js';
 
 /** Another indicator, for a source that finds no free one to show itself on. */
 export function indicators(unitId: string, situation: Situation): readonly Action[] {
-  const shown: readonly FunctionCode[] = ['gnss', 'vor-receiver', 'loc-receiver'];
   const functions = situation.facts.units.get(unitId)?.functions;
-  return shown.some((code) => functions?.has(code))
-    ? fittings(['lateral-deviation', 'vertical-deviation'], null, situation).filter(
-        ({ job }) => job === 'fit-indicator',
-      )
-    : [];
+  const has = (...codes: readonly FunctionCode[]) => codes.some((code) => functions?.has(code));
+  if (!has('gnss', 'vor-receiver', 'loc-receiver')) return [];
+  const wanted: readonly FunctionCode[] = has('gnss', 'gs-receiver')
+    ? ['lateral-deviation', 'vertical-deviation']
+    : ['lateral-deviation'];
+  return fittings(wanted, null, situation).filter(({ job }) => job === 'fit-indicator');
 }
 
 /** Another unit that sends what a port of this one waits for, where nothing aboard does. */
@@ -79,36 +79,37 @@ export function approvals(unit: InstalledUnit, { dossier, facts, at }: Situation
   ];
 }
 
-/** Functions that a unit must have so that a means of the capability can exist. */
-const serves: Partial<Record<Capability, readonly FunctionCode[]>> = {
-  'two-way-radio': ['com'],
-  'nav-vor': ['vor-receiver'],
-  'approach-vor': ['vor-receiver'],
-  'approach-loc': ['loc-receiver'],
-  'approach-ils': ['loc-receiver', 'gs-receiver'],
-  'nav-gnss': ['gnss'],
-  'approach-lnav': ['gnss'],
-  'approach-lp': ['gnss'],
-  'approach-lnav-vnav': ['gnss'],
-  'approach-lpv': ['gnss'],
-  'altitude-reporting': ['transponder'],
+/** Functions that a unit must have so that a means of the capability can exist: all of one row. */
+const serves: Partial<Record<Capability, readonly (readonly FunctionCode[])[]>> = {
+  fly: [['elt']],
+  'two-way-radio': [['com']],
+  'nav-vor': [['vor-receiver']],
+  'approach-vor': [['vor-receiver']],
+  'approach-loc': [['loc-receiver']],
+  'approach-ils': [['loc-receiver', 'gs-receiver']],
+  'nav-gnss': [['gnss']],
+  'approach-lnav': [['gnss']],
+  'approach-lp': [['gnss']],
+  'approach-lnav-vnav': [['gnss']],
+  'approach-lpv': [['gnss']],
+  'altitude-reporting': [['transponder']],
+  'ads-b-out': [['ads-b-out-1090'], ['ads-b-out-uat']],
 };
 
 /** Another unit that can give the capability: in the place of the one that should, else added. */
 export function fittingsFor(capability: Capability, situation: Situation): readonly Action[] {
-  const { dossier, facts } = situation;
-  const functions =
-    capability === 'ads-b-out'
-      ? (['ads-b-out-1090'] as const)
-      : capability === 'fly'
-        ? (['elt'] as const)
-        : serves[capability];
-  if (!functions) return [];
+  return (serves[capability] ?? []).flatMap((functions) => {
+    const standing = standingFor(functions, situation);
+    return [...fittings(functions, standing, situation), ...(standing ? approvals(standing, situation) : [])];
+  });
+}
+
+function standingFor(functions: readonly FunctionCode[], { dossier, facts }: Situation): InstalledUnit | null {
   const having = (codes: readonly FunctionCode[]) =>
     dossier.configuration.units.find((each) => codes.every((code) => facts.units.get(each.id)?.functions.has(code)));
   // A transponder with ADS-B Out takes the place of the one without.
-  const standing = having(functions) ?? (capability === 'ads-b-out' ? having(['transponder']) : undefined);
-  return [...fittings(functions, standing ?? null, situation), ...(standing ? approvals(standing, situation) : [])];
+  const instead = functions.includes('ads-b-out-1090') ? having(['transponder']) : undefined;
+  return having(functions) ?? instead ?? null;
 }
 
 export function replacements(unit: InstalledUnit, situation: Situation): readonly Action[] {
@@ -126,6 +127,7 @@ const mainFunctions: readonly FunctionCode[] = [
   'gnss',
   'transponder',
   'ads-b-out-1090',
+  'ads-b-out-uat',
   'lateral-deviation',
   'vertical-deviation',
   'elt',
