@@ -14,6 +14,7 @@ describe('a missing fact in words', () => {
     ['configuration.links.nav1.LAT-OUT>cdi1.LAT-IN', 'Joint SR 12 LAT OUT to SI 3 LAT IN'],
     ['configuration.equipment.magnetic-compass', 'Required item magnetic compass'],
     ['status.completeness.life-limits', 'Whether the list of life limits is complete'],
+    ['catalogue.nav1.drawA', 'Equipment type of SR 12, serial S-9, centre stack: current that it draws (A)'],
     ['configuration.papers', 'Papers aboard and on file'],
     ['configuration.authority', 'Authority'],
     ['configuration.aircraft.basis', 'Basis of the aircraft'],
@@ -37,6 +38,7 @@ describe('a missing fact in words', () => {
     ['configuration.electrical.busV', 'bus voltage (V)'],
     ['configuration.electrical.circuits', 'circuits'],
     ['configuration.openings.o1.widthIn', 'width (in)'],
+    ['catalogue.nav1.drawA', 'current that it draws (A)'],
     ['status.records', 'entries'],
     ['status.completeness.life-limits', 'whether the list of life limits is complete'],
   ])('within a sentence that names the thing, %s: %s', (fact, words) => {

@@ -38,6 +38,7 @@ const fields: Readonly<Record<string, string>> = {
   cover: 'what approves it',
   decidedBy: 'who decided it',
   deferral: 'how it is put off',
+  drawA: 'current that it draws (A)',
   dueAt: 'when it is due next',
   expires: 'day of expiry',
   fitted: 'day of fitting',
@@ -80,6 +81,8 @@ export function factWords(fact: string, names: Names): string {
   const { part, noun, id, rest } = partsOf(fact, names);
   if (part === 'status' && noun === 'completeness')
     return `Whether the list of ${codeWords(id).toLowerCase()} is complete`;
+  if (part === 'catalogue')
+    return `Equipment type of ${names[noun] ?? noun}: ${[id, ...rest].map(fieldWords).join(', ')}`;
   if (fact === 'status.records') return 'Entries that may exist and that nobody recorded';
   if (fact === 'configuration.papers') return 'Papers aboard and on file';
   if (noun === 'aircraft') return upperFirst(`${pathWords([id, ...rest].join('.'))} of the aircraft`);
@@ -118,6 +121,7 @@ export function pathWords(path: string): string {
 export function factName(fact: string): string {
   const { part, noun, id, rest } = partsOf(fact, {});
   if (part === 'status' && noun === 'completeness') return lowerFirst(factWords(fact, {}));
+  if (part === 'catalogue') return fieldWords(rest.at(-1) ?? id);
   const field = rest.at(-1);
   // A joint as a whole ends with the name of a port.
   if (field !== undefined && (noun !== 'links' || isField(field))) return fieldWords(field);

@@ -50,6 +50,11 @@ describe('where it is recorded', () => {
     ]);
   });
 
+  it('is the catalogue for what the type does not say', () => {
+    const asked = ways('catalogue.nav1.drawA', { change: 'electrical.set', subject: 'aircraft' });
+    expect(asked).toEqual([{ to: '/catalogue', words: 'Revise the equipment type in the catalogue' }]);
+  });
+
   it('is this screen for an acceptance and for a statement', () => {
     expect(ways('x', { change: 'adopt', subject: 'nav1' })).toMatchObject([{ to: '#accept' }]);
     expect(ways('x', { change: 'completeness.state', subject: 'directives' })).toMatchObject([{ to: '#state-lists' }]);

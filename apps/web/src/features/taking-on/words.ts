@@ -27,6 +27,8 @@ export interface Way {
 
 /** Where the fact is recorded. */
 export function waysOf({ fact, by }: Pick<MissingFact, 'fact' | 'by'>, aircraftId: string, names: Names): Way[] {
+  if (partsOf(fact, names).part === 'catalogue')
+    return [{ to: '/catalogue', words: 'Revise the equipment type in the catalogue' }];
   const found = by.map(({ change, subject }): Way => {
     if (change === 'completeness.state') return { to: '#state-lists', words: 'State it below' };
     if (change === 'adopt') return { to: '#accept', words: 'Accept as found, below' };
