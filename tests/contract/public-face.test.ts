@@ -14,6 +14,10 @@ describe('the public face', () => {
     ['smallestWireForDrop', () => face.smallestWireForDrop({ dropV: 1, lengthFt: 50, currentA: 20 }), 8],
     ['longestRun', () => face.longestRun({ awg: 10, currentA: 20, dropV: 1 }), 39.68],
     ['bundleCurrent', () => face.bundleCurrent({ freeAirA: 47, bundleFactor: 0.6, altitudeFactor: 0.91 }), 25.66],
+    ['aluminiumInPlaceOf', () => face.aluminiumInPlaceOf(10), 8],
+    ['aluminiumVoltageDrop', () => face.aluminiumVoltageDrop({ awg: 8, lengthFt: 100, currentA: 10 }), 1.26],
+    ['mainWiresDropV', () => face.mainWiresDropV(28), 0.56],
+    ['groundReturnDropV', () => face.groundReturnDropV(20), 0.1],
     ['protectorFor', () => face.protectorFor(20), { breakerA: 7.5, fuseA: 5 }],
     [
       'emptyWeightAfter',

@@ -127,8 +127,12 @@ export { judgeTransponderTest } from './calculations/transponder-test.js';
 export { judgeVorCheck } from './calculations/vor-check.js';
 export { nextHundredHour } from './calculations/hundred-hour.js';
 export {
+  aluminiumInPlaceOf,
+  aluminiumVoltageDrop,
   bundleCurrent,
+  groundReturnDropV,
   longestRun,
+  mainWiresDropV,
   protectorFor,
   smallestWire,
   smallestWireForDrop,
