@@ -33,6 +33,8 @@ describe('the public face', () => {
         ]),
       { weightLb: 400, momentLbIn: 10_000, armIn: 25 },
     ],
+    ['arinc429LabelBits', () => face.arinc429LabelBits('203'), 0xc1],
+    ['arinc429WordOf', () => face.arinc429WordOf({ label: '012', sdi: 0, data: 2000, ssm: 3 }), 0xe01f4050],
     ['viewAngle', () => face.viewAngle({ offsetIn: 30, distanceIn: 30 }), 45],
     ['vhfHarmonic', () => face.vhfHarmonic(121.15), { order: 13, landsMHz: 1574.95, offsetMHz: -0.47 }],
     ['vhfChannel', () => face.vhfChannel('118.010'), { spacingKHz: 8.33, carrierMHz: 118.0083 }],

@@ -138,6 +138,7 @@ export {
   smallestWireForDrop,
   wireVoltageDrop,
 } from './calculations/wire.js';
+export { arinc429LabelBits, arinc429WordOf } from './calculations/arinc-429.js';
 export { emptyWeightAfter, loadedCentre } from './calculations/mass.js';
 export { antennaDragLb } from './calculations/antenna.js';
 export { viewAngle } from './calculations/view.js';
