@@ -33,6 +33,7 @@ describe('the public face', () => {
         ]),
       { weightLb: 400, momentLbIn: 10_000, armIn: 25 },
     ],
+    ['leastAdsBCodes', () => face.leastAdsBCodes(), { nic: 7, nacp: 8, nacv: 1, sil: 3, sda: 2 }],
     ['arinc429LabelBits', () => face.arinc429LabelBits('203'), 0xc1],
     ['arinc429WordOf', () => face.arinc429WordOf({ label: '012', sdi: 0, data: 2000, ssm: 3 }), 0xe01f4050],
     ['viewAngle', () => face.viewAngle({ offsetIn: 30, distanceIn: 30 }), 45],
@@ -43,6 +44,7 @@ describe('the public face', () => {
   });
 
   it.each([
+    ['judgeAdsBReport', () => face.judgeAdsBReport({ nic: 8, nacp: 9, nacv: 2, sil: 3, sda: 2 })],
     ['judgeAltimeterTest', () => face.judgeAltimeterTest(perfectAltimeter(20_000))],
     ['judgeTransponderTest', () => face.judgeTransponderTest(goodModeS())],
     ['judgeVorCheck', () => face.judgeVorCheck(vorCheck('ground-checkpoint', 270, 274))],

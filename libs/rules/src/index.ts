@@ -116,6 +116,7 @@ export {
 } from './time/zones.js';
 export type { SourceRef, SourceStatus } from './facts/source.js';
 export type { JudgedPoint, JudgedReadings, Limit } from './calculations/judged.js';
+export { judgeAdsBReport, leastAdsBCodes } from './calculations/ads-b.js';
 export { judgeAltimeterTest } from './calculations/altimeter-test.js';
 export { judgeBonding } from './calculations/bonding.js';
 export { judgeCompass } from './calculations/compass.js';
