@@ -66,6 +66,17 @@ export const equipmentTestFactors: Sourced<
   },
 };
 
+/** The same for the transport category. Upward it is the least, and there as downward the maker of the aircraft is to be asked. */
+export const transportTestFactors: Sourced<{
+  readonly side: number;
+  readonly up: number;
+  readonly forward: number;
+  readonly askMaker: readonly ('up' | 'down')[];
+}> = {
+  value: { side: 1.5, up: 2, forward: 9, askMaker: ['up', 'down'] },
+  source: equipmentTestFactors.source,
+};
+
 /** Enough forward where the unit, torn loose, could strike no occupant: mounted outside, ahead of them or to one side. */
 export const forwardWhereNobodyIsStruck: Sourced<number> = {
   value: 2,

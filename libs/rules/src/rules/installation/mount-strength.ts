@@ -1,11 +1,18 @@
 import type { MountFactors } from '../../calculations/mount.js';
-import { mountFactors, mountLoadsLb, rotorcraftMountFactors } from '../../calculations/mount.js';
+import {
+  mountFactors,
+  mountLoadLb,
+  mountLoadsLb,
+  rotorcraftMountFactors,
+  transportMountFactors,
+} from '../../calculations/mount.js';
 import {
   cabinMassItems,
   emergencyLanding,
   equipmentTestFactors,
   forwardWhereNobodyIsStruck,
   rotorcraftMassItems,
+  transportTestFactors,
 } from '../../facts/load-factors.js';
 import { cabinMassItemsSince, partItself } from '../../facts/old-part-23.js';
 import { rotorcraftMassItemsSince, rotorcraftMountsSince } from '../../facts/part-27.js';
@@ -43,7 +50,7 @@ export const mountStrength = defineRule(
     topic: 'installation',
     asks: 'The mount of an added unit bears its mass times the factors of the certification basis in each direction.',
     binds:
-      'Units added to an aircraft under CAR 3, part 23 or part 27; not units of the type design, and as advice where the basis is not known. In a rotorcraft the factors are those of a unit that could injure somebody: where it could not, less may do, which cannot be told here.',
+      'Units added to an aircraft under CAR 3, part 23 or part 27; not units of the type design, and as advice where the basis is not known. In a rotorcraft the factors are those of a unit that could injure somebody: where it could not, less may do, which cannot be told here. Of the transport category only its maker can tell how much the mount must bear upward and downward.',
     sources: [
       equipmentTestFactors.source,
       emergencyLanding.source,
@@ -119,30 +126,58 @@ function bearing(facts: Facts, each: UnitFacts, direction: (typeof directions)[n
   const source = sourceOf(facts, direction);
   const label = `bears-${direction}`;
   if (massLb === null || massLb > mostLb) return unknown(label, [`${path}.massLb`], { source });
-  const needed = possible(facts, each).map((factors) => mountLoadsLb(massLb, factors)[direction]);
+  const needed = loadsAsked(facts, each, massLb, direction);
   const bornLb = each.unit.asBuilt?.bears?.[`${direction}Lb`] ?? null;
   if (bornLb === null) return unknown(label, [`${path}.asBuilt.bears.${direction}Lb`], { source });
+  if (needed === null) return unknown(label, [], { source, value: { amount: bornLb, unit: 'lb' } });
   const limit = Math.max(...needed);
   const extra = { source, value: { amount: bornLb, unit: 'lb' }, limit: { amount: limit, unit: 'lb' } };
-  if (bornLb >= limit) return met(label, extra);
+  if (bornLb >= limit)
+    return mayAskMaker(facts, direction) ? unknown(label, openFacts(facts, each), extra) : met(label, extra);
   // What a rotorcraft asks of a mount whose unit could injure nobody was not read.
   const isAsked = !isRotorcraft(facts) || each.unit.asBuilt?.couldStrike === true;
   return isAsked && bornLb < Math.min(...needed) ? notMet(label, extra) : unknown(label, openFacts(facts, each), extra);
 }
 
+function isTransport(facts: Facts): boolean {
+  return !isRotorcraft(facts) && facts.dossier.configuration.aircraft.category === 'transport';
+}
+
+/** Of an aircraft whose category nobody recorded it may be so. */
+function mayAskMaker(facts: Facts, direction: (typeof directions)[number]): boolean {
+  const { category } = facts.dossier.configuration.aircraft;
+  const mayBeTransport = isTransport(facts) || (category === null && !isRotorcraft(facts));
+  return mayBeTransport && transportTestFactors.value.askMaker.some((each) => each === direction);
+}
+
+/** Pounds in a direction by every set of factors that the facts leave possible. Null: no table says. */
+function loadsAsked(
+  facts: Facts,
+  each: UnitFacts,
+  massLb: number,
+  direction: (typeof directions)[number],
+): readonly number[] | null {
+  if (!isTransport(facts)) return possible(facts, each).map((factors) => mountLoadsLb(massLb, factors)[direction]);
+  const factors = struckOrNot(each).map((couldStrike) => transportMountFactors(couldStrike)[direction]);
+  return factors.every((factor) => factor !== null) ? factors.map((factor) => mountLoadLb(massLb, factor)) : null;
+}
+
+function struckOrNot({ unit }: UnitFacts): readonly boolean[] {
+  return unit.asBuilt?.couldStrike == null ? [false, true] : [unit.asBuilt.couldStrike];
+}
+
 /** Every set of factors that the recorded facts leave possible. */
-function possible(facts: Facts, { unit }: UnitFacts): readonly MountFactors[] {
+function possible(facts: Facts, each: UnitFacts): readonly MountFactors[] {
   const { category, basis } = facts.dossier.configuration.aircraft;
   if (basis?.code === 'part-27') {
     const since = basis.amendment === null ? [false, true] : [basis.amendment >= rotorcraftMassItemsSince.value];
     return since.map(rotorcraftMountFactors);
   }
   const acrobatic = category === null ? [false, true] : [category === 'acrobatic'];
-  const couldStrike = unit.asBuilt?.couldStrike == null ? [false, true] : [unit.asBuilt.couldStrike];
   const massItems =
     basis?.code === 'part-23' && (basis.amendment ?? cabinMassItemsSince.value) >= cabinMassItemsSince.value;
   return acrobatic.flatMap((one) =>
-    couldStrike.map((other) => mountFactors({ acrobatic: one, couldStrike: other, massItems })),
+    struckOrNot(each).map((other) => mountFactors({ acrobatic: one, couldStrike: other, massItems })),
   );
 }
 
@@ -158,7 +193,7 @@ function openFacts(facts: Facts, { id, unit }: UnitFacts): readonly string[] {
 
 function sourceOf(facts: Facts, direction: (typeof directions)[number]): SourceRef {
   if (isRotorcraft(facts)) return rotorcraftMassItems.source;
-  if (direction === 'down') return equipmentTestFactors.source;
+  if (direction === 'down' || isTransport(facts)) return equipmentTestFactors.source;
   const { basis } = facts.dossier.configuration.aircraft;
   if (basis?.code !== 'part-23') return equipmentTestFactors.source;
   return (basis.amendment ?? 0) >= cabinMassItemsSince.value ? cabinMassItems.source : emergencyLanding.source;
