@@ -37,3 +37,8 @@ export const batteryByAltitudeSince: Sourced<number> = {
 /** Since the part began. */
 export const partItself = since(0, 'part 23', 'the part');
 export const ownProtectorSince = since(0, '23.1357', '(b)');
+/** Of fuses that can be replaced in flight: the share of each rating to be carried as spares, and no less than so many. */
+export const spareFuseShare: Sourced<{ readonly share: number; readonly least: number }> = {
+  value: { share: 0.5, least: 1 },
+  source: oldPart23('23.1357', '(e)'),
+};

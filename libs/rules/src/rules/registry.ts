@@ -39,6 +39,7 @@ import { highAltitudeEquipment } from './equipment/high-altitude-equipment.js';
 import { instrumentEquipment } from './equipment/instrument-equipment.js';
 import { nightEquipment } from './equipment/night-equipment.js';
 import { radioAndNavigation } from './equipment/radio-and-navigation.js';
+import { spareFuses } from './equipment/spare-fuses.js';
 import { transmitterFed } from './equipment/transmitter-fed.js';
 import { transponderFitted } from './equipment/transponder-fitted.js';
 import { annunciatorColours } from './indication/annunciator-colours.js';
@@ -140,6 +141,7 @@ export const rules: readonly Rule[] = [
   highAltitudeEquipment,
   instrumentEquipment,
   nightEquipment,
+  spareFuses,
   radioAndNavigation,
   transmitterFed,
   transponderFitted,
