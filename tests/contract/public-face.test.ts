@@ -33,6 +33,7 @@ describe('the public face', () => {
         ]),
       { weightLb: 400, momentLbIn: 10_000, armIn: 25 },
     ],
+    ['navChannel', () => face.navChannel(110.3), { kind: 'localizer', glideSlopeMHz: 335 }],
     ['leastAdsBCodes', () => face.leastAdsBCodes(), { nic: 7, nacp: 8, nacv: 1, sil: 3, sda: 2 }],
     ['arinc429LabelBits', () => face.arinc429LabelBits('203'), 0xc1],
     ['arinc429WordOf', () => face.arinc429WordOf({ label: '012', sdi: 0, data: 2000, ssm: 3 }), 0xe01f4050],

@@ -143,6 +143,6 @@ export { arinc429LabelBits, arinc429WordOf } from './calculations/arinc-429.js';
 export { emptyWeightAfter, loadedCentre } from './calculations/mass.js';
 export { antennaDragLb } from './calculations/antenna.js';
 export { viewAngle } from './calculations/view.js';
-export { vhfChannel, vhfHarmonic } from './calculations/vhf.js';
+export { navChannel, vhfChannel, vhfHarmonic } from './calculations/vhf.js';
 export { CalculationError } from './calculations/errors.js';
 export { TimeError } from './time/errors.js';
