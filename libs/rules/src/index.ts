@@ -15,6 +15,8 @@ export { factWords, partsOf } from './words/fact-words.js';
 export { messageOf } from './assess/message.js';
 export type { MessageWords } from './assess/message.js';
 export { installedNames } from './words/names.js';
+export { notesOn } from './words/step-notes.js';
+export type { StepNote } from './words/step-notes.js';
 export type { Names } from './words/names.js';
 export { timeline } from './horizon/timeline.js';
 export type { Stretch } from './horizon/timeline.js';

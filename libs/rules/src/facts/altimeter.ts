@@ -96,3 +96,14 @@ export const hysteresisPointWithinFt: Sourced<number> = {
   value: 1000,
   source: { ...appendixE('(b)(1)(ii)'), status: 'reading' },
 };
+
+/** Feet by which an altimeter on the local setting may differ from the known elevation of the field before its accuracy is in doubt. */
+export const fieldElevationFt: Sourced<number> = {
+  value: 75,
+  source: {
+    document: 'AIM',
+    paragraph: '7-2-3, as a quotation of the text gives it',
+    edition: 'undated',
+    status: 'secondary',
+  },
+};
