@@ -44,6 +44,12 @@ describe('notes on a piece of work', () => {
       expect(said('mass.revise', null, basis)[0]).toMatch(/Under CAR 3 .* without oil, under part 23 with all of it/);
   });
 
+  test('AC 43.13-2A chapter 1: old and new load on one support together', () => {
+    const [note] = notesOn('unit.install', null, null);
+    expect(note?.text).toMatch(/old and the new together/);
+    expect(note?.source).toMatchObject({ document: 'AC 43.13-2A', status: 'secondary' });
+  });
+
   test('every other work has none, and a correction of an entry has none', () => {
     const topics = [...recordKind.options.map((each) => ['record.add', each] as const)];
     const noted = topics.filter(([change, entry]) => said(change, entry).length > 0).map(([, entry]) => entry);
@@ -55,7 +61,7 @@ describe('notes on a piece of work', () => {
       'elt-inspection',
     ]);
     const kinds = [...new Set(changeDefinitions.map(({ kind }) => kind))].filter((kind) => said(kind).length > 0);
-    expect(kinds.sort()).toEqual(['electrical.set', 'mass.revise', 'opening.set']);
+    expect(kinds.sort()).toEqual(['electrical.set', 'mass.revise', 'opening.set', 'unit.install']);
     expect(said('record.correct', 'elt-inspection')).toEqual([]);
   });
 

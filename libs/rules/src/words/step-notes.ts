@@ -5,6 +5,7 @@ import { adsBLimits } from '../facts/ads-b.js';
 import { fieldElevationFt } from '../facts/altimeter.js';
 import { refinishWithinHours, staticBondAbove } from '../facts/bonding.js';
 import { eltAirTest } from '../facts/elt.js';
+import { sumOnOneSupport } from '../facts/load-factors.js';
 import { oilInEmptyWeight, oilLbPerGallon } from '../facts/mass.js';
 import type { SourceRef } from '../facts/source.js';
 import { instrumentHolesIn } from '../facts/view.js';
@@ -32,6 +33,7 @@ const notes: Readonly<Record<string, (basis: Aircraft['basis']) => readonly Step
   'electrical.set': mainWires,
   'opening.set': roundHoles,
   'mass.revise': oil,
+  'unit.install': oneSupport,
 };
 
 function eltOnTheAir(): readonly StepNote[] {
@@ -81,6 +83,12 @@ function roundHoles(): readonly StepNote[] {
   const { large, small } = instrumentHolesIn.value;
   const text = `Round instruments have holes of ${large} in or ${small} in; give the width and height of the hole as measured.`;
   return [{ text, source: instrumentHolesIn.source }];
+}
+
+function oneSupport(): readonly StepNote[] {
+  const text =
+    'A support that bears other units already must bear the old and the new together: as the strength of this mount give only what is left for it.';
+  return [{ text, source: sumOnOneSupport }];
 }
 
 function oil(basis: Aircraft['basis']): readonly StepNote[] {
