@@ -31,6 +31,12 @@ describe('notes on a piece of work', () => {
     expect(said('electrical.set')[0]).toMatch(/2 % .* 0\.28 V of 14 V, 0\.56 V of 28 V.* 20 A lose 0\.1 V/);
   });
 
+  test('14 CFR 23.1351(g) before amendment 23-64: five minutes under visual rules without normal power', () => {
+    const note = notesOn('electrical.set', null, null)[1];
+    expect(note?.text).toContain('at least 5 minutes');
+    expect(note?.source).toMatchObject({ document: '14 CFR 23.1351', paragraph: '(g)', status: 'verified' });
+  });
+
   test('holes of round instruments (from memory): 3 1/8 and 2 1/4 in', () => {
     expect(said('opening.set')[0]).toContain(`${3 + 1 / 8} in or ${2 + 1 / 4} in`);
   });

@@ -42,3 +42,10 @@ export const spareFuseShare: Sourced<{ readonly share: number; readonly least: n
   value: { share: 0.5, least: 1 },
   source: oldPart23('23.1357', '(e)'),
 };
+/** Minutes of safe flight under visual rules with the normal electrical power gone. */
+export const visualAfterPowerLoss: Sourced<number> = { value: 5, source: oldPart23('23.1351', '(g)') };
+/** Where the instruments of the basic T stand about the one of attitude, at the top and in the middle. */
+export const basicT: Sourced<Readonly<Record<'airspeed' | 'altitude' | 'direction', 'left' | 'right' | 'below'>>> = {
+  value: { airspeed: 'left', altitude: 'right', direction: 'below' },
+  source: oldPart23('23.1321', '(d)'),
+};

@@ -44,6 +44,7 @@ import { transmitterFed } from './equipment/transmitter-fed.js';
 import { transponderFitted } from './equipment/transponder-fitted.js';
 import { annunciatorColours } from './indication/annunciator-colours.js';
 import { approachAnnunciation } from './indication/approach-annunciation.js';
+import { basicT } from './indication/basic-t.js';
 import { flightManualSupplement } from './indication/flight-manual-supplement.js';
 import { gnssAlternateMeans } from './indication/gnss-alternate-means.js';
 import { gnssClass } from './indication/gnss-class.js';
@@ -147,6 +148,7 @@ export const rules: readonly Rule[] = [
   transponderFitted,
   annunciatorColours,
   approachAnnunciation,
+  basicT,
   flightManualSupplement,
   gnssAlternateMeans,
   gnssClass,

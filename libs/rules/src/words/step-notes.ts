@@ -7,6 +7,7 @@ import { refinishWithinHours, staticBondAbove } from '../facts/bonding.js';
 import { eltAirTest } from '../facts/elt.js';
 import { sumOnOneSupport } from '../facts/load-factors.js';
 import { oilInEmptyWeight, oilLbPerGallon } from '../facts/mass.js';
+import { visualAfterPowerLoss } from '../facts/old-part-23.js';
 import type { SourceRef } from '../facts/source.js';
 import { instrumentHolesIn } from '../facts/view.js';
 import { mainWiresShare } from '../facts/wire.js';
@@ -76,7 +77,11 @@ function againstTheField(): readonly StepNote[] {
 function mainWires(): readonly StepNote[] {
   const percent = mainWiresShare.value * 100;
   const text = `The main power wires may lose ${percent} % between source and bus: ${mainWiresDropV(14)} V of 14 V, ${mainWiresDropV(28)} V of 28 V. A return through the structure counts as nothing where it is bonded, and as satisfactory where 20 A lose ${groundReturnDropV(20)} V.`;
-  return [{ text, source: mainWiresShare.source }];
+  const after = `By its certification basis an airplane may have to be safe under visual rules for at least ${visualAfterPowerLoss.value} minutes with its normal power gone, beside what the battery must carry.`;
+  return [
+    { text, source: mainWiresShare.source },
+    { text: after, source: visualAfterPowerLoss.source },
+  ];
 }
 
 function roundHoles(): readonly StepNote[] {
