@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Aircraft } from '../../libs/rules/src/dossier/aircraft.js';
 import { recordKind } from '../../libs/rules/src/dossier/status.js';
 import { changeDefinitions } from '../../libs/rules/src/changes/changes.js';
-import { notesOn } from '../../libs/rules/src/words/step-notes.js';
+import { notesOn } from '../../libs/rules/src/assess/step-notes.js';
 
 /** Published figures that no record has a field for: said to whoever records the work they belong to, each with its source. */
 const said = (change: string, entry: string | null = null, basis: Aircraft['basis'] = null) =>
