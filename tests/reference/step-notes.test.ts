@@ -19,7 +19,7 @@ describe('notes on a piece of work', () => {
       ['more than 3 sq in', 'longer than 3 in', 'within 24 hours'],
     ],
     ['controls-check', 'AC 43.13-1B', '11-96a, 11-158', 'verified', ['every 24 in', 'more than 12 in apart']],
-    ['altimeter-test', 'AIM', '7-2-3, as a quotation of the text gives it', 'secondary', ['75 ft']],
+    ['altimeter-test', 'AIM', '7-2-3', 'verified', ['75 ft or more off']],
     ['ads-b-report', '14 CFR 91.227', '(c), (e)', 'verified', ['NIC 7', 'NACp 8', 'NACv 1', 'SIL 3', 'SDA 2']],
   ] as const)('entry of %s', (entry, document, paragraph, status, figures) => {
     const text = said('record.add', entry).join(' ');

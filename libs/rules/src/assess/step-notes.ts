@@ -70,7 +70,7 @@ function supports(): readonly StepNote[] {
 }
 
 function againstTheField(): readonly StepNote[] {
-  const text = `In service, an altimeter more than ${fieldElevationFt.value} ft off the known elevation of the field is in doubt: look at that before flight under IFR.`;
+  const text = `In service, an altimeter ${fieldElevationFt.value} ft or more off the known elevation of the field is in doubt: look at that before flight under IFR.`;
   return [{ text, source: fieldElevationFt.source }];
 }
 

@@ -97,13 +97,8 @@ export const hysteresisPointWithinFt: Sourced<number> = {
   source: { ...appendixE('(b)(1)(ii)'), status: 'reading' },
 };
 
-/** Feet by which an altimeter on the local setting may differ from the known elevation of the field before its accuracy is in doubt. */
+/** Feet off the known elevation of the field, on the local setting, from which on the accuracy of an altimeter is in doubt. */
 export const fieldElevationFt: Sourced<number> = {
   value: 75,
-  source: {
-    document: 'AIM',
-    paragraph: '7-2-3, as a quotation of the text gives it',
-    edition: 'undated',
-    status: 'secondary',
-  },
+  source: { document: 'AIM', paragraph: '7-2-3', edition: 'effective 2026-07-09', status: 'verified' },
 };
