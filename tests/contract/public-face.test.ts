@@ -14,6 +14,10 @@ describe('the public face', () => {
     ['smallestWireForDrop', () => face.smallestWireForDrop({ dropV: 1, lengthFt: 50, currentA: 20 }), 8],
     ['longestRun', () => face.longestRun({ awg: 10, currentA: 20, dropV: 1 }), 39.68],
     ['bundleCurrent', () => face.bundleCurrent({ freeAirA: 47, bundleFactor: 0.6, altitudeFactor: 0.91 }), 25.66],
+    ['aluminiumInPlaceOf', () => face.aluminiumInPlaceOf(10), 8],
+    ['aluminiumVoltageDrop', () => face.aluminiumVoltageDrop({ awg: 8, lengthFt: 100, currentA: 10 }), 1.26],
+    ['mainWiresDropV', () => face.mainWiresDropV(28), 0.56],
+    ['groundReturnDropV', () => face.groundReturnDropV(20), 0.1],
     ['protectorFor', () => face.protectorFor(20), { breakerA: 7.5, fuseA: 5 }],
     [
       'emptyWeightAfter',
@@ -29,6 +33,10 @@ describe('the public face', () => {
         ]),
       { weightLb: 400, momentLbIn: 10_000, armIn: 25 },
     ],
+    ['navChannel', () => face.navChannel(110.3), { kind: 'localizer', glideSlopeMHz: 335 }],
+    ['leastAdsBCodes', () => face.leastAdsBCodes(), { nic: 7, nacp: 8, nacv: 1, sil: 3, sda: 2 }],
+    ['arinc429LabelBits', () => face.arinc429LabelBits('203'), 0xc1],
+    ['arinc429WordOf', () => face.arinc429WordOf({ label: '012', sdi: 0, data: 2000, ssm: 3 }), 0xe01f4050],
     ['viewAngle', () => face.viewAngle({ offsetIn: 30, distanceIn: 30 }), 45],
     ['vhfHarmonic', () => face.vhfHarmonic(121.15), { order: 13, landsMHz: 1574.95, offsetMHz: -0.47 }],
     ['vhfChannel', () => face.vhfChannel('118.010'), { spacingKHz: 8.33, carrierMHz: 118.0083 }],
@@ -37,6 +45,7 @@ describe('the public face', () => {
   });
 
   it.each([
+    ['judgeAdsBReport', () => face.judgeAdsBReport({ nic: 8, nacp: 9, nacv: 2, sil: 3, sda: 2 })],
     ['judgeAltimeterTest', () => face.judgeAltimeterTest(perfectAltimeter(20_000))],
     ['judgeTransponderTest', () => face.judgeTransponderTest(goodModeS())],
     ['judgeVorCheck', () => face.judgeVorCheck(vorCheck('ground-checkpoint', 270, 274))],

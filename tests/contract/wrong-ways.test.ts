@@ -79,7 +79,15 @@ const newAltimeter = typeOf({
   functions: ['altimeter'],
   authorisations: [{ tso: 'C10b', class: null }],
 });
-const catalogue = catalogueOf(...Object.values(trainerTypes), newAltimeter);
+const weakTransmitter = {
+  ...trainerTypes.transponder,
+  id: 'ms4-weak',
+  authorisations: [
+    { tso: 'C112e', class: '1' },
+    { tso: 'C166b', class: 'A0' },
+  ],
+};
+const catalogue = catalogueOf(...Object.values(trainerTypes), newAltimeter, weakTransmitter);
 type Name = keyof typeof trainerRecords;
 /** One entry of the trainer with something changed. */
 const entry = (name: Name, part: Partial<RecordHead>): Part<Dossier> =>
@@ -1214,6 +1222,13 @@ const fitted: readonly Wrong[] = [
     flight: lpv,
     ready: 'cannot-tell',
     because: 'vfr-limited-placard',
+  },
+  {
+    thought: 'ADS-B Out with the letter that the rule names serves, whatever its class of power',
+    change: [unit('xpdr1', { typeId: 'ms4-weak' })],
+    flight: classC,
+    ready: 'no',
+    because: 'ads-b-out-fitted',
   },
   {
     thought: 'an inoperative item may be flown with once somebody put up a placard',

@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import type { FunctionCode } from '../../libs/rules/src/catalogue/type.js';
 import type { Identity } from '../../libs/rules/src/dossier/upkeep.js';
-import { adsBLeastCodes, adsBPerformance } from '../../libs/rules/src/facts/ads-b.js';
+import { judgeAdsBReport, leastAdsBCodes } from '../../libs/rules/src/calculations/ads-b.js';
+import { adsBClasses, adsBCodes, adsBElements, adsBLimits } from '../../libs/rules/src/facts/ads-b.js';
+import { ruleBook } from '../../libs/rules/src/assess/rule-book.js';
 import { classAFromFt, equippedFromFt } from '../../libs/rules/src/facts/airspace.js';
 import type { Airspace } from '../../libs/rules/src/verdict/conditions.js';
 import { widenConditions } from '../../libs/rules/src/verdict/conditions.js';
@@ -57,37 +59,87 @@ const sda = [
   [1, 1e-3],
 ] as const;
 
-const leastWithin = (table: readonly (readonly [number, number])[], bound: number) =>
-  Math.min(...table.filter(([, most]) => most <= bound * (1 + 1e-9)).map(([code]) => code));
-
 describe('14 CFR 91.227(c), issue of 3 September 2026', () => {
-  test('the codes in the messages are the least whose bound the rule allows', () => {
-    const { nacpBelowNm, nacvBelowMps, nicBelowNm } = adsBPerformance.value;
-    expect({
-      nic: leastWithin(nic, nicBelowNm * nm),
-      nacp: leastWithin(nacp, nacpBelowNm * nm),
-      nacv: leastWithin(nacv, nacvBelowMps),
-      sil: leastWithin(sil, 1e-7),
-      sda: leastWithin(sda, 1e-5),
-    }).toEqual(adsBLeastCodes.value);
+  test('the codes as published, and from memory for SDA', () => {
+    const tables = Object.values(adsBCodes).map(({ value }) => value);
+    expect(tables).toEqual([nic, nacp, nacv, sil, sda]);
+    expect([adsBCodes.nic.source.status, adsBCodes.sda.source.status]).toEqual(['secondary', 'from-memory']);
   });
 
-  test('(c)(2), (c)(3), (e): seconds', () => {
-    const { changeWithinS, nicChangeWithinS, latencyMostS, uncompensatedMostS } = adsBPerformance.value;
+  test('the least codes that the printed limits allow: NIC 7, NACp 8, NACv 1, SIL 3, SDA 2', () => {
+    expect(leastAdsBCodes()).toEqual({ nic: 7, nacp: 8, nacv: 1, sil: 3, sda: 2 });
+    const { nicBelowNm, nacpBelowNm, nacvBelowMps, silMost, sdaMost } = adsBLimits.value;
+    expect([nicBelowNm, nacpBelowNm, nacvBelowMps, silMost, sdaMost]).toEqual([0.2, 0.05, 10, 1e-7, 1e-5]);
+  });
+
+  const least = { nic: 7, nacp: 8, nacv: 1, sil: 3, sda: 2 };
+
+  test('a report with just these is sound, and with more', () => {
+    expect(judgeAdsBReport(least).outcome).toBe('met');
+    expect(judgeAdsBReport({ nic: 11, nacp: 11, nacv: 4, sil: 3, sda: 3 }).outcome).toBe('met');
+  });
+
+  test.each(['nic', 'nacp', 'nacv', 'sil', 'sda'] as const)(
+    '%s one less is a fault, not read is cannot-tell',
+    (code) => {
+      const fault = judgeAdsBReport({ ...least, [code]: least[code] - 1 });
+      expect(fault.outcome).toBe('not-met');
+      expect(fault.points.filter(({ outcome }) => outcome === 'not-met').map(({ what }) => what)).toEqual([code]);
+      expect(judgeAdsBReport({ ...least, [code]: null }).outcome).toBe('cannot-tell');
+    },
+  );
+
+  test('(c)(2), (c)(3), (e): seconds of change, of delay, and between positions', () => {
+    const { changeWithinS, nicChangeWithinS, latencyMostS, uncompensatedMostS, movingEveryS, standingEveryS } =
+      adsBLimits.value;
     expect([changeWithinS, nicChangeWithinS, latencyMostS, uncompensatedMostS]).toEqual([10, 12, 2, 0.6]);
+    expect([movingEveryS, standingEveryS]).toEqual([1, 5]);
+  });
+
+  test('(d): nineteen elements of the message', () => {
+    expect(adsBElements.value).toHaveLength(19);
+    expect(new Set(adsBElements.value).size).toBe(19);
+  });
+
+  test('the rule on the report says to a reader what it takes', () => {
+    const asks = ruleBook.find(({ id }) => id === 'ads-b-performance')?.asks;
+    for (const words of [
+      'NIC 7',
+      'NACp 8',
+      'NACv 1',
+      'SIL 3',
+      'SDA 2',
+      '19 elements',
+      'every 1 s',
+      'every 5 s',
+      '2 s late',
+    ])
+      expect(asks).toContain(words);
   });
 });
 
-describe('14 CFR 91.225(a), (b)', () => {
-  const serves = (tso: string, code: FunctionCode, airspace: readonly Airspace[], topFt: number) =>
-    said('ads-b-out-fitted', {
-      dossier: dossierOf({ configuration: { units: [unitOf({ id: 'out1', typeId: 't' })] } }),
-      types: [typeOf({ id: 't', functions: [code], authorisations: [{ tso, class: null }] })],
-      at,
-      subject: 'out1',
-      flight: { airspace, topFt },
-    });
+describe('14 CFR 91.227(b): classes of power and antenna', () => {
+  const all = ['A0', 'A1', 'A1S', 'A1H', 'A1L', 'A2', 'A3', 'B0', 'B1', 'B1S', 'C1', 'C3'];
+  const taken = (tso: string, code: FunctionCode) =>
+    all.filter((each) => serves(tso, code, ['class-b-c'], 17_999, each) === 'met');
 
+  test('of TSO-C166b A1, A1S, A2, A3, B1 and B1S; of C154c A1H, A1S, A2, A3, B1 and B1S', () => {
+    expect(taken('C166b', 'ads-b-out-1090')).toEqual(['A1', 'A1S', 'A2', 'A3', 'B1', 'B1S']);
+    expect(taken('C154c', 'ads-b-out-uat')).toEqual(['A1S', 'A1H', 'A2', 'A3', 'B1', 'B1S']);
+    expect(adsBClasses.source.status).toBe('verified');
+  });
+});
+
+const serves = (tso: string, code: FunctionCode, airspace: readonly Airspace[], topFt: number, mark = 'B1S') =>
+  said('ads-b-out-fitted', {
+    dossier: dossierOf({ configuration: { units: [unitOf({ id: 'out1', typeId: 't' })] } }),
+    types: [typeOf({ id: 't', functions: [code], authorisations: [{ tso, class: mark }] })],
+    at,
+    subject: 'out1',
+    flight: { airspace, topFt },
+  });
+
+describe('14 CFR 91.225(a), (b)', () => {
   test.each([
     ['C166a', 'not-met'],
     ['C166b', 'met'],

@@ -1,7 +1,15 @@
 import { describe, expect, test } from 'vitest';
 import type { Aircraft, EquipmentItem } from '../../libs/rules/src/dossier/aircraft.js';
 import { equipmentItem } from '../../libs/rules/src/dossier/aircraft.js';
-import { dayItems, highAltitudeItems, instrumentItems, nightItems } from '../../libs/rules/src/facts/equipment.js';
+import { ruleBook } from '../../libs/rules/src/assess/rule-book.js';
+import { sparesFor } from '../../libs/rules/src/calculations/spare-fuses.js';
+import {
+  dayItems,
+  highAltitudeItems,
+  instrumentItems,
+  nightItems,
+  nightSparesOfEach,
+} from '../../libs/rules/src/facts/equipment.js';
 import type { FlightConditions } from '../../libs/rules/src/verdict/conditions.js';
 import { goodDay, trainer, trainerTypes } from '../../libs/rules/testing/trainer.js';
 import { said } from './said.js';
@@ -180,5 +188,28 @@ describe('the lists themselves', () => {
   test('the aircraft record can hold every item; the emergency transmitter has a rule of its own', () => {
     const known: readonly string[] = [...equipmentItem.options, 'elt'];
     expect(all.filter(({ item }) => !known.includes(item))).toEqual([]);
+  });
+});
+
+describe('14 CFR 23.1357(e) before amendment 23-64, and 91.205(c)(6): spare fuses of one rating', () => {
+  test.each([
+    [1, 1],
+    [2, 1],
+    [3, 2],
+    [4, 2],
+    [5, 3],
+  ])('%i in use: %i, the more of one and half', (inUse, spares) => {
+    expect(sparesFor(inUse)).toBe(spares);
+  });
+
+  test('by night three of each, where no set of all is aboard', () => {
+    expect(nightSparesOfEach).toMatchObject({ value: 3, source: { paragraph: '(c)(6)', status: 'verified' } });
+    const words = ruleBook.find(({ id }) => id === 'spare-fuses')?.messages ?? {};
+    for (const each of Object.values(words)) expect(each).toContain('a set of all, or 3 of each');
+  });
+
+  test('half a fuse is none', () => {
+    expect(() => sparesFor(1.5)).toThrow(/whole number/);
+    expect(() => sparesFor(0)).toThrow(/inUse/);
   });
 });

@@ -1,8 +1,19 @@
 import { describe, expect, test } from 'vitest';
 import { antennaDragLb, distanceBetween } from '../../libs/rules/src/calculations/antenna.js';
-import { limitManoeuvreFactor, mountFactors, mountLoadsLb } from '../../libs/rules/src/calculations/mount.js';
+import {
+  limitManoeuvreFactor,
+  mountFactors,
+  mountLoadLb,
+  mountLoadsLb,
+  rotorcraftMountFactors,
+  transportMountFactors,
+} from '../../libs/rules/src/calculations/mount.js';
 import { antennaDragFactor } from '../../libs/rules/src/facts/antenna.js';
-import { forwardWhereNobodyIsStruck, ultimateOverLimit } from '../../libs/rules/src/facts/load-factors.js';
+import {
+  forwardWhereNobodyIsStruck,
+  transportTestFactors,
+  ultimateOverLimit,
+} from '../../libs/rules/src/facts/load-factors.js';
 
 describe('14 CFR 23.337(a), before amendment 23-64', () => {
   test.each([
@@ -45,6 +56,28 @@ describe('a box of 7 lb', () => {
   test('AC 43.13-2A chapter 1, note: 2.0 g forward is enough where it could strike nobody', () => {
     expect(forwardWhereNobodyIsStruck.value).toBe(2);
     expect(mountLoadsLb(7, mountFactors({ acrobatic: false, massItems: true, couldStrike: false })).forward).toBe(14);
+  });
+});
+
+describe('AC 43.13-2B chapter 1, acceptable test factors (from memory), each column', () => {
+  const of = (acrobatic: boolean) => mountFactors({ acrobatic, massItems: false, couldStrike: true });
+
+  test.each([
+    ['normal and utility', of(false), { side: 1.5, up: 3, forward: 9, down: 6.6 }],
+    ['acrobatic', of(true), { side: 1.5, up: 4.5, forward: 9, down: 9 }],
+    ['rotorcraft', rotorcraftMountFactors(false), { side: 2, up: 1.5, forward: 4, down: 4 }],
+    [
+      'transport; upward and downward its maker is asked',
+      transportMountFactors(true),
+      { side: 1.5, up: 2, forward: 9, down: null },
+    ],
+  ])('%s', (_column, factors, published) => {
+    expect(factors).toEqual(published);
+  });
+
+  test('of the transport column nothing upward or downward is good enough by the table alone', () => {
+    expect(transportTestFactors.value.askMaker).toEqual(['up', 'down']);
+    expect(mountLoadLb(7, 2)).toBe(14);
   });
 });
 

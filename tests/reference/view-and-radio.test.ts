@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { vhfChannel, vhfHarmonic } from '../../libs/rules/src/calculations/vhf.js';
+import { navChannel, vhfChannel, vhfHarmonic } from '../../libs/rules/src/calculations/vhf.js';
 import { viewAngle } from '../../libs/rules/src/calculations/view.js';
 import { interferenceTestMHz, l1HalfWidthMHz } from '../../libs/rules/src/facts/vhf.js';
 import { linkOf, unitOf } from '../../libs/rules/testing/builders.js';
@@ -172,5 +172,87 @@ describe('ICAO Annex 10 volume V channel names', () => {
     const spacings = names.map((name) => vhfChannel(name)?.spacingKHz);
     expect(spacings.filter((spacing) => spacing === 25)).toHaveLength(760);
     expect(spacings.filter((spacing) => spacing === 8.33)).toHaveLength(2280);
+  });
+});
+
+describe('AIM 1-1-9 h, TBL 1-1-4, 20 April 2023: localizer and glide slope', () => {
+  const pairs: readonly (readonly [number, number])[] = [
+    [108.1, 334.7],
+    [108.15, 334.55],
+    [108.3, 334.1],
+    [108.35, 333.95],
+    [108.5, 329.9],
+    [108.55, 329.75],
+    [108.7, 330.5],
+    [108.75, 330.35],
+    [108.9, 329.3],
+    [108.95, 329.15],
+    [109.1, 331.4],
+    [109.15, 331.25],
+    [109.3, 332],
+    [109.35, 331.85],
+    [109.5, 332.6],
+    [109.55, 332.45],
+    [109.7, 333.2],
+    [109.75, 333.05],
+    [109.9, 333.8],
+    [109.95, 333.65],
+    [110.1, 334.4],
+    [110.15, 334.25],
+    [110.3, 335],
+    [110.35, 334.85],
+    [110.5, 329.6],
+    [110.55, 329.45],
+    [110.7, 330.2],
+    [110.75, 330.05],
+    [110.9, 330.8],
+    [110.95, 330.65],
+    [111.1, 331.7],
+    [111.15, 331.55],
+    [111.3, 332.3],
+    [111.35, 332.15],
+    [111.5, 332.9],
+    [111.55, 332.75],
+    [111.7, 333.5],
+    [111.75, 333.35],
+    [111.9, 331.1],
+    [111.95, 330.95],
+  ];
+
+  test.each(pairs)('%f MHz belongs to %f MHz', (localizerMHz, glideSlopeMHz) => {
+    expect(navChannel(localizerMHz)).toEqual({ kind: 'localizer', glideSlopeMHz });
+  });
+
+  test('forty pairs, and each glide slope from 329.15 to 335 MHz in steps of 150 kHz once', () => {
+    const found = pairs.map(([localizerMHz]) => {
+      const channel = navChannel(localizerMHz);
+      return channel?.kind === 'localizer' ? channel.glideSlopeMHz : 0;
+    });
+    const steps = Array.from({ length: 40 }, (_, index) => Math.round((329.15 + index * 0.15) * 100) / 100);
+    expect(found.sort((a, b) => a - b)).toEqual(steps);
+  });
+
+  test('of 200 channels in the band 40 are localizers, all others VOR (split from memory)', () => {
+    const all = Array.from({ length: 200 }, (_, index) => navChannel(108 + index * 0.05)?.kind);
+    expect(all.filter((kind) => kind === 'localizer')).toHaveLength(40);
+    expect(all.filter((kind) => kind === 'vor')).toHaveLength(160);
+  });
+
+  test.each([
+    [108, 'vor'],
+    [108.05, 'vor'],
+    [108.1, 'localizer'],
+    [108.2, 'vor'],
+    [111.95, 'localizer'],
+    [112, 'vor'],
+    [112.1, 'vor'],
+    [117.95, 'vor'],
+    [117.975, undefined],
+    [118, undefined],
+    [107.95, undefined],
+    [108.12, undefined],
+    [NaN, undefined],
+  ])('%f MHz: %s', (frequencyMHz, kind) => {
+    expect(navChannel(frequencyMHz)?.kind).toBe(kind);
   });
 });

@@ -1,10 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { batteryLoad, batteryMinutesAt, continuousLoadIn } from '../../libs/rules/src/calculations/electrical-load.js';
 import {
+  aluminiumInPlaceOf,
+  aluminiumVoltageDrop,
   bundleCurrent,
   conductorTemperature,
+  groundReturnDropV,
   harnessCurrent,
   longestRun,
+  mainWiresDropV,
   protectorFor,
   smallestWire,
   smallestWireForDrop,
@@ -13,6 +17,7 @@ import {
 import { aluminiumTemperature, copperTemperature, protectorTable, wireTable } from '../../libs/rules/src/facts/wire.js';
 import type { LoadCondition } from '../../libs/rules/src/dossier/installation.js';
 import { loadCondition } from '../../libs/rules/src/dossier/installation.js';
+import { lowVoltageLightOf } from '../../libs/rules/src/rules/circuits.js';
 import { circuitOf } from '../../libs/rules/testing/builders.js';
 
 /** Gauge, A at 105, 150 and 200 C, ohm per 1,000 ft, circular mils: AC 43.13-1B table 11-9 (00, 000, 0000 as -1, -2, -3). */
@@ -225,10 +230,87 @@ describe('AC 43.13-1B 11-66d to f and 11-69', () => {
     expect(harnessCurrent(wires, 0.2)).toBe(50.6);
     expect(7 / wires.length).toBe(0.2);
   });
+});
 
-  test('aluminium two numbers larger has about the resistance of copper: 258.1 over 238.1 + T', () => {
-    const { zeroC, at20C } = aluminiumTemperature.value;
-    expect((zeroC + 100) / at20C).toBeCloseTo(1.31, 2);
+describe('AC 43.13-1B 11-66 and table 11-9: aluminium in the place of copper', () => {
+  test.each([
+    [10, 8],
+    [8, 6],
+    [6, 4],
+    [4, 2],
+    [2, 0],
+    [1, -1],
+    [0, -2],
+    [-1, -3],
+    [-2, null],
+    [-3, null],
+  ])('for copper No. %i it is two numbers larger: %s', (copper, aluminium) => {
+    expect(aluminiumInPlaceOf(copper)).toBe(aluminium);
+  });
+
+  test.each([24, 22, 20, 18, 16, 14, 12])('for copper No. %i it is no thinner than No. 8', (copper) => {
+    expect(aluminiumInPlaceOf(copper)).toBe(8);
+    expect(() => aluminiumVoltageDrop({ awg: copper, lengthFt: 10, currentA: 1 })).toThrow(/thinner than No. 8/);
+  });
+
+  // Ohm per 1,000 ft of aluminium at 20 C: table 11-10, from memory.
+  test.each([
+    [8, 1.093],
+    [6, 0.641],
+    [4, 0.427],
+    [2, 0.268],
+    [0, 0.169],
+    [-1, 0.133],
+    [-2, 0.109],
+    [-3, 0.085],
+  ])('aluminium No. %i has about the resistance that the copper gives it, and never more', (awg, ohm) => {
+    const ours = aluminiumVoltageDrop({ awg, lengthFt: 1000, currentA: 1 });
+    expect(ours / ohm).toBeGreaterThanOrEqual(1);
+    expect(ours / ohm).toBeLessThan(1.16);
+    // In the same gauge copper would lose a third less.
+    expect(ours / wireVoltageDrop({ awg, lengthFt: 1000, currentA: 1 })).toBeGreaterThan(1.45);
+  });
+
+  test('No. 1, for which the table holds no copper No. 3, takes No. 4, on the safe side of 0.214', () => {
+    expect(aluminiumVoltageDrop({ awg: 1, lengthFt: 1000, currentA: 1 })).toBe(0.28);
+  });
+
+  test('(4) hot: the run shrinks by 258.1 over 238.1 + T, 1.310 at 100 C, where copper has 1.314', () => {
+    const run = { lengthFt: 1000, currentA: 10 };
+    const cold = aluminiumVoltageDrop({ awg: 6, ...run });
+    const hot = aluminiumVoltageDrop({ awg: 6, ...run, conductorC: 100 });
+    expect(hot / cold).toBeCloseTo(338.1 / 258.1, 4);
+    expect(hot / cold).toBeLessThan(334.5 / 254.5);
+    expect(aluminiumVoltageDrop({ awg: 6, ...run, conductorC: 20 })).toBe(cold);
+  });
+});
+
+describe('AC 43.13-1B 11-66: main wires and ground return', () => {
+  test.each([
+    [14, 0.28],
+    [28, 0.56],
+  ])('at %i V the main power wires lose at most 2 %%: %f V', (regulatedV, dropV) => {
+    expect(mainWiresDropV(regulatedV)).toBe(dropV);
+  });
+
+  test('0.005 ohm back through the structure: 20 A lose 0.1 V, a tenth of what 28 V may', () => {
+    expect(groundReturnDropV(20)).toBe(0.1);
+    expect(groundReturnDropV(0)).toBe(0);
+    expect(() => groundReturnDropV(-1)).toThrow(/currentA/);
+    expect(() => mainWiresDropV(0)).toThrow(/regulatedV/);
+  });
+});
+
+describe('AC 43.13-1B 11-35b: a light for low voltage', () => {
+  test.each([
+    [14, 13],
+    [28, 26],
+  ])('of a %i V system it trips below %i V', (busV, lightV) => {
+    expect(lowVoltageLightOf({ busV })).toBe(lightV);
+  });
+
+  test('a 12 and a 24 V battery belong to these systems; of others the circular names none', () => {
+    expect([12, 24, 48, null].map((busV) => lowVoltageLightOf({ busV }))).toEqual([13, 26, null, null]);
   });
 });
 

@@ -15,6 +15,8 @@ export { factWords, partsOf } from './words/fact-words.js';
 export { messageOf } from './assess/message.js';
 export type { MessageWords } from './assess/message.js';
 export { installedNames } from './words/names.js';
+export { notesOn } from './assess/step-notes.js';
+export type { StepNote } from './assess/step-notes.js';
 export type { Names } from './words/names.js';
 export { timeline } from './horizon/timeline.js';
 export type { Stretch } from './horizon/timeline.js';
@@ -116,6 +118,7 @@ export {
 } from './time/zones.js';
 export type { SourceRef, SourceStatus } from './facts/source.js';
 export type { JudgedPoint, JudgedReadings, Limit } from './calculations/judged.js';
+export { judgeAdsBReport, leastAdsBCodes } from './calculations/ads-b.js';
 export { judgeAltimeterTest } from './calculations/altimeter-test.js';
 export { judgeBonding } from './calculations/bonding.js';
 export { judgeCompass } from './calculations/compass.js';
@@ -127,16 +130,21 @@ export { judgeTransponderTest } from './calculations/transponder-test.js';
 export { judgeVorCheck } from './calculations/vor-check.js';
 export { nextHundredHour } from './calculations/hundred-hour.js';
 export {
+  aluminiumInPlaceOf,
+  aluminiumVoltageDrop,
   bundleCurrent,
+  groundReturnDropV,
   longestRun,
+  mainWiresDropV,
   protectorFor,
   smallestWire,
   smallestWireForDrop,
   wireVoltageDrop,
 } from './calculations/wire.js';
+export { arinc429LabelBits, arinc429WordOf } from './calculations/arinc-429.js';
 export { emptyWeightAfter, loadedCentre } from './calculations/mass.js';
 export { antennaDragLb } from './calculations/antenna.js';
 export { viewAngle } from './calculations/view.js';
-export { vhfChannel, vhfHarmonic } from './calculations/vhf.js';
+export { navChannel, vhfChannel, vhfHarmonic } from './calculations/vhf.js';
 export { CalculationError } from './calculations/errors.js';
 export { TimeError } from './time/errors.js';

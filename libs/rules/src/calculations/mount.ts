@@ -5,6 +5,7 @@ import {
   forwardWhereNobodyIsStruck,
   limitManoeuvre,
   rotorcraftMassItems,
+  transportTestFactors,
 } from '../facts/load-factors.js';
 import { numberWithin, positive } from './errors.js';
 import { roundTo } from './rounding.js';
@@ -42,16 +43,26 @@ export function rotorcraftMountFactors(since27_25: boolean): MountFactors {
   return rotorcraftMassItems.value[since27_25 ? 'since' : 'before'];
 }
 
+/** The same for the transport category; null where only the maker of the aircraft can say. */
+export function transportMountFactors(couldStrike: boolean): Readonly<Record<keyof MountFactors, number | null>> {
+  const { forward, up, side } = transportTestFactors.value;
+  return { forward: couldStrike ? forward : forwardWhereNobodyIsStruck.value, up, side, down: null };
+}
+
 /** Pounds in each direction for a unit of this mass, to 0.1 lb. Throws `CalculationError` for an impossible mass. */
 export function mountLoadsLb(massLb: number, factors: MountFactors): MountFactors {
-  const mass = positive('massLb', massLb, 10_000);
-  const loadOf = (factor: number) => roundTo(mass * factor, 1);
+  const loadOf = (factor: number) => mountLoadLb(massLb, factor);
   return {
     forward: loadOf(factors.forward),
     up: loadOf(factors.up),
     side: loadOf(factors.side),
     down: loadOf(factors.down),
   };
+}
+
+/** Pounds for a unit of this mass at one factor, to 0.1 lb. Throws `CalculationError` for an impossible mass. */
+export function mountLoadLb(massLb: number, factor: number): number {
+  return roundTo(positive('massLb', massLb, 10_000) * factor, 1);
 }
 
 /** Limit manoeuvring factor of 23.337(a) by category and maximum weight, to 0.01. Throws `CalculationError` for an impossible weight. */

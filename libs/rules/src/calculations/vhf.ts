@@ -1,4 +1,4 @@
-import { channelNames, l1MHz, vhfBandMHz } from '../facts/vhf.js';
+import { channelNames, glideSlopes, l1MHz, navBandMHz, vhfBandMHz } from '../facts/vhf.js';
 import { positive } from './errors.js';
 import { roundTo } from './rounding.js';
 
@@ -27,4 +27,19 @@ export function vhfChannel(name: string): { spacingKHz: 25 | 8.33; carrierMHz: n
   if (!channel) return null;
   const carrierMHz = roundTo((kHz - (kHz % 100)) / 1000 + channel.carrierTwelfths / 120, 4);
   return { spacingKHz: channel.spacingKHz, carrierMHz };
+}
+
+/**
+ * What a frequency of the navigation band is for: a localizer, with the glide slope that belongs to it in MHz to 0.01, or a VOR. Null: no
+ * channel. Channels lie 50 kHz apart; localizers have the odd tenths below 112 and the steps above them.
+ */
+export function navChannel(
+  frequencyMHz: number,
+): { readonly kind: 'localizer'; readonly glideSlopeMHz: number } | { readonly kind: 'vor' } | null {
+  const { from, to } = navBandMHz.value;
+  const kHz = roundTo(frequencyMHz * 1000, 3);
+  if (!(kHz >= from * 1000 && kHz <= to * 1000) || kHz % 50 !== 0) return null;
+  const pair = glideSlopes.value.find(([localizerMHz]) => Math.round(localizerMHz * 10) === Math.floor(kHz / 100));
+  if (!pair) return { kind: 'vor' };
+  return { kind: 'localizer', glideSlopeMHz: roundTo(pair[1] - (kHz % 100 === 50 ? 0.15 : 0), 2) };
 }

@@ -1,5 +1,13 @@
 import type { Awg, WireRow } from '../facts/wire.js';
-import { copperTemperature, protectorTable, wireTable } from '../facts/wire.js';
+import {
+  aluminiumInPlace,
+  aluminiumTemperature,
+  copperTemperature,
+  groundReturnOhm,
+  mainWiresShare,
+  protectorTable,
+  wireTable,
+} from '../facts/wire.js';
 import { CalculationError, numberWithin, positive } from './errors.js';
 import { floorTo, roundTo } from './rounding.js';
 
@@ -86,6 +94,49 @@ export function conductorTemperature(input: {
   return roundTo(ambient + (rating - ambient) * Math.sqrt(share), 1);
 }
 
+/**
+ * Gauge of an aluminium wire in the place of a copper one: two numbers larger, and no thinner than No. 8. Null where the table has
+ * none that thick. Errors as for `wireVoltageDrop`.
+ */
+export function aluminiumInPlaceOf(copperAwg: Awg): Awg | null {
+  const { largerBy, thinnest } = aluminiumInPlace.value;
+  const awg = Math.min(rowOf(copperAwg).awg - largerBy, thinnest);
+  return wireTable.value.some((row) => row.awg === awg) ? awg : null;
+}
+
+/**
+ * Voltage lost along an aluminium wire, to 0.0001 V, on the safe side: the resistance of the copper wire that it may stand in for, grown
+ * with temperature as aluminium's does (11-66c(4)). Throws `CalculationError` for a gauge thinner than No. 8 or outside the table.
+ */
+export function aluminiumVoltageDrop({ awg, ...run }: WireRun & { readonly awg: Awg }): number {
+  const { largerBy, thinnest } = aluminiumInPlace.value;
+  if (rowOf(awg).awg > thinnest) {
+    throw new CalculationError(
+      'awg',
+      `Aluminium wire thinner than No. ${thinnest} is not recommended. Use a thicker one.`,
+    );
+  }
+  // The table has no No. 3: aluminium No. 1 takes the next thinner copper wire that it has, which loses more.
+  const thinner = wireTable.value.map((row) => row.awg).filter((each) => each >= awg + largerBy);
+  return dropOf(rowOf(Math.min(...thinner)), checked(run), aluminiumTemperature.value);
+}
+
+/**
+ * Volts that the main power wires may lose between the source and the bus, to 0.01 V: 2 % of the regulated voltage (11-66).
+ * Throws `CalculationError` for a voltage that is not above 0.
+ */
+export function mainWiresDropV(regulatedV: number): number {
+  return roundTo(positive('regulatedV', regulatedV, 1000) * mainWiresShare.value, 2);
+}
+
+/**
+ * Volts lost on the way back through the structure, to 0.001 V, where its resistance is the satisfactory 0.005 ohm (11-66). Well bonded it
+ * counts as nothing. Throws `CalculationError` for an impossible current.
+ */
+export function groundReturnDropV(currentA: number): number {
+  return roundTo(numberWithin('currentA', currentA, 0, mostA) * groundReturnOhm.value, 3);
+}
+
 /** Largest breaker and fuse of table 11-3 for a copper wire; null where the chart lists none. */
 export function protectorFor(awg: Awg): { breakerA: number | null; fuseA: number | null } {
   rowOf(awg);
@@ -151,13 +202,16 @@ function checked({ lengthFt, currentA, conductorC = 20 }: WireRun): Required<Wir
   };
 }
 
-function voltsPerFoot(row: WireRow, { currentA, conductorC }: Required<WireRun>): number {
-  const { zeroC, at20C } = copperTemperature.value;
+function voltsPerFoot(
+  row: WireRow,
+  { currentA, conductorC }: Required<WireRun>,
+  { zeroC, at20C } = copperTemperature.value,
+): number {
   return ((row.ohmPer1000Ft / 1000) * currentA * (zeroC + conductorC)) / at20C;
 }
 
-function dropOf(row: WireRow, run: Required<WireRun>): number {
-  return roundTo(voltsPerFoot(row, run) * run.lengthFt, 4);
+function dropOf(row: WireRow, run: Required<WireRun>, temperature = copperTemperature.value): number {
+  return roundTo(voltsPerFoot(row, run, temperature) * run.lengthFt, 4);
 }
 
 function rowOf(awg: Awg): WireRow {

@@ -96,3 +96,9 @@ export const hysteresisPointWithinFt: Sourced<number> = {
   value: 1000,
   source: { ...appendixE('(b)(1)(ii)'), status: 'reading' },
 };
+
+/** Feet off the known elevation of the field, on the local setting, from which on the accuracy of an altimeter is in doubt. */
+export const fieldElevationFt: Sourced<number> = {
+  value: 75,
+  source: { document: 'AIM', paragraph: '7-2-3', edition: 'effective 2026-07-09', status: 'verified' },
+};

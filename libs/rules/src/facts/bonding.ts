@@ -20,3 +20,12 @@ export const bondLimits: Readonly<Record<'equipment-frame' | 'jumper-connection'
       source: practice('11-187c, as a training page gives it', 'secondary'),
     },
   };
+
+/** Isolated conducting parts are bonded against static if they have more than this area and are longer than this. */
+export const staticBondAbove: Sourced<{ readonly areaSqIn: number; readonly lengthIn: number }> = {
+  value: { areaSqIn: 3, lengthIn: 3 },
+  source: practice('11-187c', 'verified'),
+};
+
+/** Hours within which a place that was bared for a bond gets its finish back. */
+export const refinishWithinHours: Sourced<number> = { value: 24, source: practice('11-189a', 'verified') };

@@ -10,3 +10,24 @@ export const arinc429Receivers: Sourced<number> = {
     status: 'secondary',
   },
 };
+
+/** The two speeds of the bus, in bits a second. All speeds between the ends of one are that speed: each receiver takes any of them. */
+export const arinc429Speeds: Sourced<
+  Readonly<Record<'low' | 'high', { readonly least: number; readonly most: number }>>
+> = {
+  value: { low: { least: 12_000, most: 14_500 }, high: { least: 99_000, most: 101_000 } },
+  source: { document: 'ARINC 429', paragraph: 'part 1, bit rates', edition: 'all', status: 'from-memory' },
+};
+
+/** Bits of a word, the first sent as bit 1: label, source or destination, data, sign and status; bit 32 makes the number of ones odd. */
+export const arinc429Word: Sourced<
+  Readonly<Record<'sdi' | 'data' | 'ssm', { readonly fromBit: number; readonly bits: number }>>
+> = {
+  value: { sdi: { fromBit: 9, bits: 2 }, data: { fromBit: 11, bits: 19 }, ssm: { fromBit: 30, bits: 2 } },
+  source: {
+    document: 'ARINC 429',
+    paragraph: 'word format, as two open-source libraries document it',
+    edition: 'arinc_429 0.1.3',
+    status: 'secondary',
+  },
+};

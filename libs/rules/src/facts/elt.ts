@@ -13,3 +13,8 @@ export const eltRemovedDays: Sourced<number> = { value: 90, source: eltRule('(f)
 export const eltTrainingNm: Sourced<number> = { value: 50, source: eltRule('(f)(3)') };
 /** Last day on which a TSO-C91 unit could be newly installed. */
 export const eltC91LastInstallation: Sourced<string> = { value: '1995-06-21', source: eltRule('(a)') };
+/** Testing an analogue transmitter (121.5 and 243 MHz) on the air: within so many minutes after a full hour, and so many sweeps at most. */
+export const eltAirTest: Sourced<{ readonly firstMinutes: number; readonly sweepsMost: number }> = {
+  value: { firstMinutes: 5, sweepsMost: 3 },
+  source: { document: 'AIM', paragraph: '6-2-4', edition: 'effective 2026-07-09', status: 'verified' },
+};

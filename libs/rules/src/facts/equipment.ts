@@ -63,6 +63,9 @@ export const nightItems: readonly EquipmentNeed[] = [
   need('spare-fuses', '(c)(6)', ['protected-by-fuses']),
 ];
 
+/** Spare fuses by night where no whole set is carried: so many of each kind. */
+export const nightSparesOfEach: Sourced<number> = { value: 3, source: equipmentRule('(c)(6)') };
+
 /** 91.205(d): under instrument rules, on top of the day's, and of the night's when dark. (d)(2) is judged by capability. */
 export const instrumentItems: readonly EquipmentNeed[] = [
   need('rate-of-turn', '(d)(3)', ['no-third-attitude-system']),

@@ -1,6 +1,6 @@
 import { oldPart23 } from './old-part-23.js';
 import { rotorcraftMassItemsSince } from './part-27.js';
-import type { Sourced } from './source.js';
+import type { Sourced, SourceRef } from './source.js';
 
 /** Limit manoeuvring factor; the normal category's is 2.1 + 24,000 / (W + 10,000), W in pounds, and need not exceed the figure here. */
 export const limitManoeuvre: Sourced<{
@@ -66,6 +66,17 @@ export const equipmentTestFactors: Sourced<
   },
 };
 
+/** The same for the transport category. Upward it is the least, and there as downward the maker of the aircraft is to be asked. */
+export const transportTestFactors: Sourced<{
+  readonly side: number;
+  readonly up: number;
+  readonly forward: number;
+  readonly askMaker: readonly ('up' | 'down')[];
+}> = {
+  value: { side: 1.5, up: 2, forward: 9, askMaker: ['up', 'down'] },
+  source: equipmentTestFactors.source,
+};
+
 /** Enough forward where the unit, torn loose, could strike no occupant: mounted outside, ahead of them or to one side. */
 export const forwardWhereNobodyIsStruck: Sourced<number> = {
   value: 2,
@@ -75,4 +86,12 @@ export const forwardWhereNobodyIsStruck: Sourced<number> = {
     edition: '1977',
     status: 'secondary',
   },
+};
+
+/** What is added to a support is checked together with what the support bears already. */
+export const sumOnOneSupport: SourceRef = {
+  document: 'AC 43.13-2A',
+  paragraph: 'chapter 1, static loads',
+  edition: '1977',
+  status: 'secondary',
 };

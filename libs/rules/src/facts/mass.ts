@@ -36,3 +36,9 @@ export const adverseLoading: Readonly<Record<'forward' | 'aft', SourceRef>> = {
   forward: { ...paragraph102c, paragraph: 'figure 10-10' },
   aft: { ...paragraph102c, paragraph: 'figure 10-11' },
 };
+
+/** Whether the oil belongs to the empty weight, by certification basis. */
+export const oilInEmptyWeight: Sourced<Readonly<Record<'car-3' | 'part-23', boolean>>> = {
+  value: { 'car-3': false, 'part-23': true },
+  source: { ...paragraph102c, paragraph: '10-15' },
+};

@@ -37,3 +37,15 @@ export const batteryByAltitudeSince: Sourced<number> = {
 /** Since the part began. */
 export const partItself = since(0, 'part 23', 'the part');
 export const ownProtectorSince = since(0, '23.1357', '(b)');
+/** Of fuses that can be replaced in flight: the share of each rating to be carried as spares, and no less than so many. */
+export const spareFuseShare: Sourced<{ readonly share: number; readonly least: number }> = {
+  value: { share: 0.5, least: 1 },
+  source: oldPart23('23.1357', '(e)'),
+};
+/** Minutes of safe flight under visual rules with the normal electrical power gone. */
+export const visualAfterPowerLoss: Sourced<number> = { value: 5, source: oldPart23('23.1351', '(g)') };
+/** Where the instruments of the basic T stand about the one of attitude, at the top and in the middle. */
+export const basicT: Sourced<Readonly<Record<'airspeed' | 'altitude' | 'direction', 'left' | 'right' | 'below'>>> = {
+  value: { airspeed: 'left', altitude: 'right', direction: 'below' },
+  source: oldPart23('23.1321', '(d)'),
+};

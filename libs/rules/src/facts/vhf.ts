@@ -65,3 +65,36 @@ export const interferenceTestMHz: Sourced<readonly number[]> = {
     status: 'from-memory',
   },
 };
+
+/** Navigation by VOR and localizer, MHz, in steps of 50 kHz. */
+export const navBandMHz: Sourced<{ readonly from: number; readonly to: number }> = {
+  value: { from: 108, to: 117.95 },
+  source: { document: 'ICAO Annex 10 volume I', paragraph: '3.1.6.1, 3.3.2.1', edition: 'all', status: 'from-memory' },
+};
+
+/** Glide slope for each localizer on an odd tenth, MHz; the localizer 50 kHz above it has the glide slope 150 kHz below. */
+export const glideSlopes: Sourced<readonly (readonly [localizerMHz: number, glideSlopeMHz: number])[]> = {
+  source: { document: 'AIM', paragraph: '1-1-9 h, TBL 1-1-4', edition: '20 Apr 2023', status: 'verified' },
+  value: [
+    [108.1, 334.7],
+    [108.3, 334.1],
+    [108.5, 329.9],
+    [108.7, 330.5],
+    [108.9, 329.3],
+    [109.1, 331.4],
+    [109.3, 332],
+    [109.5, 332.6],
+    [109.7, 333.2],
+    [109.9, 333.8],
+    [110.1, 334.4],
+    [110.3, 335],
+    [110.5, 329.6],
+    [110.7, 330.2],
+    [110.9, 330.8],
+    [111.1, 331.7],
+    [111.3, 332.3],
+    [111.5, 332.9],
+    [111.7, 333.5],
+    [111.9, 331.1],
+  ],
+};

@@ -24,3 +24,14 @@ export const maximumView: Sourced<ViewZone> = {
   value: { horizontalDeg: 35, upDeg: 40, downDeg: 20 },
   source: displays('15.3'),
 };
+
+/** Nominal holes of round instruments, inches. Working cut-outs are a little wider: the maker's drawing says how much. */
+export const instrumentHolesIn: Sourced<{ readonly large: number; readonly small: number }> = {
+  value: { large: 3.125, small: 2.25 },
+  source: {
+    document: 'MS33638',
+    paragraph: 'case sizes, as the trade names them',
+    edition: 'all',
+    status: 'from-memory',
+  },
+};

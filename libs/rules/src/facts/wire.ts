@@ -86,6 +86,30 @@ export const aluminiumTemperature: Sourced<{ readonly zeroC: number; readonly at
   source: practice('11-66c(4)'),
 };
 
+/** Aluminium in the place of copper: so many gauge numbers larger for about the same resistance, and none thinner than this gauge. */
+export const aluminiumInPlace: Sourced<{ readonly largerBy: number; readonly thinnest: Awg }> = {
+  value: { largerBy: 2, thinnest: 8 },
+  source: practice('11-66 and the notes of table 11-9'),
+};
+
+/** Share of the regulated voltage that the main power wires may lose between source and bus, at rated current or at the battery's five-minute rate. */
+export const mainWiresShare: Sourced<number> = {
+  value: 0.02,
+  source: practice('11-66, as a handbook for mechanics repeats it', 'secondary'),
+};
+
+/** Resistance from the ground point of generator or battery to the ground of the equipment that is satisfactory. */
+export const groundReturnOhm: Sourced<number> = {
+  value: 0.005,
+  source: practice('11-66, as a handbook for mechanics repeats it', 'secondary'),
+};
+
+/** Volts below which a light for low voltage trips, by nominal voltage of the system. The light is a choice, no duty. */
+export const lowVoltageLightV: Sourced<Readonly<Record<14 | 28, number>>> = {
+  value: { 14: 13, 28: 26 },
+  source: practice('11-35b'),
+};
+
 /** Share of generator output that the continuous load may take without placard or monitoring. A rule of thumb, no analysis. */
 export const continuousLoadShare: Sourced<number> = { value: 0.8, source: practice('11-35a') };
 

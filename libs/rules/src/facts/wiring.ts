@@ -38,3 +38,9 @@ export const switchDerating: Sourced<
     28: { lamp: 8, inductive: 4, resistive: 2, motor: 3 },
   },
 };
+
+/** Inches between supports of a wire at most, where no duct or conduit carries it; and beyond which the bundle between them is tied. */
+export const supportsIn: Sourced<{ readonly apartMost: number; readonly tiedAbove: number }> = {
+  value: { apartMost: 24, tiedAbove: 12 },
+  source: { document: 'AC 43.13-1B', paragraph: '11-96a, 11-158', edition: 'change 1', status: 'verified' },
+};

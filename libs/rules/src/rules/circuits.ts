@@ -1,7 +1,7 @@
 import { roundTo } from '../calculations/rounding.js';
 import type { Circuit, Electrical } from '../dossier/installation.js';
-import { continuousLoadShare, wireTable } from '../facts/wire.js';
-import type { WireRow } from '../facts/wire.js';
+import { continuousLoadShare, lowVoltageLightV, wireTable } from '../facts/wire.js';
+import type { Awg, WireRow } from '../facts/wire.js';
 import type { Effect } from '../verdict/result.js';
 import { advice } from './effects.js';
 
@@ -27,6 +27,24 @@ export function rowOf({ wireAwg }: Circuit): WireRow | null {
 /** Null: not recorded, or a length that no aircraft has. */
 export function lengthOf({ wireLengthFt }: Circuit): number | null {
   return wireLengthFt !== null && wireLengthFt <= mostFt ? wireLengthFt : null;
+}
+
+/** 12 and 24 V batteries belong to the systems called 14 and 28 V; any other voltage is its own. Null: not recorded. */
+export function nominalV({ busV }: Pick<Electrical, 'busV'>): number | null {
+  if (busV === null) return null;
+  if (busV >= 12 && busV <= 15) return 14;
+  return busV >= 24 && busV <= 29 ? 28 : busV;
+}
+
+/** Volts below which a light for low voltage would trip. Null: of a system like this the circular names none. */
+export function lowVoltageLightOf(electrical: Pick<Electrical, 'busV'>): number | null {
+  const nominal = nominalV(electrical);
+  return nominal === 14 || nominal === 28 ? lowVoltageLightV.value[nominal] : null;
+}
+
+/** A gauge as the trade writes it: 8, 0, 00, 000. */
+export function gaugeName(awg: Awg): string {
+  return awg < 0 ? '0'.repeat(1 - awg) : String(awg);
 }
 
 /** The most that the continuous load may be: all of the output where a placard or monitoring watches it, else a share. Null: output not recorded. */

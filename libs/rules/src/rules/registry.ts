@@ -39,10 +39,12 @@ import { highAltitudeEquipment } from './equipment/high-altitude-equipment.js';
 import { instrumentEquipment } from './equipment/instrument-equipment.js';
 import { nightEquipment } from './equipment/night-equipment.js';
 import { radioAndNavigation } from './equipment/radio-and-navigation.js';
+import { spareFuses } from './equipment/spare-fuses.js';
 import { transmitterFed } from './equipment/transmitter-fed.js';
 import { transponderFitted } from './equipment/transponder-fitted.js';
 import { annunciatorColours } from './indication/annunciator-colours.js';
 import { approachAnnunciation } from './indication/approach-annunciation.js';
+import { basicT } from './indication/basic-t.js';
 import { flightManualSupplement } from './indication/flight-manual-supplement.js';
 import { gnssAlternateMeans } from './indication/gnss-alternate-means.js';
 import { gnssClass } from './indication/gnss-class.js';
@@ -140,11 +142,13 @@ export const rules: readonly Rule[] = [
   highAltitudeEquipment,
   instrumentEquipment,
   nightEquipment,
+  spareFuses,
   radioAndNavigation,
   transmitterFed,
   transponderFitted,
   annunciatorColours,
   approachAnnunciation,
+  basicT,
   flightManualSupplement,
   gnssAlternateMeans,
   gnssClass,

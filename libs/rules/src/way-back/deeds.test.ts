@@ -287,6 +287,21 @@ describe('what can be fitted', () => {
     ]);
   });
 
+  it('reckons an altimeter, an encoder and an audio panel each by its own hours, a display with the altimeter in it by none of them', () => {
+    const of = (id: string, functions: EquipmentType['functions']) => {
+      const old = unitOf({ id: 'old', functions });
+      const dossier = trainer({ configuration: { units: [...units, old] } });
+      return ids(replacements(old, situation(dossier, withTypes(typeOf({ id, functions }))))).filter((each) =>
+        each.includes(` ${id} `),
+      );
+    };
+    expect(of('x1', ['altimeter'])).toEqual(['replace-altimeter x1 old']);
+    expect(of('x2', ['altitude-reporting'])).toEqual(['replace-encoder x2 old']);
+    expect(of('x3', ['audio'])).toEqual(['fit-audio x3 old']);
+    expect(of('x4', ['altimeter', 'attitude'])).toEqual(['fit-other x4 old']);
+    expect(of('x5', ['dme'])).toEqual(['fit-other x5 old']);
+  });
+
   it('a transponder with ADS-B Out takes the place of the one without', () => {
     const modeC = typeOf({ id: 'mc1', functions: ['transponder'] });
     const old = trainer({

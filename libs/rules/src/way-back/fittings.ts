@@ -168,5 +168,10 @@ function jobOf(type: EquipmentType, replaces: boolean): Job {
   if (has('transponder')) return replaces ? 'replace-transponder' : 'fit-transponder';
   if (has('elt')) return 'fit-elt';
   if (has('com')) return 'fit-com';
-  return has('lateral-deviation') ? 'fit-indicator' : 'fit-other';
+  if (has('lateral-deviation')) return 'fit-indicator';
+  if (has('audio')) return 'fit-audio';
+  // A display that shows the attitude too is a new panel, not an altimeter in the place of another.
+  if (!replaces || has('attitude')) return 'fit-other';
+  if (has('altimeter')) return 'replace-altimeter';
+  return has('altitude-reporting') ? 'replace-encoder' : 'fit-other';
 }

@@ -32,6 +32,9 @@ export type Job =
   | 'fit-elt'
   | 'fit-com'
   | 'fit-indicator'
+  | 'fit-audio'
+  | 'replace-altimeter'
+  | 'replace-encoder'
   | 'fit-other';
 
 /** Person-hours of one job, and what is known of parts; null: the shop has entered none. */
@@ -120,6 +123,9 @@ export const defaultLabour: LabourTable = {
     'fit-elt': practice(4, 8, 14),
     'fit-com': practice(5, 12, 18),
     'fit-indicator': practice(2, 4, 8),
+    'fit-audio': practice(8, 16, 30),
+    'replace-altimeter': practice(1.5, 2.5, 4),
+    'replace-encoder': practice(1.5, 2.5, 4),
     'fit-other': memory(5, 12, 30),
   },
 };

@@ -1,11 +1,11 @@
 import { roundTo } from '../../calculations/rounding.js';
-import { continuousLoadShare } from '../../facts/wire.js';
+import { continuousLoadShare, lowVoltageLightV } from '../../facts/wire.js';
 import type { Electrical } from '../../dossier/installation.js';
 import type { Facts } from '../../graph/facts.js';
 import type { UnitFacts } from '../../graph/units.js';
 import { allOf, fact, met, notMet, unknown } from '../../verdict/build.js';
 import type { Clause, Leaf } from '../../verdict/clause.js';
-import { loadLimitOf, missingOf } from '../circuits.js';
+import { loadLimitOf, lowVoltageLightOf, missingOf, nominalV } from '../circuits.js';
 import { advice } from '../effects.js';
 import { findOut } from '../remedies.js';
 import { defineRule } from '../rule.js';
@@ -17,10 +17,12 @@ export const continuousLoad = defineRule(
     topic: 'electrical',
     asks: 'The continuous load stays within 80 % of what the generator or alternator gives, where no placard and no monitoring watch it.',
     binds: 'Aircraft whose electrical system is recorded.',
-    sources: [continuousLoadShare.source],
+    sources: [continuousLoadShare.source, lowVoltageLightV.source],
     messages: {
       within: 'Known loads add up to {loadA} A of {alternatorA} A.',
       over: 'Known loads add up to {loadA} A, more than {limitA} A of {alternatorA} A.',
+      unwatched:
+        'Known loads add up to {loadA} A, more than {limitA} A of {alternatorA} A, and nothing watches them. A placard would, or monitoring such as a light that trips below {lightV} V.',
       unclear:
         'Known loads add up to {loadA} A; whether the total stays within {limitA} A of {alternatorA} A cannot be told.',
     },
@@ -33,8 +35,18 @@ export const continuousLoad = defineRule(
       {
         subject: 'aircraft',
         clause: judge(facts, electrical),
-        messages: { met: 'within', 'not-met': 'over', 'cannot-tell': 'unclear', 'not-applicable': 'within' },
-        data: { loadA: known(facts, electrical), alternatorA: electrical.alternatorA, limitA: loadLimitOf(electrical) },
+        messages: {
+          met: 'within',
+          'not-met': couldBeWatched(facts, electrical) ? 'unwatched' : 'over',
+          'cannot-tell': 'unclear',
+          'not-applicable': 'within',
+        },
+        data: {
+          loadA: known(facts, electrical),
+          alternatorA: electrical.alternatorA,
+          limitA: loadLimitOf(electrical),
+          lightV: lowVoltageLightOf(electrical),
+        },
         effects: advice,
         remedies: [findOut('electrical.set', 'aircraft', ...unknownLoads(facts, electrical))],
       },
@@ -76,16 +88,22 @@ function aboveShare({ loadWatch }: Electrical, extra: Parameters<typeof notMet>[
     : notMet('within-80-percent', extra);
 }
 
+/** Within the output, so that watching the load would be enough, in a system whose light has a voltage. */
+function couldBeWatched(facts: Facts, electrical: Electrical): boolean {
+  const { alternatorA } = electrical;
+  return alternatorA !== null && known(facts, electrical) <= alternatorA && lowVoltageLightOf(electrical) !== null;
+}
+
 /** Active units; a unit switched off for good draws nothing. */
 function drawing(facts: Facts): readonly UnitFacts[] {
   return [...facts.units.values()].filter(({ active, functions }) => active && !functions.has('portable-display'));
 }
 
 function draw({ type }: UnitFacts, busV: number | null): number | null {
-  if (busV === null || !type?.drawA) return null;
-  // Nominal 12 and 24 V batteries are charged at 14 and 28 V, for which draws are stated.
-  if (busV >= 12 && busV <= 15) return type.drawA.at14V;
-  return busV >= 24 && busV <= 29 ? type.drawA.at28V : null;
+  if (!type?.drawA) return null;
+  const nominal = nominalV({ busV });
+  if (nominal === 14) return type.drawA.at14V;
+  return nominal === 28 ? type.drawA.at28V : null;
 }
 
 /** Units by their manuals, and circuits that feed something else by their recorded load. */

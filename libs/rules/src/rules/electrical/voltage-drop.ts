@@ -1,9 +1,10 @@
-import { wireVoltageDrop } from '../../calculations/wire.js';
-import { copperTemperature, dropTable } from '../../facts/wire.js';
+import { aluminiumInPlaceOf, smallestWireForDrop, wireVoltageDrop } from '../../calculations/wire.js';
+import { aluminiumInPlace, copperTemperature, dropTable } from '../../facts/wire.js';
+import type { Awg } from '../../facts/wire.js';
 import type { Circuit, Electrical } from '../../dossier/installation.js';
 import { met, notMet, unknown } from '../../verdict/build.js';
 import type { Clause } from '../../verdict/clause.js';
-import { effectsOf, lengthOf, missingOf, rowOf } from '../circuits.js';
+import { effectsOf, gaugeName, lengthOf, missingOf, nominalV, rowOf } from '../circuits.js';
 import { ac } from '../cite.js';
 import { findOut } from '../remedies.js';
 import { defineRule } from '../rule.js';
@@ -21,10 +22,15 @@ export const voltageDrop = defineRule(
     topic: 'electrical',
     asks: 'The drop from the bus to the ground of the equipment stays within the table, more of it for intermittent loads.',
     binds: 'Every recorded circuit with copper wire; advice where nobody looked at its load.',
-    sources: [table, ...dropTable.slice(0, 1).map(({ intermittent }) => intermittent.source), copperTemperature.source],
+    sources: [
+      table,
+      ...dropTable.slice(0, 1).map(({ intermittent }) => intermittent.source),
+      copperTemperature.source,
+      aluminiumInPlace.source,
+    ],
     messages: {
       within: '{circuit} loses {dropV} V at 20 C, of {mostV} V, and keeps the limit when hot.',
-      over: '{circuit} loses {dropV} V, more than the {mostV} V that it may.',
+      over: '{circuit} loses {dropV} V, more than the {mostV} V that it may; by the drop alone it takes {copper}, or {aluminium}.',
       unclear: 'Whether {circuit} keeps its voltage drop cannot be told ({dropV} V at 20 C, of {mostV} V).',
     },
     establishes: [],
@@ -40,6 +46,7 @@ export const voltageDrop = defineRule(
         circuit: circuit.name,
         dropV: dropAt(circuit, 20),
         mostV: limitsOf(circuit, electrical)?.least ?? null,
+        ...thickEnough(circuit, electrical),
       },
       effects: effectsOf(circuit),
       remedies: [findOut('electrical.set', circuit.id, ...missing(circuit, electrical))],
@@ -65,7 +72,7 @@ function judge(circuit: Circuit, electrical: Electrical): Clause {
 
 /** A load that may be either keeps the tighter limit, and breaks only the wider one. */
 function limitsOf({ intermittent }: Circuit, electrical: Electrical) {
-  const row = dropTable.find(({ systemV }) => systemV === nominal(electrical.busV));
+  const row = dropTable.find(({ systemV }) => systemV === nominalV(electrical));
   if (!row) return null;
   const continuous = { least: row.continuous.value, source: row.continuous.source };
   if (intermittent === false) return { ...continuous, most: row.continuous.value };
@@ -74,11 +81,23 @@ function limitsOf({ intermittent }: Circuit, electrical: Electrical) {
     : { ...continuous, most: row.intermittent.value };
 }
 
-/** 12 and 24 V batteries belong to the systems called 14 and 28 V. */
-function nominal(busV: number | null): number | null {
-  if (busV === null) return null;
-  if (busV >= 12 && busV <= 15) return 14;
-  return busV >= 24 && busV <= 29 ? 28 : busV;
+/** Wires that keep the drop as hot as they may run, of copper and of aluminium; null where the wire that is there does not break it. */
+function thickEnough(circuit: Circuit, electrical: Electrical): Record<'copper' | 'aluminium', string | null> {
+  const limits = limitsOf(circuit, electrical);
+  const lengthFt = lengthOf(circuit);
+  const cold = dropAt(circuit, 20);
+  if (limits === null || lengthFt === null || circuit.loadA === null || cold === null || cold <= limits.most)
+    return { copper: null, aluminium: null };
+  const conductorC = ratingC[circuit.wireRating ?? 'c200'];
+  const awg = smallestWireForDrop({ dropV: limits.least, lengthFt, currentA: circuit.loadA, conductorC });
+  return {
+    copper: wireName('copper', awg),
+    aluminium: wireName('aluminium', awg === null ? null : aluminiumInPlaceOf(awg)),
+  };
+}
+
+function wireName(metal: 'copper' | 'aluminium', awg: Awg | null): string {
+  return awg === null ? `${metal} thicker than the table has` : `${metal} No. ${gaugeName(awg)}`;
 }
 
 function dropAt(circuit: Circuit, conductorC: number): number | null {

@@ -31,14 +31,24 @@ const case_ = (
         : [],
     },
   }),
-  types: [typeOf({ id: 't', functions, authorisations: tsos.map((tso) => ({ tso, class: null })) })],
+  // As the label reads: 'C166b B1S', or without a class.
+  types: [
+    typeOf({
+      id: 't',
+      functions,
+      authorisations: tsos.map((label) => {
+        const [tso = '', ...mark] = label.split(' ');
+        return { tso, class: mark.join(' ') || null };
+      }),
+    }),
+  ],
   at,
   subject: 'out1',
   flight: below,
 });
-const es = (tso: string, part: Partial<InstalledUnit> = {}) =>
-  case_(['C112e', tso], ['transponder', 'ads-b-out-1090'], part);
-const uat = (tso: string) => case_([tso], ['ads-b-out-uat']);
+const es = (tso: string, part: Partial<InstalledUnit> = {}, mark = 'B1S') =>
+  case_(['C112e', `${tso} ${mark}`.trim()], ['transponder', 'ads-b-out-1090'], part);
+const uat = (tso: string, mark = 'B1S') => case_([`${tso} ${mark}`.trim()], ['ads-b-out-uat']);
 const none = (complete: boolean) => ({
   dossier: dossierOf({
     status: {
@@ -78,7 +88,7 @@ testRule(adsBOutFitted, [
   },
   {
     name: 'both frequencies in class A',
-    ...case_(['C166b', 'C154c'], ['ads-b-out-1090', 'ads-b-out-uat']),
+    ...case_(['C166b A1', 'C154c A1H'], ['ads-b-out-1090', 'ads-b-out-uat']),
     flight: { airspace: ['class-a'], topFt: 25_000 },
     expect: 'met',
   },
@@ -105,6 +115,22 @@ testRule(adsBOutFitted, [
     expect: 'not-met',
     message: 'deactivated',
   },
+  // 91.227(b): A1, A1S, A2, A3, B1 and B1S of the one, A1H, A1S, A2, A3, B1 and B1S of the other.
+  { name: '1090 MHz, class A0', ...es('C166b', {}, 'A0'), expect: 'not-met', message: 'unfit' },
+  { name: '1090 MHz, class A1', ...es('C166b', {}, 'A1'), expect: 'met' },
+  { name: '1090 MHz, a class of the other standard', ...es('C166b', {}, 'A1H'), expect: 'not-met' },
+  {
+    name: '1090 MHz, class B0, whatever approval',
+    ...es('C166b', { approval: approvalOf() }, 'B0'),
+    expect: 'not-met',
+  },
+  { name: '978 MHz, class A1H', ...uat('C154c', 'A1H'), expect: 'met' },
+  { name: '978 MHz, class A1L', ...uat('C154c', 'A1L'), expect: 'not-met' },
+  { name: '978 MHz, class A1 of the other standard', ...uat('C154c', 'A1'), expect: 'not-met' },
+  { name: 'class in words', ...es('C166b', {}, 'class b1s, no diversity'), expect: 'met' },
+  { name: 'class not recorded', ...es('C166b', {}, ''), expect: 'cannot-tell', message: 'unclear' },
+  { name: 'a mark that names no class', ...es('C166b', {}, 'see manual'), expect: 'cannot-tell' },
+  { name: 'class not recorded, installation approved', ...es('C166b', { approval: approvalOf() }, ''), expect: 'met' },
   { name: 'none, list complete', ...none(true), expect: 'not-met', message: 'none' },
   { name: 'none recorded', ...none(false), expect: 'cannot-tell', message: 'unrecorded' },
   {

@@ -1,11 +1,11 @@
-import { adsBTso } from '../../facts/ads-b.js';
+import { adsBClasses, adsBTso } from '../../facts/ads-b.js';
 import type { Facts } from '../../graph/facts.js';
 import type { UnitFacts } from '../../graph/units.js';
-import { allOf, anyOf, flight, not } from '../../verdict/build.js';
+import { allOf, anyOf, flight, met, not, notMet, unknown } from '../../verdict/build.js';
 import type { Clause } from '../../verdict/clause.js';
 import type { Draft } from '../../verdict/result.js';
 import { unitsWith } from '../altitude-chain.js';
-import { cfr } from '../cite.js';
+import { cfr, maker } from '../cite.js';
 import { findOut } from '../gaps.js';
 import { defineRule } from '../rule.js';
 import { tsoNumber } from '../tso.js';
@@ -19,15 +19,15 @@ export const adsBOutFitted = defineRule(
   {
     id: 'ads-b-out-fitted',
     topic: 'equipment',
-    asks: 'ADS-B Out equipment to a standard that 91.225 names is fitted and operable, on the frequency that the airspace takes.',
+    asks: 'ADS-B Out equipment to a standard that 91.225 names, of a class of power and antenna that 91.227 names, is fitted and operable, on the frequency that the airspace takes.',
     binds: 'Each ADS-B Out unit; flights in the airspace of 91.225 need one.',
-    sources: [source, cfr('91.225(f), (g)'), adsBTso.source],
+    sources: [source, cfr('91.225(f), (g)'), adsBTso.source, adsBClasses.source],
     messages: {
       fitted: '{unit} is fitted and serves this airspace.',
-      unfit: '{unit} does not serve this airspace, or meets none of the standards that the rule names.',
+      unfit: '{unit} does not serve this airspace, or meets none of the standards and classes that the rules name.',
       inoperative: '{unit} is recorded as inoperative; until it is repaired it is deactivated, placarded and recorded.',
       deactivated: '{unit} is deactivated.',
-      unclear: 'To which standard {unit} was built is not recorded.',
+      unclear: 'To which standard and class {unit} was built is not recorded.',
       none: 'No ADS-B Out equipment is fitted.',
       unrecorded: 'Whether ADS-B Out equipment is fitted is not recorded.',
     },
@@ -67,7 +67,9 @@ function bands(unit: UnitFacts): readonly Clause[] {
   const { es1090, uat978, uatBelowFt } = adsBTso.value;
   const built = (letters: readonly string[]) => builtTo(unit, family, (tso) => letters.includes(tso), adsBTso.source);
   return [
-    ...(unit.functions.has('ads-b-out-1090') ? [allOf('1090-mhz', [built(es1090)], 'cannot-tell')] : []),
+    ...(unit.functions.has('ads-b-out-1090')
+      ? [allOf('1090-mhz', [built(es1090), ofClass(unit, es1090, adsBClasses.value.es1090)], 'cannot-tell')]
+      : []),
     ...(unit.functions.has('ads-b-out-uat')
       ? [
           allOf(
@@ -76,10 +78,25 @@ function bands(unit: UnitFacts): readonly Clause[] {
               not(flight('outside-class-a', { airspace: ['class-a'] }, { source: adsBTso.source })),
               not(flight('below-18000-ft', { topFt: uatBelowFt }, { source: adsBTso.source })),
               built(uat978),
+              ofClass(unit, uat978, adsBClasses.value.uat978),
             ],
             'cannot-tell',
           ),
         ]
       : []),
   ];
+}
+
+/** Class of power and antenna, as the mark of the authorisation gives it; where it gives none, the approval of this installation stands in. */
+function ofClass({ id, unit, type }: UnitFacts, letters: readonly string[], named: readonly string[]): Clause {
+  const { source } = adsBClasses;
+  const marks = (type?.authorisations ?? []).filter(({ tso }) => letters.includes(tso)).map((each) => each.class ?? '');
+  const classes = marks.map((each) => each.toUpperCase().match(/\b[A-C]\d[A-Z]?\b/g) ?? []);
+  if (classes.flat().some((each) => named.includes(each))) return met('class-named-by-rule', { source });
+  if (classes.length > 0 && classes.every((each) => each.length > 0)) return notMet('class-named-by-rule', { source });
+  return unit.approval === null
+    ? unknown('class-named-by-rule', [`configuration.units.${id}.typeId`, `configuration.units.${id}.approval`], {
+        source,
+      })
+    : met('installation-approved', { source: maker(unit.approval.document.title, 'approval of this installation') });
 }

@@ -1,13 +1,17 @@
+import { leastAdsBCodes } from '../../calculations/ads-b.js';
+import { adsBCodes, adsBElements, adsBLimits } from '../../facts/ads-b.js';
 import type { Facts } from '../../graph/facts.js';
 import { anyOf, unknown } from '../../verdict/build.js';
 import type { Draft } from '../../verdict/result.js';
 import { accomplished } from '../accomplished.js';
 import { unitsWith } from '../altitude-chain.js';
-import { cfr, practice } from '../cite.js';
+import { practice } from '../cite.js';
 import { recordIt } from '../remedies.js';
 import { defineRule } from '../rule.js';
 
-const performance = cfr('91.227(c)');
+const limits = adsBLimits.value;
+const codes = leastAdsBCodes();
+const wanted = `NIC ${codes.nic}, NACp ${codes.nacp}, NACv ${codes.nacv}, SIL ${codes.sil} and SDA ${codes.sda} or more`;
 const report = practice('a performance report shows what the aircraft really sent');
 
 /** A report that shows a fault stands until a later one shows none. That one is owed after work is `tests-after-change`. */
@@ -15,13 +19,13 @@ export const adsBPerformance = defineRule(
   {
     id: 'ads-b-performance',
     topic: 'equipment',
-    asks: 'The newest ADS-B performance report shows no fault.',
+    asks: `The newest ADS-B performance report shows no fault: all ${adsBElements.value.length} elements of the message are sent, ${wanted}, the position every ${limits.movingEveryS} s on the move and every ${limits.standingEveryS} s standing, ${limits.latencyMostS} s late at most.`,
     binds: 'Aircraft with ADS-B Out in use; without any report only the record lacks one, since no rule asks for it.',
-    sources: [performance, report],
+    sources: [adsBLimits.source, adsBElements.source, adsBCodes.nic.source, adsBCodes.sda.source, report],
     messages: {
       sound: 'The performance report of {done} shows no fault.',
-      fault: 'The performance report of {done} shows a fault, and no later one is without.',
-      unclear: 'Whether what the aircraft sends is sound is not known: no report that counts is recorded.',
+      fault: `The performance report of {done} shows a fault, and no later one is without. It takes ${wanted}.`,
+      unclear: `Whether what the aircraft sends is sound is not known: no report that counts is recorded. It takes ${wanted}.`,
     },
     establishes: [],
   },

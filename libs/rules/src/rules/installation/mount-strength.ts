@@ -1,5 +1,3 @@
-import type { MountFactors } from '../../calculations/mount.js';
-import { mountFactors, mountLoadsLb, rotorcraftMountFactors } from '../../calculations/mount.js';
 import {
   cabinMassItems,
   emergencyLanding,
@@ -7,34 +5,29 @@ import {
   forwardWhereNobodyIsStruck,
   rotorcraftMassItems,
 } from '../../facts/load-factors.js';
-import { cabinMassItemsSince, partItself } from '../../facts/old-part-23.js';
-import { rotorcraftMassItemsSince, rotorcraftMountsSince } from '../../facts/part-27.js';
-import type { SourceRef } from '../../facts/source.js';
+import { cabinMassItemsSince } from '../../facts/old-part-23.js';
 import type { Facts } from '../../graph/facts.js';
 import type { UnitFacts } from '../../graph/units.js';
 import { allOf, anyOf, met, notMet, unknown } from '../../verdict/build.js';
 import type { Leaf } from '../../verdict/clause.js';
 import { unitAcceptedAsFound } from '../as-found.js';
-import type { Demand } from '../certification-basis.js';
 import { basisKnown, bindingOf, effectsBy } from '../certification-basis.js';
 import { planAndRelease } from '../effects.js';
+import type { MountDirection } from '../mount-loads.js';
+import {
+  directionWord,
+  isRotorcraft,
+  loadsAsked,
+  massOf,
+  mayAskMaker,
+  mountDemand,
+  mountDirections,
+  openFacts,
+  strengthSource,
+  wasAdded,
+} from '../mount-loads.js';
 import { findOut } from '../remedies.js';
 import { defineRule } from '../rule.js';
-
-const mostLb = 10_000;
-const directions = ['forward', 'up', 'side', 'down'] as const;
-/** CAR 3 and every amendment ask for a mount that holds; only how much differs. */
-const demand: Demand = {
-  part23: partItself,
-  part27: { since: rotorcraftMountsSince, before: 'unknown' },
-  car3: 'binds',
-};
-const wordOf: Readonly<Record<string, string>> = {
-  forward: 'forward',
-  up: 'upward',
-  side: 'sideward',
-  down: 'downward',
-};
 
 /** One statement a unit that was added to the type design. Several factors may be asked where a fact is open: met by the greatest, not met below the least. */
 export const mountStrength = defineRule(
@@ -43,7 +36,7 @@ export const mountStrength = defineRule(
     topic: 'installation',
     asks: 'The mount of an added unit bears its mass times the factors of the certification basis in each direction.',
     binds:
-      'Units added to an aircraft under CAR 3, part 23 or part 27; not units of the type design, and as advice where the basis is not known. In a rotorcraft the factors are those of a unit that could injure somebody: where it could not, less may do, which cannot be told here.',
+      'Units added to an aircraft under CAR 3, part 23 or part 27; not units of the type design, and as advice where the basis is not known. In a rotorcraft the factors are those of a unit that could injure somebody: where it could not, less may do, which cannot be told here. Of the transport category only its maker can tell how much the mount must bear upward and downward.',
     sources: [
       equipmentTestFactors.source,
       emergencyLanding.source,
@@ -60,10 +53,10 @@ export const mountStrength = defineRule(
     establishes: [],
   },
   (facts) => {
-    const binding = bindingOf(facts, demand);
+    const binding = bindingOf(facts, mountDemand);
     if (binding === 'does-not') return [];
     return [...facts.units.values()].filter(wasAdded).map((each) => {
-      const bearings = directions.map((direction) => bearing(facts, each, direction));
+      const bearings = mountDirections.map((direction) => bearing(facts, each, direction));
       const failing = bearings.findIndex(({ inside }) => inside === 'not-met');
       return {
         subject: each.id,
@@ -90,7 +83,7 @@ export const mountStrength = defineRule(
         data: {
           unit: each.unit.name,
           massLb: massOf(each),
-          direction: wordOf[directions[failing] ?? 'none'] ?? null,
+          direction: directionWord(mountDirections[failing]),
           bearsLb: bearings[failing]?.value?.amount ?? null,
           neededLb: bearings[failing]?.limit?.amount ?? null,
         },
@@ -101,65 +94,21 @@ export const mountStrength = defineRule(
   },
 );
 
-function isRotorcraft(facts: Facts): boolean {
-  return facts.dossier.configuration.aircraft.basis?.code === 'part-27';
-}
-
-function wasAdded({ unit, functions }: UnitFacts): boolean {
-  return unit.approval?.basis !== 'type-certificate' && !functions.has('portable-display');
-}
-
-function massOf({ unit, type }: UnitFacts): number | null {
-  return unit.massLb ?? type?.massLb ?? null;
-}
-
-function bearing(facts: Facts, each: UnitFacts, direction: (typeof directions)[number]): Leaf {
+function bearing(facts: Facts, each: UnitFacts, direction: MountDirection): Leaf {
   const massLb = massOf(each);
   const path = `configuration.units.${each.id}`;
-  const source = sourceOf(facts, direction);
+  const source = strengthSource(facts, direction);
   const label = `bears-${direction}`;
-  if (massLb === null || massLb > mostLb) return unknown(label, [`${path}.massLb`], { source });
-  const needed = possible(facts, each).map((factors) => mountLoadsLb(massLb, factors)[direction]);
+  if (massLb === null) return unknown(label, [`${path}.massLb`], { source });
+  const needed = loadsAsked(facts, each, massLb, direction);
   const bornLb = each.unit.asBuilt?.bears?.[`${direction}Lb`] ?? null;
   if (bornLb === null) return unknown(label, [`${path}.asBuilt.bears.${direction}Lb`], { source });
+  if (needed === null) return unknown(label, [], { source, value: { amount: bornLb, unit: 'lb' } });
   const limit = Math.max(...needed);
   const extra = { source, value: { amount: bornLb, unit: 'lb' }, limit: { amount: limit, unit: 'lb' } };
-  if (bornLb >= limit) return met(label, extra);
+  if (bornLb >= limit)
+    return mayAskMaker(facts, direction) ? unknown(label, openFacts(facts, each), extra) : met(label, extra);
   // What a rotorcraft asks of a mount whose unit could injure nobody was not read.
   const isAsked = !isRotorcraft(facts) || each.unit.asBuilt?.couldStrike === true;
   return isAsked && bornLb < Math.min(...needed) ? notMet(label, extra) : unknown(label, openFacts(facts, each), extra);
-}
-
-/** Every set of factors that the recorded facts leave possible. */
-function possible(facts: Facts, { unit }: UnitFacts): readonly MountFactors[] {
-  const { category, basis } = facts.dossier.configuration.aircraft;
-  if (basis?.code === 'part-27') {
-    const since = basis.amendment === null ? [false, true] : [basis.amendment >= rotorcraftMassItemsSince.value];
-    return since.map(rotorcraftMountFactors);
-  }
-  const acrobatic = category === null ? [false, true] : [category === 'acrobatic'];
-  const couldStrike = unit.asBuilt?.couldStrike == null ? [false, true] : [unit.asBuilt.couldStrike];
-  const massItems =
-    basis?.code === 'part-23' && (basis.amendment ?? cabinMassItemsSince.value) >= cabinMassItemsSince.value;
-  return acrobatic.flatMap((one) =>
-    couldStrike.map((other) => mountFactors({ acrobatic: one, couldStrike: other, massItems })),
-  );
-}
-
-function openFacts(facts: Facts, { id, unit }: UnitFacts): readonly string[] {
-  const { category, basis } = facts.dossier.configuration.aircraft;
-  const path = 'configuration.aircraft';
-  return [
-    ...(isRotorcraft(facts) && basis?.amendment === null ? [`${path}.basis.amendment`] : []),
-    ...(!isRotorcraft(facts) && category === null ? [`${path}.category`] : []),
-    ...(unit.asBuilt?.couldStrike == null ? [`configuration.units.${id}.asBuilt.couldStrike`] : []),
-  ];
-}
-
-function sourceOf(facts: Facts, direction: (typeof directions)[number]): SourceRef {
-  if (isRotorcraft(facts)) return rotorcraftMassItems.source;
-  if (direction === 'down') return equipmentTestFactors.source;
-  const { basis } = facts.dossier.configuration.aircraft;
-  if (basis?.code !== 'part-23') return equipmentTestFactors.source;
-  return (basis.amendment ?? 0) >= cabinMassItemsSince.value ? cabinMassItems.source : emergencyLanding.source;
 }

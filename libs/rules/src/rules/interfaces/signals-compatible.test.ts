@@ -84,6 +84,23 @@ testRule(signalsCompatible, [
     message: 'disagree',
   },
   { name: 'other standard', dossier: one(), types: types({}, { standard: 'rs-422' }), at, expect: 'not-met' },
+  // ARINC 429 knows two speeds: 12 to 14.5 kbit/s and 100 kbit/s.
+  ...(
+    [
+      ['slow at both ends, the slowest and the fastest that is called so', 12_000, 14_500, 'met'],
+      ['just below slow at one end', 11_999, 12_500, 'not-met'],
+      ['just above slow at one end', 12_500, 14_501, 'not-met'],
+      ['slow and fast', 12_500, 100_000, 'not-met'],
+      ['fast at both ends, a hundredth apart', 100_000, 101_000, 'met'],
+      ['a speed that the standard does not have, at both ends', 9600, 9600, 'cannot-tell'],
+    ] as const
+  ).map(([name, out, into, expect]) => ({
+    name: `data bus, ${name}`,
+    dossier: one(),
+    types: types({ standard: 'arinc-429', speed: out }, { standard: 'arinc-429', speed: into }),
+    at,
+    expect,
+  })),
   { name: 'other speed', dossier: one(), types: types({}, { speed: 38_400 }), at, expect: 'not-met' },
   {
     name: 'speed of one end unknown',

@@ -1,9 +1,10 @@
-import { arinc429Receivers } from '../../facts/data-bus.js';
+import { arinc429SpeedOf } from '../../calculations/arinc-429.js';
+import { arinc429Receivers, arinc429Speeds } from '../../facts/data-bus.js';
 import type { EquipmentType } from '../../catalogue/type.js';
 import type { Link } from '../../dossier/installation.js';
 import type { Facts } from '../../graph/facts.js';
-import { allOf, anyOf, fact, notMet, unknown } from '../../verdict/build.js';
-import type { Clause } from '../../verdict/clause.js';
+import { allOf, anyOf, fact, met, notMet, unknown } from '../../verdict/build.js';
+import type { Clause, Leaf } from '../../verdict/clause.js';
 import { accepted } from '../as-found.js';
 import { practice } from '../cite.js';
 import { planAndRelease } from '../effects.js';
@@ -22,11 +23,12 @@ export const signalsCompatible = defineRule(
     topic: 'interfaces',
     asks: 'Signal, direction, standard and speed agree at both ends of a joint, a bus has one transmitter, and no transmitter drives more receivers than it may.',
     binds: 'Every joint between installed units.',
-    sources: [source, arinc429Receivers.source],
+    sources: [source, arinc429Receivers.source, arinc429Speeds.source],
     messages: {
       agree: '{from} and {to} speak alike.',
       disagree: '{from} and {to} do not speak alike, or share a line that takes one transmitter.',
-      unclear: 'Whether {from} and {to} speak alike cannot be told: a port is not catalogued.',
+      unclear:
+        'Whether {from} and {to} speak alike cannot be told: a port or its speed is not catalogued, or the speed is none that its standard has.',
     },
     establishes: [],
   },
@@ -77,7 +79,7 @@ function agrees(facts: Facts, link: Link, from: Port | null, to: Port | null): C
     parts.push(
       fact(from.signal === to.signal, 'same-signal', '', { source }),
       fact(from.standard === to.standard, 'same-standard', '', { source }),
-      fact(sameSpeed(from, to), 'same-speed', `catalogue.${link.fromUnit}.ports`, { source }),
+      sameSpeed(link, from, to),
     );
   } else parts.push(unknown('both-ports-catalogued', uncatalogued(link, from, to), { source }));
   if (from) parts.push(fact(from.direction !== 'in', 'sends', '', { source }));
@@ -95,8 +97,18 @@ function agrees(facts: Facts, link: Link, from: Port | null, to: Port | null): C
   return allOf('agree', parts, 'cannot-tell');
 }
 
-/** A standard without speed has none at both ends; a speed stated at one end alone settles nothing. */
-function sameSpeed(from: Port, to: Port): boolean | null {
-  if (from.speed === to.speed) return true;
-  return from.speed === null || to.speed === null ? null : false;
+/**
+ * A standard without speed has none at both ends; a speed stated at one end alone settles nothing. A receiver for either speed of a data
+ * bus takes all that the standard calls that speed.
+ */
+function sameSpeed(link: Link, from: Port, to: Port): Leaf {
+  const path = `catalogue.${link.fromUnit}.ports`;
+  const alike = from.speed === to.speed;
+  if (from.speed === null || to.speed === null) return fact(alike ? true : null, 'same-speed', path, { source });
+  if (from.standard !== 'arinc-429' || to.standard !== 'arinc-429') return fact(alike, 'same-speed', path, { source });
+  const [sent, taken] = [arinc429SpeedOf(from.speed), arinc429SpeedOf(to.speed)];
+  if (sent === null && alike) return fact(null, 'same-speed', path, { source: arinc429Speeds.source });
+  return alike
+    ? met('same-speed', { source })
+    : fact(sent !== null && sent === taken, 'same-speed', path, { source: arinc429Speeds.source });
 }

@@ -13,6 +13,7 @@ import { formOf } from '../kinds.js';
 import { judgeStep } from '../judging.js';
 import type { JudgedStep, Step } from '../plan.js';
 import { Readings } from './readings.js';
+import { StepNotes } from './step-notes.js';
 import { stepWords } from '../step-words.js';
 
 export interface StepCardProps {
@@ -66,6 +67,7 @@ export function StepCard(props: StepCardProps) {
         <FieldView spec={spec} path="" value={step.value} />
       </FormContextProvider>
       {readings && <Readings judged={readings} />}
+      <StepNotes step={step} basis={before.configuration.aircraft.basis} />
       {whole.map((each) => (
         <p key={each.says} className="tw-field-error" role="alert">
           {each.says} {each.wayOut}
