@@ -8,6 +8,7 @@ import { allOf, anyOf, fact, notMet, unknown } from '../../verdict/build.js';
 import type { Clause, Leaf } from '../../verdict/clause.js';
 import { ac } from '../cite.js';
 import { advice, planAndRelease } from '../effects.js';
+import { uncounted } from '../mass-notes.js';
 import { findOut } from '../remedies.js';
 import { defineRule } from '../rule.js';
 
@@ -51,7 +52,7 @@ export const loadedExtremes = defineRule(
         },
         effects: mass.envelope === null ? advice : planAndRelease,
         remedies: [
-          findOut('mass.revise', 'aircraft', ...missing(mass)),
+          findOut('mass.revise', 'aircraft', ...missing(mass), ...uncounted(facts, mass)),
           { kind: 'do', change: 'placard.fit', subject: 'aircraft', facts: [] },
         ],
       },
@@ -65,7 +66,7 @@ function clauseOf(facts: Facts, mass: Mass): Clause {
   const { forward, aft } = extremes;
   const { placards: fitted } = facts.dossier.configuration;
   const told = fitted.filter(({ kind }) => kind === 'loading');
-  return anyOf(
+  const safe = anyOf(
     'loading-safe',
     [
       allOf('extremes-within-limits', [within('forward', forward), within('aft', aft)], 'cannot-tell'),
@@ -78,6 +79,11 @@ function clauseOf(facts: Facts, mass: Mass): Clause {
     ],
     'cannot-tell',
   );
+  // What was never counted makes the figures doubtful, and those of a placard with them.
+  const counted = uncounted(facts, mass).map((path) =>
+    unknown('weight-counted', [path], { source: adverseLoading.aft }),
+  );
+  return counted.length === 0 ? safe : allOf('loading-known', [safe, ...counted], 'cannot-tell');
 }
 
 function within(side: 'forward' | 'aft', { armIn, limits }: Loading): Leaf {
