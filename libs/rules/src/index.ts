@@ -16,6 +16,7 @@ export { messageOf } from './assess/message.js';
 export type { MessageWords } from './assess/message.js';
 export { installedNames } from './words/names.js';
 export type { Names } from './words/names.js';
+export { readLargeWire, wireSizeWords } from './words/wire-size.js';
 export { timeline } from './horizon/timeline.js';
 export type { Stretch } from './horizon/timeline.js';
 export { findingsOf } from './horizon/findings.js';

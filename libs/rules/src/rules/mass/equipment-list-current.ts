@@ -51,7 +51,7 @@ function unlisted(facts: Facts, mass: Mass): string | null {
   const last = mass.equipmentListRevisedOn;
   const change = mass.changesSince.find((each) => each.listed !== true);
   const unit = unitsNoted(facts, mass).find(({ on, noted }) => !noted && on !== null && last !== null && last < on);
-  return change?.what ?? unit?.id ?? null;
+  return change?.what ?? (unit && facts.units.get(unit.id)?.unit.name) ?? null;
 }
 
 function missing(facts: Facts, mass: Mass | null): readonly string[] {
