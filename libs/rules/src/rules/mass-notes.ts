@@ -2,7 +2,9 @@ import type { Mass } from '../dossier/installation.js';
 import type { Facts } from '../graph/facts.js';
 import type { UnitFacts } from '../graph/units.js';
 import type { CivilDate } from '../time/instant.js';
+import type { Remedy } from '../verdict/result.js';
 import { fittedOn } from './fitted.js';
+import { findOut } from './remedies.js';
 
 /** A unit that is part of the empty weight, and whether a change on the weight record speaks of it alone. */
 export interface FittedUnit {
@@ -41,6 +43,16 @@ export function uncounted(facts: Facts, mass: Mass): readonly string[] {
       .filter(({ on, noted }) => on === null || (on > mass.revisedOn && !noted))
       .map(({ id, on }) => `configuration.units.${id}.${on === null ? 'fitted' : 'massLb'}`),
     ...(mayLackRemoval(facts, mass, mass.revisedOn) ? ['configuration.mass.changesSince'] : []),
+  ];
+}
+
+/** How what was never counted comes onto the record: the day of fitting with its unit, a weight as a change of its own. */
+export function countRemedies(facts: readonly string[]): readonly Remedy[] {
+  const days = facts.filter((fact) => fact.endsWith('.fitted'));
+  const weights = facts.filter((fact) => !days.includes(fact));
+  return [
+    ...(weights.length === 0 ? [] : [findOut('mass.note', 'aircraft', ...weights)]),
+    ...days.map((fact) => findOut('unit.amend', fact.split('.').at(-2) ?? 'aircraft', fact)),
   ];
 }
 

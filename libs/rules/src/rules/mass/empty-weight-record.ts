@@ -6,7 +6,7 @@ import type { Facts } from '../../graph/facts.js';
 import { allOf, fact, unknown } from '../../verdict/build.js';
 import type { Clause } from '../../verdict/clause.js';
 import { reading } from '../cite.js';
-import { uncounted } from '../mass-notes.js';
+import { countRemedies, uncounted } from '../mass-notes.js';
 import { findOut } from '../remedies.js';
 import { defineRule } from '../rule.js';
 
@@ -57,11 +57,8 @@ export const emptyWeightRecord = defineRule(
         effects: [{ stops: 'release' }],
         remedies: [
           { kind: 'do', change: 'mass.revise', subject: 'aircraft', facts: [] },
-          findOut(
-            'mass.revise',
-            'aircraft',
-            ...(mass === null ? [path] : [...missing(mass), ...uncounted(facts, mass)]),
-          ),
+          findOut('mass.revise', 'aircraft', ...(mass === null ? [path] : missing(mass))),
+          ...countRemedies(mass === null ? [] : uncounted(facts, mass)),
         ],
       },
     ];

@@ -3,7 +3,7 @@ import type { Facts } from '../../graph/facts.js';
 import { allOf, anyOf, fact, met, unknown } from '../../verdict/build.js';
 import type { Clause, Leaf } from '../../verdict/clause.js';
 import { practice } from '../cite.js';
-import { mayLackRemoval, unitsNoted } from '../mass-notes.js';
+import { countRemedies, mayLackRemoval, unitsNoted } from '../mass-notes.js';
 import { findOut } from '../remedies.js';
 import { defineRule } from '../rule.js';
 
@@ -39,7 +39,8 @@ export const equipmentListCurrent = defineRule(
         effects: [{ stops: 'release' }],
         remedies: [
           { kind: 'do', change: 'mass.revise', subject: 'aircraft', facts: [] },
-          findOut('mass.revise', 'aircraft', ...missing(facts, mass)),
+          findOut('mass.revise', 'aircraft', 'configuration.mass.equipmentListRevisedOn'),
+          ...countRemedies(mass && lacksRemoval(facts, mass) ? ['configuration.mass.changesSince'] : []),
         ],
       },
     ];
@@ -54,10 +55,8 @@ function unlisted(facts: Facts, mass: Mass): string | null {
   return change?.what ?? (unit && facts.units.get(unit.id)?.unit.name) ?? null;
 }
 
-function missing(facts: Facts, mass: Mass | null): readonly string[] {
-  const path = 'configuration.mass';
-  const lacking = mass !== null && mayLackRemoval(facts, mass, mass.equipmentListRevisedOn);
-  return [`${path}.equipmentListRevisedOn`, ...(lacking ? [`${path}.changesSince`] : [])];
+function lacksRemoval(facts: Facts, mass: Mass): boolean {
+  return mayLackRemoval(facts, mass, mass.equipmentListRevisedOn);
 }
 
 function judge(facts: Facts, mass: Mass): Clause {
@@ -87,9 +86,7 @@ function unitsListed(facts: Facts, mass: Mass): readonly Clause[] {
 }
 
 function removalsListed(facts: Facts, mass: Mass): readonly Clause[] {
-  return mayLackRemoval(facts, mass, mass.equipmentListRevisedOn)
-    ? [unknown('removals-listed', ['configuration.mass.changesSince'], { source })]
-    : [];
+  return lacksRemoval(facts, mass) ? [unknown('removals-listed', ['configuration.mass.changesSince'], { source })] : [];
 }
 
 function revised(mass: Mass, on: string): Leaf {

@@ -6,13 +6,15 @@ import type { Envelope, Mass, MassChange } from '../../dossier/installation.js';
 import type { Facts } from '../../graph/facts.js';
 import { allOf, anyOf, fact, notMet, unknown } from '../../verdict/build.js';
 import type { Clause, Leaf } from '../../verdict/clause.js';
+import type { Remedy } from '../../verdict/result.js';
 import { ac } from '../cite.js';
 import { advice, planAndRelease } from '../effects.js';
-import { uncounted } from '../mass-notes.js';
+import { countRemedies, uncounted } from '../mass-notes.js';
 import { findOut } from '../remedies.js';
 import { defineRule } from '../rule.js';
 
 const placards = ac('43.13-1B', 'chapter 10, loading conditions and placards (from memory)', 'change 1', 'from-memory');
+const weigh: Remedy = { kind: 'do', change: 'mass.revise', subject: 'aircraft', facts: [] };
 const mostLb = 1_000_000;
 const mostIn = 10_000;
 
@@ -52,7 +54,9 @@ export const loadedExtremes = defineRule(
         },
         effects: mass.envelope === null ? advice : planAndRelease,
         remedies: [
-          findOut('mass.revise', 'aircraft', ...missing(mass), ...uncounted(facts, mass)),
+          findOut('mass.revise', 'aircraft', ...missing(mass)),
+          ...(uncounted(facts, mass).length === 0 ? [] : [weigh]),
+          ...countRemedies(uncounted(facts, mass)),
           { kind: 'do', change: 'placard.fit', subject: 'aircraft', facts: [] },
         ],
       },
