@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { assess } from '../../libs/rules/src/assess/assess.js';
+import { openAtRelease } from '../../libs/rules/src/assess/release.js';
 import type { Change } from '../../libs/rules/src/changes/changes.js';
 import { apply } from '../../libs/rules/src/changes/changes.js';
 import type { Dossier } from '../../libs/rules/src/dossier/dossier.js';
@@ -1481,6 +1482,123 @@ describe.each(Object.entries(groups))('wrong ways to think of %s', (_group, case
     expect(verdict?.ready).toBe(each.ready);
     if (each.because) expect(verdict?.because.map((key) => key.split('|')[0])).toContain(each.because);
   });
+});
+
+const weighed = base.configuration.mass;
+if (weighed === null) throw new Error('The trainer has no empty-weight record.');
+/** The trainer with another envelope, or with changes of weight. */
+const massOf = (part: Partial<typeof weighed>): Part<Dossier> => ({ configuration: { mass: { ...weighed, ...part } } });
+const refitted = (...ids: readonly string[]): Part<Dossier> => ({
+  configuration: {
+    units: base.configuration.units.map((each) =>
+      ids.includes(each.id) ? { ...each, fitted: { date: '2025-06-01', at: null } } : each,
+    ),
+  },
+});
+const note = { what: 'Navigator', weightLb: 0.5, armIn: 40, on: '2025-06-01', listed: true };
+const removed = apply(base, {
+  kind: 'unit.remove',
+  version: 1,
+  unitId: 'cdi2',
+  performed: { date: '2025-06-01', at: null },
+  reason: 'Sold',
+  touched: ['nothing'],
+  mass: null,
+});
+/** What is open at a release: weights stop no flight by the record, but the work that left them unknown. */
+const weights: readonly (Pick<Wrong, 'thought' | 'change' | 'dossier'> & {
+  readonly rule: string;
+  readonly outcome: 'not-met' | 'cannot-tell';
+})[] = [
+  {
+    thought: 'limits hold on the way between two full stations where they hold at both',
+    change: [
+      massOf({
+        emptyWeightLb: 2000,
+        emptyArmIn: 37.5,
+        envelope: {
+          points: [
+            { weightLb: 2000, forwardIn: 36, aftIn: 46 },
+            { weightLb: 2200, forwardIn: 39, aftIn: 46 },
+            { weightLb: 2400, forwardIn: 39, aftIn: 46 },
+          ],
+          stations: [{ name: 'Fuel', armIn: 48, leastLb: 0, mostLb: 400 }],
+          leadingEdgeIn: null,
+          document: { title: 'Flight manual, section 6', revision: '4', date: null },
+        },
+      }),
+    ],
+    rule: 'loaded-extremes',
+    outcome: 'not-met',
+  },
+  {
+    thought: 'a unit that nobody weighed weighs nothing',
+    change: [refitted('gps1')],
+    rule: 'loaded-extremes',
+    outcome: 'cannot-tell',
+  },
+  {
+    thought: 'one change of a day speaks of all that went in on it',
+    change: [refitted('gps1', 'cdi1'), massOf({ changesSince: [note] })],
+    rule: 'loaded-extremes',
+    outcome: 'cannot-tell',
+  },
+  {
+    thought: 'one small change of a day speaks of all that went in on it',
+    change: [refitted('gps1', 'cdi1'), massOf({ changesSince: [note] })],
+    rule: 'empty-weight-record',
+    outcome: 'cannot-tell',
+  },
+  {
+    thought: 'one listed change of a day lists all that went in on it',
+    change: [refitted('gps1', 'cdi1'), massOf({ changesSince: [note] })],
+    rule: 'equipment-list-current',
+    outcome: 'not-met',
+  },
+  {
+    thought: 'a unit that nobody weighed when it was taken out weighed nothing',
+    dossier: removed,
+    rule: 'loaded-extremes',
+    outcome: 'cannot-tell',
+  },
+  {
+    thought: 'what was taken out without a word of its weight changes no weight',
+    dossier: removed,
+    rule: 'empty-weight-record',
+    outcome: 'cannot-tell',
+  },
+  {
+    thought: 'what was taken out without a change on the list has left the list',
+    dossier: removed,
+    rule: 'equipment-list-current',
+    outcome: 'cannot-tell',
+  },
+  {
+    thought: 'work of a later day shows that nothing was taken out before it',
+    dossier: apply(removed, {
+      kind: 'work.done',
+      version: 1,
+      unitId: null,
+      performed: { date: '2025-08-01', at: null },
+      touched: ['nothing'],
+      what: 'Seats taken out and put back',
+    }),
+    rule: 'empty-weight-record',
+    outcome: 'cannot-tell',
+  },
+];
+
+describe('wrong ways to think of weights', () => {
+  const openOf = (dossier: Dossier, rule: string) =>
+    openAtRelease(dossier, trainerCatalogue, goodDay).find((each) => each.ruleId === rule)?.outcome;
+
+  it.each(weights.map((each) => [each.thought, each] as const))(
+    '%s',
+    (_thought, { change, dossier, rule, outcome }) => {
+      expect(openOf(dossier ?? trainer(...(change ?? [])), rule)).toBe(outcome);
+      expect(openOf(base, rule)).toBeUndefined();
+    },
+  );
 });
 
 it('the well-kept trainer flies all of these flights, so that each answer above comes from its one change', () => {

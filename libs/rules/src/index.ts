@@ -18,6 +18,7 @@ export { installedNames } from './words/names.js';
 export { notesOn } from './assess/step-notes.js';
 export type { StepNote } from './assess/step-notes.js';
 export type { Names } from './words/names.js';
+export { readLargeWire, wireSizeWords } from './words/wire-size.js';
 export { timeline } from './horizon/timeline.js';
 export type { Stretch } from './horizon/timeline.js';
 export { findingsOf } from './horizon/findings.js';

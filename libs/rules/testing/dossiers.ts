@@ -26,6 +26,26 @@ export function dossierOf(...parts: readonly Part<Dossier>[]): Dossier {
   return [airplane, ...parts].reduce<Dossier>((whole, part) => merge(whole, part) as Dossier, blank);
 }
 
+/** What the removal of units leaves in a dossier: their short names, and the release that the aircraft owes since the last work. */
+export function afterRemovals(on: string, ids: readonly string[], becauseOf = 'unit.remove'): Part<Dossier> {
+  return {
+    configuration: { takenOut: ids.map((id) => ({ id, serial: null })) },
+    status: {
+      obligations: [
+        {
+          id: 'release-entry:aircraft',
+          what: 'release-entry',
+          subject: 'aircraft',
+          since: { date: on, at: null },
+          becauseOf,
+          touched: null,
+          closedBy: null,
+        },
+      ],
+    },
+  };
+}
+
 function merge(whole: unknown, part: unknown): unknown {
   if (part === undefined) return whole;
   if (!isObject(whole) || !isObject(part)) return part;

@@ -1,9 +1,12 @@
+import { emptyWeightAfter } from '@tallywing/rules';
 import type { ChangeOf } from '@tallywing/rules';
 import type { History } from './history.js';
 import type { Spec } from './life.js';
 import { nextDay } from './life.js';
 import { inspector, mechanic, pilot } from './people.js';
 import { altimeterRun, transponderS } from './readings.js';
+
+type Mass = ChangeOf<'mass.revise'>['mass'];
 
 /** The shop's fleet: a flight school, a flying club and private owners, with every kind of trouble that the rules know. */
 
@@ -474,6 +477,13 @@ function removeElt(history: History, day: string): void {
       note: 'Make, model, serial number and reason of the removal entered.',
     })
     .record('release-entry', ['aircraft'], day, { outcome: 'approved', agency: mechanic, done: at(day, '18:10') });
+  const { massLb, armIn } = fittedUnit(history, 'elt1');
+  revise(history, day, (mass) => {
+    const without = massLb === null || armIn === null ? [] : [{ weightLb: -massLb, armIn }];
+    const after = emptyWeightAfter({ weightLb: mass.emptyWeightLb, armIn: mass.emptyArmIn }, without);
+    const revised = { revisedOn: day, weighed: false, equipmentListRevisedOn: day };
+    return { ...mass, ...revised, emptyWeightLb: after.weightLb, emptyArmIn: after.armIn };
+  });
 }
 
 /** A portable display on a suction mount, joined to the panel by its owner's cable. */
@@ -541,12 +551,21 @@ function rewire(
 
 /** The empty-weight record again, with more allowed at one station. */
 function load(history: History, day: string, station: string, mostLb: number): void {
-  for (const { change } of [...history.entries]) {
-    if (change.kind !== 'mass.revise' || change.mass.envelope === null) continue;
-    const stations = change.mass.envelope.stations.map((each) => (each.name === station ? { ...each, mostLb } : each));
-    history.add(
-      { kind: 'mass.revise', mass: { ...change.mass, envelope: { ...change.mass.envelope, stations } } },
-      day,
-    );
-  }
+  revise(history, day, (mass) => {
+    if (mass.envelope === null) return mass;
+    const stations = mass.envelope.stations.map((each) => (each.name === station ? { ...each, mostLb } : each));
+    return { ...mass, envelope: { ...mass.envelope, stations } };
+  });
+}
+
+/** The last empty-weight record with what is different now. */
+function revise(history: History, day: string, next: (mass: Mass) => Mass): void {
+  const last = history.entries.map(({ change }) => change).findLast((change) => change.kind === 'mass.revise');
+  if (last) history.add({ kind: 'mass.revise', mass: next(last.mass) }, day);
+}
+
+function fittedUnit(history: History, id: string): ChangeOf<'unit.install'>['unit'] {
+  for (const { change } of history.entries)
+    if (change.kind === 'unit.install' && change.unit.id === id) return change.unit;
+  throw new Error(`No unit ${id} was fitted.`);
 }

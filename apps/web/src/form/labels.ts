@@ -94,6 +94,7 @@ const labels: Readonly<Record<string, string>> = {
   use: 'What the light says',
   batteryShare: 'Share of the battery that is counted on',
   loadWatch: 'What watches the continuous load',
+  wireAwg: 'Wire size (AWG)',
   wireRating: 'Temperature rating of the wire',
   ampacity: 'Current that the wire may carry',
   'ampacity.by': 'Known by',

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { hoursText, readHours } from '../trade/hours.js';
-import { numberText, readNumber } from './numbers.js';
+import { gaugeText, numberText, readGauge, readNumber } from './numbers.js';
 
 test('numbers are read as typed, and what is none stays as it was typed', () => {
   expect(readNumber(' 12.5 ')).toBe(12.5);
@@ -22,7 +22,14 @@ test('hours become whole hundredths without passing through a fraction', () => {
   expect(readHours('')).toBeNull();
 });
 
+test('a wire larger than size 1 is written as the trade writes it', () => {
+  expect(['2/0', '00', '0', '20', '-1', ''].map(readGauge)).toEqual([-1, -1, 0, 20, -1, null]);
+  expect(readGauge('2/')).toBe('2/');
+  expect([-3, 0, 1, 24, null, '2/'].map(gaugeText)).toEqual(['4/0', '1/0', '1', '24', '', '2/']);
+});
+
 test('what is shown reads back to the same value', () => {
   for (const hours of [0, 5, 10, 123450, 2829]) expect(readHours(hoursText(hours))).toBe(hours);
+  for (const gauge of [24, 1, 0, -3]) expect(readGauge(gaugeText(gauge))).toBe(gauge);
   for (const number of [0, -3, 12.25]) expect(readNumber(numberText(number))).toBe(number);
 });

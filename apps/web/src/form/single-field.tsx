@@ -6,7 +6,7 @@ import type { FieldViewProps } from './field-view.js';
 import { codeOption, labelIn, useForm, type Option } from './form-context.js';
 import { unitOf } from './labels.js';
 import { hoursText, readHours } from '../trade/hours.js';
-import { numberText, readNumber } from './numbers.js';
+import { gaugeText, numberText, readGauge, readNumber } from './numbers.js';
 import { TypedInput } from './typed-input.js';
 import { TypePicker } from './type-picker.js';
 
@@ -85,6 +85,12 @@ export function SingleField({ spec, path, value }: FieldViewProps) {
         </Field>
       );
     case 'number':
+      if (path.endsWith('.wireAwg'))
+        return (
+          <Field {...shared} hint={shared.hint ?? '24 to 1, then 1/0 to 4/0'}>
+            <TypedInput value={value} show={gaugeText} read={readGauge} onRead={set} />
+          </Field>
+        );
       return (
         <Field {...shared} aside={unitOf(path)}>
           <TypedInput inputMode="decimal" value={value} show={numberText} read={readNumber} onRead={set} />

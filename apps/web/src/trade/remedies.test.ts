@@ -32,6 +32,12 @@ test('a missing fact is something to find out', () => {
       { n1: 'SR 12, serial S-9' },
     ),
   ).toBe('Find out and record: unit SR 12, serial S-9: approval');
+  expect(
+    remedyWords(
+      { kind: 'find-out', change: 'mass.note', subject: 'aircraft', facts: ['configuration.mass.changesSince'] },
+      {},
+    ),
+  ).toBe('Find out and record: mass › what changed since it was revised');
 });
 
 test.each(changeDefinitions.map(({ kind }) => kind))('%s is words when it is advice', (kind) => {

@@ -20,6 +20,7 @@ const doing: Readonly<Record<string, string>> = {
   'defect.defer': 'Defer',
   'defect.close': 'Repair and close',
   'say-so.give': 'Have a named person say so for',
+  'mass.note': 'Note the change of weight',
   'mass.revise': 'Revise the empty weight',
   'directive.set': 'Comply with, or settle, directive',
   'meter.read': 'Read the meter',

@@ -94,3 +94,54 @@ describe('the order of filling', () => {
     expect([heavy.forward.limits, heavy.aft.limits]).toEqual([null, null]);
   });
 });
+
+describe('a station that is partly filled', () => {
+  const station = (armIn: number, mostLb: number) => ({ name: `at ${armIn}`, armIn, leastLb: 0, mostLb });
+
+  it('is beyond a limit that rises on the way, though empty and full are within', () => {
+    // 2000 lb at 37.5 in: (75000 + 48 x) / (2000 + x) is 38.455 in with 200 lb and 39.25 in with 400 lb.
+    const limits = [
+      { weightLb: 2000, forwardIn: 36, aftIn: 46 },
+      { weightLb: 2200, forwardIn: 39, aftIn: 46 },
+      { weightLb: 2400, forwardIn: 39, aftIn: 46 },
+    ];
+    const { forward } = adverseLoadings({ weightLb: 2000, armIn: 37.5 }, [station(48, 400)], limits);
+    expect(forward).toMatchObject({ weightLb: 2200, armIn: 38.455, limits: { forwardIn: 39 } });
+  });
+
+  // The centre is 20 + 40000 / w; the limit falls by 0.008375 in each pound: least margin at the root of 40000 / 0.008375, 2185.43 lb.
+  it('is worst between two bends of the forward limit, where its margin turns', () => {
+    const limits = [
+      { weightLb: 2000, forwardIn: 39.95, aftIn: 46 },
+      { weightLb: 2400, forwardIn: 36.6, aftIn: 46 },
+    ];
+    const { forward } = adverseLoadings({ weightLb: 2000, armIn: 40 }, [station(20, 400)], limits);
+    expect(forward).toMatchObject({ weightLb: 2185.43, armIn: 38.303, limits: { forwardIn: 38.397 } });
+  });
+
+  // The same from behind: 60 - 40000 / w against a limit that rises by 0.008375 in each pound.
+  it('is worst between two bends of the aft limit, where its margin turns', () => {
+    const limits = [
+      { weightLb: 2000, forwardIn: 30, aftIn: 40.05 },
+      { weightLb: 2400, forwardIn: 30, aftIn: 43.4 },
+    ];
+    const { aft } = adverseLoadings({ weightLb: 2000, armIn: 40 }, [station(60, 400)], limits);
+    expect(aft).toMatchObject({ weightLb: 2185.43, armIn: 41.697, limits: { aftIn: 41.603 } });
+  });
+
+  it('turns nowhere that the weight does not reach', () => {
+    const limits = [
+      { weightLb: 2000, forwardIn: 39.95, aftIn: 46 },
+      { weightLb: 2400, forwardIn: 36.6, aftIn: 46 },
+    ];
+    const { forward } = adverseLoadings({ weightLb: 2000, armIn: 40 }, [station(20, 100)], limits);
+    expect(forward).toMatchObject({ weightLb: 2100, armIn: 39.048, limits: { forwardIn: 39.113 } });
+  });
+
+  it('meets the tighter side of a step on its way', () => {
+    const { forward } = adverseLoadings({ weightLb: 2000, armIn: 37 }, [station(60, 400)], stepped);
+    expect(forward).toMatchObject({ weightLb: 2000, armIn: 37, limits: { forwardIn: 36 } });
+    const light = adverseLoadings({ weightLb: 2000, armIn: 37 }, [station(46, 400)], stepped);
+    expect(light.forward).toMatchObject({ weightLb: 2200, armIn: 37.818, limits: { forwardIn: 38 } });
+  });
+});

@@ -14,7 +14,7 @@ export interface Loading extends MassResult {
  * Points may come in any order, but the two of a step (one weight) from the lighter side to the heavier.
  */
 export function limitsAt(weightLb: number, points: Envelope['points']): Loading['limits'] {
-  const sorted = [...points].sort((a, b) => a.weightLb - b.weightLb);
+  const sorted = byWeight(points);
   const above = sorted.find((point) => point.weightLb >= weightLb);
   const below = sorted.findLast((point) => point.weightLb <= weightLb) ?? above;
   if (!above || !below) return null;
@@ -31,7 +31,9 @@ export function limitsAt(weightLb: number, points: Envelope['points']): Loading[
 
 /**
  * The adverse loadings of AC 43.13-1B figures 10-10 and 10-11: what is always aboard, then the stations filled one after the other from the
- * front (for the forward check) and from the rear (for the aft check), up to the greatest weight. The worst of each, by its margin to the limit.
+ * front (for the forward check) and from the rear (for the aft check), up to the greatest weight. At each weight no loading that the
+ * stations allow lies farther forward or aft. The worst of each way, by its margin to the limit in inches, with every station filled little by
+ * little: a limit that moves with weight may be passed on the way from one full station to the next. Arms and limits to 0.001 in.
  * Throws `CalculationError` for numbers that no aircraft has.
  */
 export function adverseLoadings(
@@ -42,35 +44,75 @@ export function adverseLoadings(
   const mostLb = Math.max(...points.map((point) => point.weightLb));
   const byArm = [...stations].sort((a, b) => a.armIn - b.armIn);
   const always = [empty, ...stations.map(({ leastLb, armIn }) => ({ weightLb: leastLb, armIn }))];
-  const worst = (order: readonly Station[], margin: (loading: Loading) => number) =>
-    filled(always, order, mostLb)
+  const worst = (order: readonly Station[], side: Side, margin: (loading: Loading) => number) =>
+    [always, ...fillings(always, order, mostLb).flatMap((each) => partly(each, points, side))]
       .map((items): Loading => {
         const centre = loadedCentre(items);
         return { ...centre, limits: limitsAt(centre.weightLb, points) };
       })
       .reduce((least, each) => (margin(each) < margin(least) ? each : least));
   return {
-    forward: worst(byArm, ({ armIn, limits }) => (limits ? armIn - limits.forwardIn : -Infinity)),
-    aft: worst(byArm.toReversed(), ({ armIn, limits }) => (limits ? limits.aftIn - armIn : -Infinity)),
+    forward: worst(byArm, 'forwardIn', ({ armIn, limits }) => (limits ? armIn - limits.forwardIn : -Infinity)),
+    aft: worst(byArm.toReversed(), 'aftIn', ({ armIn, limits }) => (limits ? limits.aftIn - armIn : -Infinity)),
   };
 }
 
-/** Lists of items: what is always aboard, then with the first station full, with the first two ... ; the last one only as far as the weight allows. */
-function filled(
-  always: readonly MassItem[],
-  order: readonly Station[],
-  mostLb: number,
-): readonly (readonly MassItem[])[] {
-  const loadings: (readonly MassItem[])[] = [always];
-  let items = always;
+type Side = 'forwardIn' | 'aftIn';
+
+/** One station as it fills: what is aboard before, and the most that it adds. */
+interface Filling {
+  readonly before: readonly MassItem[];
+  readonly added: MassItem;
+}
+
+/** The stations in their order; the last one only as far as the weight allows. */
+function fillings(always: readonly MassItem[], order: readonly Station[], mostLb: number): readonly Filling[] {
+  const found: Filling[] = [];
+  let before = always;
   for (const { armIn, leastLb, mostLb: full } of order) {
-    const room = mostLb - items.reduce((sum, each) => sum + each.weightLb, 0);
-    const added = Math.min(full - leastLb, room);
-    if (added <= 0) continue;
-    items = [...items, { weightLb: added, armIn }];
-    loadings.push(items);
+    const added = { weightLb: Math.min(full - leastLb, mostLb - sumOf(before, weightOf)), armIn };
+    if (added.weightLb <= 0) continue;
+    found.push({ before, added });
+    before = [...before, added];
   }
-  return loadings;
+  return found;
+}
+
+/**
+ * The loads of a station at which the margin may be least: full, where the limit bends, and where the margin turns between two bends. While the
+ * station at arm a fills, the centre is a + c/w at weight w, with c the moment about a of all that was aboard before. Over a limit
+ * p + q w the margin (a + c/w) - (p + q w) has the derivative -c/w^2 - q, and that is nought at w^2 = -c/q.
+ */
+function partly({ before, added }: Filling, points: Envelope['points'], side: Side): readonly (readonly MassItem[])[] {
+  const from = sumOf(before, weightOf);
+  const moment = sumOf(before, ({ weightLb, armIn }) => weightLb * (armIn - added.armIn));
+  const sorted = byWeight(points);
+  const turns = sorted.flatMap((point, index) => {
+    const next = sorted[index + 1];
+    if (!next || next.weightLb === point.weightLb) return [];
+    const slope = (next[side] - point[side]) / (next.weightLb - point.weightLb);
+    const weight = Math.sqrt(-moment / slope);
+    return weight > point.weightLb && weight < next.weightLb ? [weight] : [];
+  });
+  const onTheWay = [...sorted.map(weightOf), ...turns].filter(
+    (weight) => weight > from && weight < from + added.weightLb,
+  );
+  return [...onTheWay.map((weight) => weight - from), added.weightLb].map((weightLb) => [
+    ...before,
+    { weightLb, armIn: added.armIn },
+  ]);
+}
+
+function byWeight(points: Envelope['points']): Envelope['points'] {
+  return [...points].sort((a, b) => a.weightLb - b.weightLb);
+}
+
+function weightOf({ weightLb }: { readonly weightLb: number }): number {
+  return weightLb;
+}
+
+function sumOf<T>(items: readonly T[], of: (item: T) => number): number {
+  return items.reduce((sum, each) => sum + of(each), 0);
 }
 
 /**

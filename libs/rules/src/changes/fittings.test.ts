@@ -1,9 +1,9 @@
 import { expect, it } from 'vitest';
-import { linkOf, unitOf } from '../../testing/builders.js';
+import { circuitOf, linkOf, unitOf } from '../../testing/builders.js';
 import { added, after, catalogueOf } from '../../testing/changes.js';
 import type { FunctionCode } from '../catalogue/type.js';
 import type { Change, ChangeOf } from './changes.js';
-import { admit } from './changes.js';
+import { admit, parseChange } from './changes.js';
 
 type Touched = ChangeOf<'unit.install'>['touched'][number];
 const performed = { date: '2026-03-02', at: null };
@@ -91,4 +91,19 @@ it('a small change of weight wants an empty-weight record to stand on', () => {
     item: { what: 'Swap', weightLb: 1, armIn: 40, on: '2026-03-02', listed: true },
   };
   expect(refusals(note)).toEqual([{ code: 'no-mass-record', field: 'item', data: {} }]);
+});
+
+it.each([
+  [24, true],
+  [25, false],
+  [0, true],
+  [-3, true],
+  [-4, false],
+])('a circuit of gauge %i, where 4/0 is -3, can be recorded: %s', (wireAwg, ok) => {
+  const circuits = [circuitOf({ id: 'c1', name: 'Battery', wireAwg })];
+  const electrical = { busV: 28, alternatorA: null, batteryAh: null, batteryShare: null, loadWatch: null, circuits };
+  const parsed = parseChange({ kind: 'electrical.set', version: 1, electrical });
+  expect(parsed.ok ? [] : parsed.refusals.map(({ field }) => field)).toEqual(
+    ok ? [] : ['electrical.circuits.0.wireAwg'],
+  );
 });

@@ -208,7 +208,8 @@ export const circuit = z
     name: shortText,
     protector: z.enum(['breaker', 'fuse', 'none']).meta({ id: 'ProtectorKind' }),
     ratingA: z.number().positive().nullable(),
-    wireAwg: z.int().min(0).max(24).nullable(),
+    /** American wire gauge; 2/0, 3/0 and 4/0 are -1, -2 and -3. */
+    wireAwg: z.int().min(-3, 'wire is no larger than 4/0').max(24).nullable(),
     /** With the ground wire if one is run. */
     wireLengthFt: z.number().positive().nullable(),
     /** Temperature rating of the wire, C. */

@@ -9,6 +9,7 @@ import type { Mass } from '../dossier/installation.js';
 import type { RecordKind, Touched } from '../dossier/status.js';
 import { recordKind } from '../dossier/status.js';
 import type { Facts } from '../graph/facts.js';
+import { uncounted } from '../rules/mass-notes.js';
 import type { CivilDate } from '../time/instant.js';
 import type { Remedy } from '../verdict/result.js';
 import type { Action, Situation } from './action.js';
@@ -123,9 +124,9 @@ const makers: Readonly<Record<string, Maker>> = {
       ),
     ];
   },
-  'mass.revise': (_, { dossier, at }) => {
+  'mass.revise': (_, { dossier, at, facts }) => {
     const { mass } = dossier.configuration;
-    return mass === null ? [] : [weightRevision(mass, performedAt(dossier, at).date)];
+    return mass === null ? [] : [weightRevision(facts, mass, performedAt(dossier, at).date)];
   },
   'life-limit.end': (limitId) => [
     action(
@@ -278,10 +279,10 @@ function touchedByRepair(subject: string | undefined, facts: Facts): readonly To
   return touched.length === 0 ? ['nothing'] : touched;
 }
 
-/** By calculation where every change has its arm; else the aircraft is weighed, and what the scales will show is assumed to be as before. */
-function weightRevision(mass: Mass, date: CivilDate): Action {
+/** By calculation where every change is on the record with its arm; else the aircraft is weighed, and what the scales will show is assumed to be as before. */
+function weightRevision(facts: Facts, mass: Mass, date: CivilDate): Action {
   const items = mass.changesSince.flatMap(({ weightLb, armIn }) => (armIn === null ? [] : [{ weightLb, armIn }]));
-  const calculated = items.length === mass.changesSince.length;
+  const calculated = items.length === mass.changesSince.length && uncounted(facts, mass).length === 0;
   const after = calculated
     ? emptyWeightAfter({ weightLb: mass.emptyWeightLb, armIn: mass.emptyArmIn }, items)
     : { weightLb: mass.emptyWeightLb, armIn: mass.emptyArmIn };

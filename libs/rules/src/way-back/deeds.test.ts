@@ -166,7 +166,10 @@ describe('a unit that is fitted', () => {
       'supplement.set',
       'database.load',
     ]);
-    expect(changeOf(changes, 'unit.remove')[0]).toMatchObject({ unitId: 'gps1' });
+    expect(changeOf(changes, 'unit.remove')[0]).toMatchObject({
+      unitId: 'gps1',
+      mass: { weightLb: -5.2, armIn: 30, listed: true },
+    });
     expect(changeOf(changes, 'placard.remove')[0]).toMatchObject({ placardId: 'p1' });
     expect(changeOf(changes, 'unit.install')[0]?.unit).toMatchObject({
       place: 'centre-stack',
@@ -174,6 +177,7 @@ describe('a unit that is fitted', () => {
       offsetIn: 4,
       armIn: 30,
     });
+    expect(changeOf(changes, 'unit.install')[0]?.mass).toMatchObject({ weightLb: 5.2, armIn: 30, listed: true });
     expect(changeOf(changes, 'antenna.fit')[0]?.antenna).toMatchObject({ id: 'a-gps', units: ['new-navigator'] });
   });
 

@@ -2,7 +2,7 @@ import type { EquipmentType, FunctionCode } from '../catalogue/type.js';
 import type { Change } from '../changes/changes.js';
 import { touchedBy } from '../changes/checks.js';
 import type { Agency, DocumentRef, Performed } from '../dossier/common.js';
-import type { Antenna, Grant, InstalledUnit } from '../dossier/installation.js';
+import type { Antenna, Grant, InstalledUnit, MassChange } from '../dossier/installation.js';
 import type { Dossier } from '../dossier/dossier.js';
 import type { DatabaseKind } from '../catalogue/type.js';
 import type { RecordHead, RecordKind } from '../dossier/status.js';
@@ -243,7 +243,7 @@ export function fit(
   };
   return [
     ...(replaced === null ? [] : takeOut(dossier, performed, replaced, touched)),
-    { kind: 'unit.install', version: 1, unit, performed, touched, mass: null },
+    { kind: 'unit.install', version: 1, unit, performed, touched, mass: massOf(dossier, unit, 1, performed) },
     ...antennasFor(type.functions).map((kind): Change => {
       const antenna = antennaOf(kind, unitId, replaced, dossier);
       return { kind: 'antenna.fit', version: 1, antenna, performed, touched: [] };
@@ -287,13 +287,33 @@ function antennaOf(kind: Antenna['kind'], unitId: string, replaced: InstalledUni
 function takeOut(
   dossier: Dossier,
   performed: Performed,
-  { id }: InstalledUnit,
+  unit: InstalledUnit,
   touched: readonly ReturnType<typeof touchedBy>[number][],
 ): readonly Change[] {
+  const { id } = unit;
   return [
-    { kind: 'unit.remove', version: 1, unitId: id, performed, reason: 'replaced', touched: [...touched], mass: null },
+    {
+      kind: 'unit.remove',
+      version: 1,
+      unitId: id,
+      performed,
+      reason: 'replaced',
+      touched: [...touched],
+      mass: massOf(dossier, unit, -1, performed),
+    },
     ...dossier.configuration.placards
       .filter((each) => each.unitId === id)
       .map((each): Change => ({ kind: 'placard.remove', version: 1, placardId: each.id, reason: 'its unit is out' })),
   ];
+}
+
+/** What goes onto the weight record with a unit that goes in (1) or comes out (-1); null: nobody knows, or there is no such record. */
+function massOf(
+  { configuration }: Dossier,
+  { name, massLb, armIn }: InstalledUnit,
+  sign: 1 | -1,
+  { date }: Performed,
+): MassChange | null {
+  if (configuration.mass === null || massLb === null || armIn === null) return null;
+  return { what: name, weightLb: sign * massLb, armIn, on: date, listed: true };
 }

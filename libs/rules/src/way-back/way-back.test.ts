@@ -184,7 +184,7 @@ describe('a revision of the weight record', () => {
         mass: {
           emptyWeightLb: 1400,
           emptyArmIn: 38,
-          revisedOn: '2020-01-01',
+          revisedOn: '2024-02-01',
           weighed: true,
           macIn: null,
           equipmentListRevisedOn: null,
@@ -221,5 +221,14 @@ describe('a revision of the weight record', () => {
       assumes: ['turns-out-well'],
       mass: { emptyWeightLb: 1400, emptyArmIn: 38, weighed: true, changesSince: [] },
     });
+  });
+
+  it('is a weighing where a unit went in since and its weight is nowhere', () => {
+    const dossier = of(12);
+    const units = dossier.configuration.units.map((each) =>
+      each.id === 'gps1' ? { ...each, fitted: { date: '2025-06-01', at: null } } : each,
+    );
+    const fitted = { ...dossier, configuration: { ...dossier.configuration, units } };
+    expect(revised(fitted)).toMatchObject({ job: 'weigh', assumes: ['turns-out-well'] });
   });
 });

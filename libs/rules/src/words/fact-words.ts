@@ -35,6 +35,7 @@ const fields: Readonly<Record<string, string>> = {
   at: 'time of day',
   busV: 'bus voltage (V)',
   calibratedUntil: 'day to which it is calibrated',
+  changesSince: 'what changed since it was revised',
   cover: 'what approves it',
   decidedBy: 'who decided it',
   deferral: 'how it is put off',

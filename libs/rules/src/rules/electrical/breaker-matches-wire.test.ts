@@ -81,6 +81,8 @@ testRule(breakerMatchesWire, [
     at,
     expect: 'cannot-tell',
   },
+  // Table 11-3 ends at 0.
+  { name: 'a gauge thicker than the chart', dossier: circuit({ wireAwg: -1, ratingA: 1 }), at, expect: 'cannot-tell' },
   { name: 'a gauge thinner than the chart', dossier: circuit({ wireAwg: 24, ratingA: 1 }), at, expect: 'cannot-tell' },
   { name: 'a gauge that is in no table', dossier: circuit({ wireAwg: 21 }), at, expect: 'cannot-tell' },
   { name: 'rating not recorded', dossier: circuit({ ratingA: null }), at, expect: 'cannot-tell' },

@@ -73,6 +73,11 @@ testRule(wireCurrent, [
     expect: 'cannot-tell',
   },
   { name: 'rating of the wire not recorded', dossier: circuit({ wireRating: null }), at, expect: 'cannot-tell' },
+  // Table 11-9: 00 carries 222 A at 150 C, 0000 310 A.
+  { name: '2/0 at its current', dossier: circuit({ wireAwg: -1, loadA: 222 }), at, expect: 'met' },
+  { name: '2/0 above its current', dossier: circuit({ wireAwg: -1, loadA: 222.1 }), at, expect: 'not-met' },
+  { name: '4/0 at its current', dossier: circuit({ wireAwg: -3, loadA: 310 }), at, expect: 'met' },
+  { name: '4/0 above its current', dossier: circuit({ wireAwg: -3, loadA: 310.1 }), at, expect: 'not-met' },
   { name: 'gauge not recorded', dossier: circuit({ wireAwg: null }), at, expect: 'cannot-tell' },
   { name: 'a gauge that is in no table', dossier: circuit({ wireAwg: 13 }), at, expect: 'cannot-tell' },
   { name: 'load not recorded', dossier: circuit({ loadA: null }), at, expect: 'cannot-tell' },

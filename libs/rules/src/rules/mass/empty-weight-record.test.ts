@@ -1,5 +1,5 @@
 import { approvalOf, unitOf } from '../../../testing/builders.js';
-import { dossierOf } from '../../../testing/dossiers.js';
+import { afterRemovals, dossierOf } from '../../../testing/dossiers.js';
 import { testRule } from '../../../testing/rule-tester.js';
 import type { Dossier } from '../../dossier/dossier.js';
 import type { Mass, MassChange } from '../../dossier/installation.js';
@@ -40,6 +40,17 @@ const range: Mass['envelope'] = {
 };
 const fitted = (on: string | null, part: Partial<Parameters<typeof unitOf>[0]> = {}) =>
   unitOf({ id: 'gps1', functions: ['gnss'], fitted: on === null ? null : { date: on, at: null }, ...part });
+
+const removed = (on: string, ids: readonly string[], changesSince: readonly MassChange[] = [], because?: string) =>
+  dossierOf(
+    { configuration: { aircraft: { kind: 'airplane' }, mass: record({ changesSince }) } },
+    afterRemovals(on, ids, because),
+  );
+const swapped = (changesSince: readonly MassChange[]) =>
+  dossierOf(
+    { configuration: { mass: record({ changesSince }), units: [fitted('2025-06-01')] } },
+    afterRemovals('2025-06-01', ['gps0']),
+  );
 
 // AC 43.13-1B 10-2c: at most 1 lb below 5,000 lb, 2 lb up to 50,000 lb; less than 0.05 % of the mean chord (60 in: 0.03 in).
 testRule(emptyWeightRecord, [
@@ -182,6 +193,89 @@ testRule(emptyWeightRecord, [
     at,
     expect: 'cannot-tell',
   },
+  {
+    name: 'two units of one day, one change: it speaks of one of them',
+    dossier: aircraft({ changesSince: [change(0.5)] }, [fitted('2025-06-01'), fitted('2025-06-01', { id: 'gps2' })]),
+    at,
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'two units of one day, a change for each',
+    dossier: aircraft({ changesSince: [change(0.5), change(0.2)] }, [
+      fitted('2025-06-01'),
+      fitted('2025-06-01', { id: 'gps2' }),
+    ]),
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'a change that takes weight out does not speak of a unit that went in',
+    dossier: aircraft({ changesSince: [change(-0.5)] }, [fitted('2025-06-01')]),
+    at,
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'a unit taken out, its weight nowhere',
+    dossier: removed('2025-06-01', ['gps1']),
+    at,
+    expect: 'cannot-tell',
+    message: 'unclear',
+  },
+  {
+    name: 'a unit taken out, its weight among the changes',
+    dossier: removed('2025-06-01', ['gps1'], [change(-0.5)]),
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'two units taken out, one change: it speaks of one of them',
+    dossier: removed('2025-06-01', ['gps1', 'gps2'], [change(-0.5)]),
+    at,
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'a unit taken out, a change that adds weight does not speak of it',
+    dossier: removed('2025-06-01', ['gps1'], [change(0.5)]),
+    at,
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'a unit taken out on the day of the revision: it was weighed without it',
+    dossier: removed('2024-02-01', ['gps1']),
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'a unit taken out the day after the revision',
+    dossier: removed('2024-02-02', ['gps1']),
+    at,
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'a unit taken out nobody knows when, other work on the aircraft since the revision',
+    dossier: removed('2025-06-01', ['gps1'], [], 'work.done'),
+    at,
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'a unit taken out, a change of a day after all work does not speak of it',
+    dossier: removed('2025-06-01', ['gps1'], [change(-0.5, 40, '2025-06-02')]),
+    at,
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'a unit taken out, a change of the day before the revision does not speak of it',
+    dossier: removed('2025-06-01', ['gps1'], [change(-0.5, 40, '2024-01-31')]),
+    at,
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'a swap: each way its change, whatever the one that went in weighs',
+    dossier: swapped([change(-0.5), change(0)]),
+    at,
+    expect: 'met',
+  },
+  { name: 'a swap with one change for both', dossier: swapped([change(0)]), at, expect: 'cannot-tell' },
   { name: 'the least weight that is believed', dossier: aircraft({ emptyWeightLb: 1 }), at, expect: 'met' },
   {
     name: 'the least weight that is believed, moved at its place',

@@ -6,7 +6,7 @@ import type { Facts } from '../../graph/facts.js';
 import { allOf, fact, unknown } from '../../verdict/build.js';
 import type { Clause } from '../../verdict/clause.js';
 import { reading } from '../cite.js';
-import { fittedOn } from '../fitted.js';
+import { countRemedies, uncounted } from '../mass-notes.js';
 import { findOut } from '../remedies.js';
 import { defineRule } from '../rule.js';
 
@@ -58,6 +58,7 @@ export const emptyWeightRecord = defineRule(
         remedies: [
           { kind: 'do', change: 'mass.revise', subject: 'aircraft', facts: [] },
           findOut('mass.revise', 'aircraft', ...(mass === null ? [path] : missing(mass))),
+          ...countRemedies(mass === null ? [] : uncounted(facts, mass)),
         ],
       },
     ];
@@ -77,7 +78,7 @@ function judge(facts: Facts, mass: Mass): Clause {
         });
   return allOf(
     'negligible-together',
-    [sum, ...(mass.changesSince.length > 0 ? [shiftClause(facts, mass)] : []), ...unitsWeighed(facts, mass)],
+    [sum, ...(mass.changesSince.length > 0 ? [shiftClause(facts, mass)] : []), ...allCounted(facts, mass)],
     'cannot-tell',
   );
 }
@@ -114,16 +115,9 @@ function rangeOf({ envelope }: Mass): number | null {
   return envelope === null ? null : Math.max(...envelope.points.map(({ forwardIn, aftIn }) => aftIn - forwardIn));
 }
 
-/** A unit fitted after the revision must have its weight among the changes of that day. */
-function unitsWeighed(facts: Facts, mass: Mass): readonly Clause[] {
-  return [...facts.units.values()]
-    .filter(({ functions }) => !functions.has('portable-display'))
-    .flatMap((each) => {
-      const on = fittedOn(each);
-      if (on !== null && (on <= mass.revisedOn || mass.changesSince.some((change) => change.on === on))) return [];
-      const path = `configuration.units.${each.id}.${on === null ? 'fitted' : 'massLb'}`;
-      return [unknown('weight-of-unit-counted', [path], { source: negligibleWeight.source })];
-    });
+/** What went in or came out after the revision must have its own weight among the changes. */
+function allCounted(facts: Facts, mass: Mass): readonly Clause[] {
+  return uncounted(facts, mass).map((path) => unknown('weight-counted', [path], { source: negligibleWeight.source }));
 }
 
 function netWeight(mass: Mass): number {

@@ -1,5 +1,5 @@
 import { unitOf } from '../../../testing/builders.js';
-import { dossierOf } from '../../../testing/dossiers.js';
+import { afterRemovals, dossierOf } from '../../../testing/dossiers.js';
 import type { RuleCase } from '../../../testing/rule-tester.js';
 import { testRule } from '../../../testing/rule-tester.js';
 import type { MassChange } from '../../dossier/installation.js';
@@ -42,6 +42,17 @@ const aircraft = (
       },
     },
   });
+
+const two = (revisedOn: string, changesSince: readonly MassChange[]) =>
+  dossierOf(aircraft(revisedOn, changesSince), {
+    configuration: {
+      units: ['gps1', 'gps2'].map((id) =>
+        unitOf({ id, functions: ['gnss'], fitted: { date: '2025-06-01', at: null } }),
+      ),
+    },
+  });
+const removed = (revisedOn: string | null, on: string, changesSince: readonly MassChange[] = []) =>
+  dossierOf(aircraft(revisedOn, changesSince), afterRemovals(on, ['gps0']));
 
 const cases: readonly RuleCase[] = [
   { name: 'no record', dossier: dossierOf(), at, expect: 'cannot-tell', message: 'unclear' },
@@ -112,6 +123,56 @@ const cases: readonly RuleCase[] = [
     dossier: aircraft('2024-02-01', [change(true, '2025-06-02')], '2025-06-01'),
     at,
     expect: 'not-met',
+  },
+  {
+    name: 'two units of one day, one change: the other stands nowhere',
+    dossier: two('2024-02-01', [change(true)]),
+    at,
+    expect: 'not-met',
+  },
+  {
+    name: 'two units of one day, a listed change for each',
+    dossier: two('2024-02-01', [change(true), { ...change(true), weightLb: 2 }]),
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'two units of one day, a change that takes weight out speaks of none of them',
+    dossier: two('2024-02-01', [change(true), { ...change(true), weightLb: -2 }]),
+    at,
+    expect: 'not-met',
+  },
+  { name: 'two units of one day, the list revised that day', dossier: two('2025-06-01', []), at, expect: 'met' },
+  {
+    name: 'a unit taken out after the list was revised, among no change',
+    dossier: removed('2024-02-01', '2024-02-02'),
+    at,
+    expect: 'cannot-tell',
+    message: 'unclear',
+  },
+  {
+    name: 'a unit taken out on the day on which the list was revised',
+    dossier: removed('2024-02-02', '2024-02-02'),
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'a unit taken out, its change listed',
+    dossier: removed('2024-02-01', '2025-06-01', [change(true)]),
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'a unit taken out, its change not listed',
+    dossier: removed('2024-02-01', '2025-06-01', [change(false)]),
+    at,
+    expect: 'not-met',
+  },
+  {
+    name: 'a unit taken out, nobody knows when the list was revised',
+    dossier: removed(null, '2025-06-01', [change(true)]),
+    at,
+    expect: 'cannot-tell',
   },
   {
     name: 'a portable unit stands on no list',

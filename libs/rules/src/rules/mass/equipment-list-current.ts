@@ -3,7 +3,7 @@ import type { Facts } from '../../graph/facts.js';
 import { allOf, anyOf, fact, met, unknown } from '../../verdict/build.js';
 import type { Clause, Leaf } from '../../verdict/clause.js';
 import { practice } from '../cite.js';
-import { fittedOn } from '../fitted.js';
+import { countRemedies, mayLackRemoval, unitsNoted } from '../mass-notes.js';
 import { findOut } from '../remedies.js';
 import { defineRule } from '../rule.js';
 
@@ -34,20 +34,33 @@ export const equipmentListCurrent = defineRule(
         messages: { met: 'current', 'not-met': 'revise', 'cannot-tell': 'unclear', 'not-applicable': 'current' },
         data: {
           revisedOn: mass?.equipmentListRevisedOn ?? null,
-          what: mass?.changesSince.find((each) => each.listed !== true)?.what ?? null,
+          what: mass && unlisted(facts, mass),
         },
         effects: [{ stops: 'release' }],
         remedies: [
           { kind: 'do', change: 'mass.revise', subject: 'aircraft', facts: [] },
           findOut('mass.revise', 'aircraft', 'configuration.mass.equipmentListRevisedOn'),
+          ...countRemedies(mass && lacksRemoval(facts, mass) ? ['configuration.mass.changesSince'] : []),
         ],
       },
     ];
   },
 );
 
+/** The first change that nobody listed, or a unit that went in with none; null: there is neither. */
+function unlisted(facts: Facts, mass: Mass): string | null {
+  const last = mass.equipmentListRevisedOn;
+  const change = mass.changesSince.find((each) => each.listed !== true);
+  const unit = unitsNoted(facts, mass).find(({ on, noted }) => !noted && on !== null && last !== null && last < on);
+  return change?.what ?? (unit && facts.units.get(unit.id)?.unit.name) ?? null;
+}
+
+function lacksRemoval(facts: Facts, mass: Mass): boolean {
+  return mayLackRemoval(facts, mass, mass.equipmentListRevisedOn);
+}
+
 function judge(facts: Facts, mass: Mass): Clause {
-  const clauses = [...changesListed(mass), ...unitsListed(facts, mass)];
+  const clauses = [...changesListed(mass), ...unitsListed(facts, mass), ...removalsListed(facts, mass)];
   return allOf('every-change-listed', clauses.length > 0 ? clauses : [revised(mass, mass.revisedOn)], 'cannot-tell');
 }
 
@@ -65,16 +78,15 @@ function changesListed(mass: Mass): readonly Clause[] {
 }
 
 function unitsListed(facts: Facts, mass: Mass): readonly Clause[] {
-  return [...facts.units.values()]
-    .filter(({ functions }) => !functions.has('portable-display'))
-    .map((each) => {
-      const on = fittedOn(each);
-      if (on === null) return unknown('unit-listed', [`configuration.units.${each.id}.fitted`], { source });
-      // The change of that day answers for the unit, and is judged above.
-      return mass.changesSince.some((change) => change.on === on)
-        ? met('unit-among-changes', { source, evidence: [each.id] })
-        : revised(mass, on);
-    });
+  return unitsNoted(facts, mass).map(({ id, on, noted }) => {
+    if (on === null) return unknown('unit-listed', [`configuration.units.${id}.fitted`], { source });
+    // Its change answers for the unit, and is judged above.
+    return noted ? met('unit-among-changes', { source, evidence: [id] }) : revised(mass, on);
+  });
+}
+
+function removalsListed(facts: Facts, mass: Mass): readonly Clause[] {
+  return lacksRemoval(facts, mass) ? [unknown('removals-listed', ['configuration.mass.changesSince'], { source })] : [];
 }
 
 function revised(mass: Mass, on: string): Leaf {

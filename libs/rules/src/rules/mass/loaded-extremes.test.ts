@@ -1,4 +1,5 @@
-import { dossierOf } from '../../../testing/dossiers.js';
+import { unitOf } from '../../../testing/builders.js';
+import { afterRemovals, dossierOf } from '../../../testing/dossiers.js';
 import { testRule } from '../../../testing/rule-tester.js';
 import type { Envelope, Mass, Placard, Station } from '../../dossier/installation.js';
 import { loadedExtremes } from './loaded-extremes.js';
@@ -61,6 +62,29 @@ const radio = (armIn: number | null, weightLb = 20) => ({
   on: '2025-05-05',
   listed: true,
 });
+
+/** 2000 lb at 37.5 in with 400 lb of fuel at 48 in: 39.25 in when it is full, 38.455 in when it is half full. */
+const fuelled = (midIn: number) =>
+  aircraft({
+    emptyWeightLb: 2000,
+    emptyArmIn: 37.5,
+    envelope: envelope({
+      points: [
+        { weightLb: 2000, forwardIn: 36, aftIn: 46 },
+        { weightLb: 2200, forwardIn: midIn, aftIn: 46 },
+        { weightLb: 2400, forwardIn: 39, aftIn: 46 },
+      ],
+      stations: [station('Fuel', 48, 0, 400)],
+    }),
+  });
+const fitted = (on: string | null, changesSince: Mass['changesSince'] = []) =>
+  dossierOf(aircraft({ changesSince }), {
+    configuration: {
+      units: [
+        unitOf({ id: 'gps1', functions: ['gnss'], massLb: 40, fitted: on === null ? null : { date: on, at: null } }),
+      ],
+    },
+  });
 
 // Figures 10-10 and 10-11: 1439 lb at 11.191 in and 2036 lb at 21.330 in.
 testRule(loadedExtremes, [
@@ -237,6 +261,49 @@ testRule(loadedExtremes, [
   {
     name: 'one arm of two not recorded',
     dossier: aircraft({ changesSince: [radio(10.6), radio(null)] }),
+    at,
+    expect: 'cannot-tell',
+  },
+  { name: 'half the fuel on the forward limit of its weight', dossier: fuelled(38.455), at, expect: 'met' },
+  {
+    name: 'half the fuel ahead of the forward limit of its weight, none and all of it behind',
+    dossier: fuelled(38.456),
+    at,
+    expect: 'not-met',
+    message: 'beyond',
+    data: { forwardIn: 38.455 },
+  },
+  {
+    name: 'half the fuel far ahead of the forward limit of its weight',
+    dossier: fuelled(39),
+    at,
+    expect: 'not-met',
+    data: { forwardIn: 38.455 },
+  },
+  { name: 'a unit fitted on the day of the revision', dossier: fitted('2024-02-01'), at, expect: 'met' },
+  {
+    name: 'a unit of 40 lb fitted the day after, its weight nowhere',
+    dossier: fitted('2024-02-02'),
+    at,
+    expect: 'cannot-tell',
+    message: 'unclear',
+  },
+  { name: 'a unit fitted nobody knows when', dossier: fitted(null), at, expect: 'cannot-tell' },
+  {
+    name: 'a unit fitted later, its weight among the changes',
+    dossier: fitted('2025-05-05', [radio(10.6)]),
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'a unit of unknown weight, a placard in view: what it says was worked out without it',
+    dossier: dossierOf(fitted('2024-02-02'), { configuration: { placards: [placard(true)] } }),
+    at,
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'a unit taken out since the revision, its weight nowhere',
+    dossier: dossierOf(aircraft({}), afterRemovals('2025-05-05', ['gps1'])),
     at,
     expect: 'cannot-tell',
   },

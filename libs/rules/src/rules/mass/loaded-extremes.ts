@@ -6,12 +6,15 @@ import type { Envelope, Mass, MassChange } from '../../dossier/installation.js';
 import type { Facts } from '../../graph/facts.js';
 import { allOf, anyOf, fact, notMet, unknown } from '../../verdict/build.js';
 import type { Clause, Leaf } from '../../verdict/clause.js';
+import type { Remedy } from '../../verdict/result.js';
 import { ac } from '../cite.js';
 import { advice, planAndRelease } from '../effects.js';
+import { countRemedies, uncounted } from '../mass-notes.js';
 import { findOut } from '../remedies.js';
 import { defineRule } from '../rule.js';
 
 const placards = ac('43.13-1B', 'chapter 10, loading conditions and placards (from memory)', 'change 1', 'from-memory');
+const weigh: Remedy = { kind: 'do', change: 'mass.revise', subject: 'aircraft', facts: [] };
 const mostLb = 1_000_000;
 const mostIn = 10_000;
 
@@ -52,6 +55,8 @@ export const loadedExtremes = defineRule(
         effects: mass.envelope === null ? advice : planAndRelease,
         remedies: [
           findOut('mass.revise', 'aircraft', ...missing(mass)),
+          ...(uncounted(facts, mass).length === 0 ? [] : [weigh]),
+          ...countRemedies(uncounted(facts, mass)),
           { kind: 'do', change: 'placard.fit', subject: 'aircraft', facts: [] },
         ],
       },
@@ -65,7 +70,7 @@ function clauseOf(facts: Facts, mass: Mass): Clause {
   const { forward, aft } = extremes;
   const { placards: fitted } = facts.dossier.configuration;
   const told = fitted.filter(({ kind }) => kind === 'loading');
-  return anyOf(
+  const safe = anyOf(
     'loading-safe',
     [
       allOf('extremes-within-limits', [within('forward', forward), within('aft', aft)], 'cannot-tell'),
@@ -78,6 +83,11 @@ function clauseOf(facts: Facts, mass: Mass): Clause {
     ],
     'cannot-tell',
   );
+  // What was never counted makes the figures doubtful, and those of a placard with them.
+  const counted = uncounted(facts, mass).map((path) =>
+    unknown('weight-counted', [path], { source: adverseLoading.aft }),
+  );
+  return counted.length === 0 ? safe : allOf('loading-known', [safe, ...counted], 'cannot-tell');
 }
 
 function within(side: 'forward' | 'aft', { armIn, limits }: Loading): Leaf {
