@@ -78,8 +78,11 @@ const newAltimeter = typeOf({
   id: 'al3-tso',
   functions: ['altimeter'],
   authorisations: [{ tso: 'C10b', class: null }],
+  drawA: { at14V: 0, at28V: 0 },
 });
-const catalogue = catalogueOf(...Object.values(trainerTypes), newAltimeter);
+/** A navigator whose manual states neither what it draws nor what it may be fed with. */
+const silentNavigator = { ...trainerTypes.navigator, id: 'nx5-silent', drawA: null, supplyV: null };
+const catalogue = catalogueOf(...Object.values(trainerTypes), newAltimeter, silentNavigator);
 type Name = keyof typeof trainerRecords;
 /** One entry of the trainer with something changed. */
 const entry = (name: Name, part: Partial<RecordHead>): Part<Dossier> =>
@@ -867,6 +870,22 @@ const inspections: readonly Wrong[] = [
 
 const off = { deactivated: { since: { date: '2026-03-10', at: null }, placarded: true, recorded: true } };
 const fedUnits: readonly Wrong[] = [
+  {
+    thought: 'a manual that states no current says that the unit draws none',
+    change: [
+      unit('gps1', { typeId: 'nx5-silent', approval: null }),
+      {
+        configuration: {
+          electrical: {
+            circuits: (base.configuration.electrical?.circuits ?? []).filter(({ id }) => id !== 'c-gps1'),
+          },
+        },
+      },
+    ],
+    flight: lpv,
+    ready: 'cannot-tell',
+    because: 'power-supplied',
+  },
   {
     thought: 'a transponder whose encoder is out of use reports altitude',
     change: [unit('enc1', off)],

@@ -116,7 +116,20 @@ testRule(coolingPath, [
     at,
     expect: 'none',
   },
-  { name: 'draws no current', dossier: built(null), types: [type(null, { drawA: null })], at, expect: 'none' },
+  {
+    name: 'draws nothing by its manual',
+    dossier: built(null),
+    types: [type(null, { drawA: { at14V: 0, at28V: 0 } })],
+    at,
+    expect: 'none',
+  },
+  {
+    name: 'neither cooling nor current stated',
+    dossier: built(null),
+    types: [type(null, { drawA: null })],
+    at,
+    expect: 'cannot-tell',
+  },
   {
     name: 'portable',
     dossier: built(null),

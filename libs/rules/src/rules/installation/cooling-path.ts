@@ -1,3 +1,4 @@
+import { drawsNothing } from '../../catalogue/type.js';
 import type { EquipmentType } from '../../catalogue/type.js';
 import type { UnitFacts } from '../../graph/units.js';
 import { allOf, anyOf, fact, met, notMet, unknown } from '../../verdict/build.js';
@@ -45,10 +46,11 @@ export const coolingPath = defineRule(
     }),
 );
 
-/** What draws no current stays cool; so does what its manual lets sit in still air with no clearance of its own. */
-function mayWarm({ functions }: UnitFacts, { cooling, drawA }: EquipmentType): boolean {
+/** What draws nothing by its manual stays cool; so does what its manual lets sit in still air with no clearance of its own. */
+function mayWarm({ functions }: UnitFacts, type: EquipmentType): boolean {
+  const { cooling } = type;
   if (functions.has('portable-display')) return false;
-  return cooling === null ? drawA !== null : cooling.by !== 'still-air' || cooling.clearanceIn !== null;
+  return cooling === null ? !drawsNothing(type) : cooling.by !== 'still-air' || cooling.clearanceIn !== null;
 }
 
 function asItsManualAsks({ id, unit }: UnitFacts, { cooling }: EquipmentType, path: string): Clause {
