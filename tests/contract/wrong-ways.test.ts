@@ -82,7 +82,18 @@ const newAltimeter = typeOf({
 });
 /** A navigator whose manual states neither what it draws nor what it may be fed with. */
 const silentNavigator = { ...trainerTypes.navigator, id: 'nx5-silent', drawA: null, supplyV: null };
-const catalogue = catalogueOf(...Object.values(trainerTypes), newAltimeter, silentNavigator);
+/** A transponder that sends ADS-B Out by universal access, so through an antenna of its own. */
+const withUniversalAccess = {
+  ...trainerTypes.transponder,
+  id: 'ms4-uat',
+  functions: ['transponder', 'ads-b-out-uat'] as const,
+  authorisations: [
+    { tso: 'C112e', class: '1' },
+    { tso: 'C154c', class: null },
+  ],
+  ports: trainerTypes.transponder.ports.map((each) => ({ ...each, requiredFor: [] })),
+};
+const catalogue = catalogueOf(...Object.values(trainerTypes), newAltimeter, silentNavigator, withUniversalAccess);
 type Name = keyof typeof trainerRecords;
 /** One entry of the trainer with something changed. */
 const entry = (name: Name, part: Partial<RecordHead>): Part<Dossier> =>
@@ -1213,7 +1224,35 @@ const kinds: readonly Wrong[] = [
   },
 ];
 
+const antennas = (list: Dossier['configuration']['antennas']): Part<Dossier> => ({ configuration: { antennas: list } });
+const universalAccess: Part<Dossier> = unit('xpdr1', { typeId: 'ms4-uat' });
 const fitted: readonly Wrong[] = [
+  {
+    thought: 'what sends by universal access needs no antenna that anybody must record',
+    change: [universalAccess],
+    flight: classC,
+    ready: 'no',
+    because: 'antenna-fitted',
+  },
+  {
+    thought: 'universal access is no ADS-B Out in Class C, though it has its antenna',
+    change: [
+      universalAccess,
+      antennas([
+        ...base.configuration.antennas,
+        { id: 'a-uat', kind: 'uat', units: ['xpdr1'], approved: true, xIn: null, yIn: null },
+      ]),
+    ],
+    flight: classC,
+    ready: 'yes',
+  },
+  {
+    thought: 'an emergency transmitter that was inspected is heard without an antenna',
+    change: [antennas(base.configuration.antennas.filter(({ id }) => id !== 'a-elt'))],
+    flight: vfr,
+    ready: 'no',
+    because: 'elt',
+  },
   {
     thought: 'an aircraft of which nothing is recorded has nothing wrong',
     dossier: dossierOf({}),
