@@ -1247,6 +1247,22 @@ const fitted: readonly Wrong[] = [
     ready: 'yes',
   },
   {
+    thought: 'what was made after 11 March 1996 was certificated after it, so that it needs anticollision lights',
+    change: [
+      {
+        configuration: {
+          aircraft: { basis: { code: 'part-23', amendment: 3 }, manufactured: '1998-05-04' },
+          equipment: base.configuration.equipment.map((each) =>
+            each.item === 'anticollision-lights' ? { ...each, state: 'absent' as const } : each,
+          ),
+        },
+      },
+    ],
+    flight: vfr,
+    ready: 'cannot-tell',
+    because: 'day-equipment',
+  },
+  {
     thought: 'an emergency transmitter that was inspected is heard without an antenna',
     change: [antennas(base.configuration.antennas.filter(({ id }) => id !== 'a-elt'))],
     flight: vfr,

@@ -107,7 +107,7 @@ export const limitation = z
   .object({
     kind: z.enum(['no-link', 'no-chain', 'not-both', 'not-a-substitute', 'requires']).meta({ id: 'LimitationKind' }),
     /**
-     * `no-link`: functions of the other unit that must not be joined. `no-chain`: first neighbour's functions. `not-a-substitute`: functions
+     * `no-link`: functions of the other unit that must not be joined, over any wire that can carry something of them. `no-chain`: first neighbour's functions. `not-a-substitute`: functions
      * that the unit has and that replace no required instrument. `not-both`, `requires`: the option or function that binds.
      */
     functions: z.array(functionCode),
