@@ -79,6 +79,7 @@ const newAltimeter = typeOf({
   id: 'al3-tso',
   functions: ['altimeter'],
   authorisations: [{ tso: 'C10b', class: null }],
+  drawA: { at14V: 0, at28V: 0 },
 });
 const weakTransmitter = {
   ...trainerTypes.transponder,
@@ -88,7 +89,26 @@ const weakTransmitter = {
     { tso: 'C166b', class: 'A0' },
   ],
 };
-const catalogue = catalogueOf(...Object.values(trainerTypes), newAltimeter, weakTransmitter);
+/** A navigator whose manual states neither what it draws nor what it may be fed with. */
+const silentNavigator = { ...trainerTypes.navigator, id: 'nx5-silent', drawA: null, supplyV: null };
+/** A transponder that sends ADS-B Out by universal access, so through an antenna of its own. */
+const withUniversalAccess = {
+  ...trainerTypes.transponder,
+  id: 'ms4-uat',
+  functions: ['transponder', 'ads-b-out-uat'] as const,
+  authorisations: [
+    { tso: 'C112e', class: '1' },
+    { tso: 'C154c', class: null },
+  ],
+  ports: trainerTypes.transponder.ports.map((each) => ({ ...each, requiredFor: [] })),
+};
+const catalogue = catalogueOf(
+  ...Object.values(trainerTypes),
+  newAltimeter,
+  weakTransmitter,
+  silentNavigator,
+  withUniversalAccess,
+);
 type Name = keyof typeof trainerRecords;
 /** One entry of the trainer with something changed. */
 const entry = (name: Name, part: Partial<RecordHead>): Part<Dossier> =>
@@ -877,6 +897,22 @@ const inspections: readonly Wrong[] = [
 const off = { deactivated: { since: { date: '2026-03-10', at: null }, placarded: true, recorded: true } };
 const fedUnits: readonly Wrong[] = [
   {
+    thought: 'a manual that states no current says that the unit draws none',
+    change: [
+      unit('gps1', { typeId: 'nx5-silent', approval: null }),
+      {
+        configuration: {
+          electrical: {
+            circuits: (base.configuration.electrical?.circuits ?? []).filter(({ id }) => id !== 'c-gps1'),
+          },
+        },
+      },
+    ],
+    flight: lpv,
+    ready: 'cannot-tell',
+    because: 'power-supplied',
+  },
+  {
     thought: 'a transponder whose encoder is out of use reports altitude',
     change: [unit('enc1', off)],
     flight: classC,
@@ -1203,7 +1239,51 @@ const kinds: readonly Wrong[] = [
   },
 ];
 
+const antennas = (list: Dossier['configuration']['antennas']): Part<Dossier> => ({ configuration: { antennas: list } });
+const universalAccess: Part<Dossier> = unit('xpdr1', { typeId: 'ms4-uat' });
 const fitted: readonly Wrong[] = [
+  {
+    thought: 'what sends by universal access needs no antenna that anybody must record',
+    change: [universalAccess],
+    flight: classC,
+    ready: 'no',
+    because: 'antenna-fitted',
+  },
+  {
+    thought: 'universal access is no ADS-B Out in Class C, though it has its antenna',
+    change: [
+      universalAccess,
+      antennas([
+        ...base.configuration.antennas,
+        { id: 'a-uat', kind: 'uat', units: ['xpdr1'], approved: true, xIn: null, yIn: null },
+      ]),
+    ],
+    flight: classC,
+    ready: 'yes',
+  },
+  {
+    thought: 'what was made after 11 March 1996 was certificated after it, so that it needs anticollision lights',
+    change: [
+      {
+        configuration: {
+          aircraft: { basis: { code: 'part-23', amendment: 3 }, manufactured: '1998-05-04' },
+          equipment: base.configuration.equipment.map((each) =>
+            each.item === 'anticollision-lights' ? { ...each, state: 'absent' as const } : each,
+          ),
+        },
+      },
+    ],
+    flight: vfr,
+    ready: 'cannot-tell',
+    because: 'day-equipment',
+  },
+  {
+    thought: 'an emergency transmitter that was inspected is heard without an antenna',
+    change: [antennas(base.configuration.antennas.filter(({ id }) => id !== 'a-elt'))],
+    flight: vfr,
+    ready: 'no',
+    because: 'elt',
+  },
   {
     thought: 'an aircraft of which nothing is recorded has nothing wrong',
     dossier: dossierOf({}),

@@ -98,7 +98,7 @@ describe('91.205: what only some aircraft or flights need', () => {
     [
       'anticollision lights, (b)(11), part 23 after 11 March 1996',
       'anticollision-lights',
-      { basis: { code: 'part-23', amendment: 48 }, manufactured: '1996-03-12' },
+      { basis: { code: 'part-23', amendment: 49 }, manufactured: '1998-03-12' },
       { basis: { code: 'part-23', amendment: 48 }, manufactured: '1996-03-11' },
     ],
     [

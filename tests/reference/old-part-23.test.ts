@@ -93,6 +93,7 @@ describe('electrical system', () => {
   const lasts = (batteryAh: number, maxOperatingAltitudeFt: number, amendment: number) =>
     said('battery-endurance', {
       dossier: dossierOf({
+        status: { completeness: [{ list: 'equipment', stated: { asOf: '2025-01-01', by: 'J. Orrell' } }] },
         configuration: {
           aircraft: { basis: part23(amendment), maxOperatingAltitudeFt },
           electrical: {

@@ -63,7 +63,7 @@ export { touchedBy, touchedByJoint } from './changes/checks.js';
 export { entryTexts, readEntry, unknownPairFamilies } from './catalogue/entry.js';
 export { limitationFields, withSpeed } from './catalogue/entry-checks.js';
 export type { EntryCode, EntryProblem, ReadEntry, TypeEntry } from './catalogue/entry.js';
-export { equipmentType, functionCode, signalCode } from './catalogue/type.js';
+export { drawsNothing, equipmentType, functionCode, signalCode } from './catalogue/type.js';
 export type { Catalogue, EquipmentType, FunctionCode, Limitation, SignalCode } from './catalogue/type.js';
 export { dossierSchemaVersion, dossier as dossierSchema } from './dossier/dossier.js';
 export type { Dossier } from './dossier/dossier.js';

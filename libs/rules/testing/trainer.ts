@@ -34,6 +34,7 @@ const view = {
   maxOffsetIn: null,
   document: 'Installation manual',
 } as const;
+const passive = { at14V: 0, at28V: 0 } as const;
 const manual = (id: string) => ({ document: `Installation manual ${id}`, revision: 'B' });
 const analog = (
   name: string,
@@ -70,6 +71,7 @@ export const trainerTypes = {
     functions: ['com', 'vor-receiver', 'loc-receiver', 'gs-receiver'],
     bezel: { widthIn: 6.25, heightIn: 1.6, depthIn: 10.5 },
     massLb: 4.1,
+    drawA: { at14V: 3.4, at28V: 1.8 },
     cooling: { by: 'still-air', clearanceIn: 0.2, document: 'Installation manual vc1' },
     view,
     ports: [analog('LAT', 'lateral-deviation', 'out'), analog('VERT', 'vertical-deviation', 'out')],
@@ -78,12 +80,14 @@ export const trainerTypes = {
   indicator: typeOf({
     id: 'di2',
     functions: ['lateral-deviation', 'vertical-deviation', 'source-annunciation'],
+    drawA: passive,
     view,
     ports: [analog('LAT', 'lateral-deviation', 'in'), analog('VERT', 'vertical-deviation', 'in')],
   }),
   secondIndicator: typeOf({
     id: 'di1',
     functions: ['lateral-deviation', 'vertical-deviation'],
+    drawA: passive,
     view,
     ports: [analog('LAT', 'lateral-deviation', 'in'), analog('VERT', 'vertical-deviation', 'in')],
   }),
@@ -96,6 +100,7 @@ export const trainerTypes = {
     ],
     bezel: { widthIn: 6.25, heightIn: 1.6, depthIn: 10 },
     massLb: 3,
+    drawA: { at14V: 1.9, at28V: 1 },
     cooling: { by: 'still-air', clearanceIn: 0.2, document: 'Installation manual ms4' },
     view,
     ports: [
@@ -121,12 +126,19 @@ export const trainerTypes = {
   encoder: typeOf({
     id: 'en1',
     functions: ['altitude-reporting'],
+    drawA: { at14V: 0.2, at28V: 0.1 },
+    cooling: { by: 'still-air', clearanceIn: null, document: 'Installation manual en1' },
     ports: [
       { name: 'OUT', signal: 'altitude-serial', direction: 'out', standard: 'rs-232', speed: 9600, requiredFor: [] },
     ],
   }),
-  altimeter: typeOf({ id: 'al3', functions: ['altimeter'], view }),
-  locator: typeOf({ id: 'el4', functions: ['elt'], authorisations: [{ tso: 'C126b', class: null }] }),
+  altimeter: typeOf({ id: 'al3', functions: ['altimeter'], drawA: passive, view }),
+  locator: typeOf({
+    id: 'el4',
+    functions: ['elt'],
+    authorisations: [{ tso: 'C126b', class: null }],
+    drawA: passive,
+  }),
 } as const;
 
 export const trainerCatalogue: Catalogue = catalogueOf(...Object.values(trainerTypes));
@@ -441,6 +453,22 @@ export const trainerParts: Part<Dossier> = {
           singleWireInOpenAir: false,
           units: ['nav1'],
           essential: true,
+          circuitsGuarded: 1,
+        }),
+        circuitOf({
+          id: 'c-xpdr1',
+          name: 'XPDR',
+          ratingA: 5,
+          wireAwg: 20,
+          wireLengthFt: 8,
+          wireRating: 'c150',
+          ampacity: { by: 'table', freeAirA: null, bundleFactor: null, altitudeFactor: null },
+          loadA: 2.1,
+          intermittent: false,
+          usedIn: [...loadCondition.options],
+          singleWireInOpenAir: false,
+          units: ['enc1', 'xpdr1'],
+          essential: false,
           circuitsGuarded: 1,
         }),
       ],

@@ -52,7 +52,7 @@ export const placeOfAntenna: Readonly<Record<AntennaKind, { xIn: number | null; 
 };
 
 export function electricalOf(panel: Panel): Electrical {
-  const powered = panel.units.filter(({ type }) => demoTypes[type].drawA !== null);
+  const powered = panel.units.filter(({ type }) => demoTypes[type].drawA?.at14V !== 0);
   return {
     busV: 14,
     alternatorA: 60,

@@ -49,6 +49,7 @@ const dated = new Set([
   'expires',
   'fitted',
   'fittedOn',
+  'releasedOn',
   'inspected',
   'inspectionGoodTo',
   'lastDay',

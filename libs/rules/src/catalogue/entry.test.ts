@@ -3,6 +3,7 @@ import { limitationOf, typeOf } from '../../testing/builders.js';
 import { readEntry, unknownPairFamilies } from './entry.js';
 import type { EntryCode, TypeEntry } from './entry.js';
 import { entryTexts } from './entry.js';
+import { drawsNothing } from './type.js';
 
 const port: TypeEntry['ports'][number] = {
   name: 'LAT OUT',
@@ -40,6 +41,8 @@ describe('an entry that may stand', () => {
     ['with a bus whose speed the manual leaves out', { ports: [{ ...port, standard: 'rs-232' }] }],
     ['with one voltage', { supplyV: { least: 14, most: 14 } }],
     ['with one current of two', { drawA: { at14V: null, at28V: 1.2 } }],
+    ['with a current of 0 A: it draws nothing', { drawA: { at14V: 0, at28V: null } }],
+    ['with no current stated: it may draw', { drawA: null }],
     ['with one family paired at two softwares', { pairs: [pair, { ...pair, software: '3.1' }] }],
     [
       'with one document for lateral and another for vertical',
@@ -181,6 +184,7 @@ describe('what is wrong is named at its field', () => {
 
   it('all at once, and for what is no entry at all', () => {
     expect(wrong({ drawA: { at14V: null, at28V: null }, pairs: [{ ...pair, signals: [] }] })).toHaveLength(2);
+    expect(wrong({ drawA: { at14V: -0.1, at28V: null } })).toEqual([['malformed', 'drawA.at14V']]);
     expect(readEntry('nothing')).toMatchObject({ ok: false, problems: [{ code: 'malformed', field: '' }] });
     expect(readEntry({ ...entry(), id: 'mine' })).toMatchObject({ ok: false, problems: [{ code: 'malformed' }] });
   });
@@ -190,5 +194,19 @@ it('a pair with a family that no entry has is found, its own and known ones are 
   const pairs = ['fi-6', 'nav', 'zz-1'].map((family) => ({ ...pair, family }));
   expect(unknownPairFamilies(entry({ family: 'nav', pairs }), new Set(['fi-6']))).toEqual([
     { field: 'pairs.2.family', family: 'zz-1' },
+  ]);
+});
+
+it('only a manual that states 0 A says that a unit draws nothing', () => {
+  const draw = (drawA: TypeEntry['drawA']) => drawsNothing({ id: 'x', ...entry({ drawA }) });
+  expect([draw({ at14V: 0, at28V: null }), draw({ at14V: null, at28V: 0 }), draw({ at14V: 0, at28V: 0 })]).toEqual([
+    true,
+    true,
+    true,
+  ]);
+  expect([draw(null), draw({ at14V: 0, at28V: 0.1 }), draw({ at14V: null, at28V: null })]).toEqual([
+    false,
+    false,
+    false,
   ]);
 });

@@ -38,7 +38,7 @@ export const entryTexts = {
   },
   'no-current': {
     says: 'Neither of the two currents is given.',
-    wayOut: 'Give the current at one voltage, or say that the manual does not state it.',
+    wayOut: 'Give the current at one voltage (0 where it draws nothing), or say that the manual does not state it.',
   },
   'supply-turned-round': {
     says: 'The least voltage ({least}) is above the most ({most}).',

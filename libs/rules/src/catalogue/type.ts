@@ -107,7 +107,7 @@ export const limitation = z
   .object({
     kind: z.enum(['no-link', 'no-chain', 'not-both', 'not-a-substitute', 'requires']).meta({ id: 'LimitationKind' }),
     /**
-     * `no-link`: functions of the other unit that must not be joined. `no-chain`: first neighbour's functions. `not-a-substitute`: functions
+     * `no-link`: functions of the other unit that must not be joined, over any wire that can carry something of them. `no-chain`: first neighbour's functions. `not-a-substitute`: functions
      * that the unit has and that replace no required instrument. `not-both`, `requires`: the option or function that binds.
      */
     functions: z.array(functionCode),
@@ -169,7 +169,10 @@ export const equipmentType = z
       })
       .nullable(),
     massLb: z.number().positive().nullable(),
-    drawA: z.object({ at14V: z.number().positive().nullable(), at28V: z.number().positive().nullable() }).nullable(),
+    /** Amperes; 0 where it draws nothing. Null: the manual does not state it, so it may draw. */
+    drawA: z
+      .object({ at14V: z.number().nonnegative().nullable(), at28V: z.number().nonnegative().nullable() })
+      .nullable(),
     /** Volts between which its manual lets it be fed; null: nobody read it up. */
     supplyV: z.object({ least: z.number().positive(), most: z.number().positive() }).nullable(),
     cooling: cooling.nullable(),
@@ -181,6 +184,13 @@ export const equipmentType = z
   })
   .meta({ id: 'EquipmentType' });
 export type EquipmentType = Read<typeof equipmentType>;
+
+/** By its manual: every current that it states is 0 A. A manual that states none says nothing of the kind. */
+export function drawsNothing({ drawA }: EquipmentType): boolean {
+  if (drawA === null) return false;
+  const stated = [drawA.at14V, drawA.at28V].filter((each) => each !== null);
+  return stated.length > 0 && stated.every((each) => each === 0);
+}
 
 /** The slice of the catalogue that an aircraft uses. `version` changes whenever any entry of the slice does. */
 export interface Catalogue {

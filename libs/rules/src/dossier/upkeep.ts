@@ -116,6 +116,7 @@ export const packPart = z
     on: civilDate.nullable(),
   })
   .meta({ id: 'PackPart' });
+export type PackPart = Read<typeof packPart>;
 export const documentPack = z
   .object({ id, unitId: id, parts: z.array(packPart).max(20), handOver: statement.nullable() })
   .meta({ id: 'DocumentPack' });

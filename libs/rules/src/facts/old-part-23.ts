@@ -34,6 +34,16 @@ export const batteryByAltitudeSince: Sourced<number> = {
   value: 62,
   source: { document: '14 CFR 23.1353', paragraph: '(h)', edition: 'amendment 23-62 (2011)', status: 'verified' },
 };
+/** A basis with it was certificated after 11 March 1996: the amendment came into force on that day. */
+export const certificatedAfter1996Since: Sourced<number> = {
+  value: 49,
+  source: {
+    document: '14 CFR part 23',
+    paragraph: 'amendment 23-49, in force on 11 March 1996',
+    edition: 'before amendment 23-64',
+    status: 'from-memory',
+  },
+};
 /** Since the part began. */
 export const partItself = since(0, 'part 23', 'the part');
 export const ownProtectorSince = since(0, '23.1357', '(b)');

@@ -1,7 +1,13 @@
 import { roundTo } from '../calculations/rounding.js';
 import type { Circuit, Electrical } from '../dossier/installation.js';
+import { drawsNothing } from '../catalogue/type.js';
+import type { SourceRef } from '../facts/source.js';
 import { continuousLoadShare, lowVoltageLightV, wireTable } from '../facts/wire.js';
 import type { Awg, WireRow } from '../facts/wire.js';
+import type { Facts } from '../graph/facts.js';
+import type { UnitFacts } from '../graph/units.js';
+import { met, unknown } from '../verdict/build.js';
+import type { Leaf } from '../verdict/clause.js';
 import type { Effect } from '../verdict/result.js';
 import { advice } from './effects.js';
 
@@ -52,4 +58,23 @@ export function loadLimitOf({ alternatorA, loadWatch }: Electrical): number | nu
   if (alternatorA === null) return null;
   const watched = loadWatch === 'placard' || loadWatch === 'monitoring';
   return watched ? alternatorA : roundTo(alternatorA * continuousLoadShare.value, 2);
+}
+
+/** Units in use that the aircraft feeds; a portable device runs on its own battery. */
+export function unitsOnTheBus(facts: Facts): readonly UnitFacts[] {
+  return [...facts.units.values()].filter(({ active, functions }) => active && !functions.has('portable-display'));
+}
+
+/** Without a list that somebody stated complete, and a circuit for each unit that may draw, a sum is of some loads only. */
+export function everyLoadOnACircuit(facts: Facts, { circuits }: Electrical, source: SourceRef): Leaf {
+  const adrift = unitsOnTheBus(facts).some(
+    ({ id, type }) => (type === null || !drawsNothing(type)) && !circuits.some(({ units }) => units.includes(id)),
+  );
+  const missing = [
+    ...(facts.complete('equipment') === null ? ['status.completeness.equipment'] : []),
+    ...(circuits.length === 0 || adrift ? ['configuration.electrical.circuits'] : []),
+  ];
+  return missing.length > 0
+    ? unknown('every-load-on-a-circuit', missing, { source })
+    : met('every-load-on-a-circuit', { source });
 }

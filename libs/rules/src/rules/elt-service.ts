@@ -1,10 +1,12 @@
 import { eltC91LastInstallation, eltInspectionMonths } from '../facts/elt.js';
+import type { Antenna } from '../dossier/installation.js';
 import type { Facts } from '../graph/facts.js';
 import type { UnitFacts } from '../graph/units.js';
 import type { CivilDate } from '../time/instant.js';
 import { allOf, anyOf, fact, unknown } from '../verdict/build.js';
 import type { Clause } from '../verdict/clause.js';
 import { accomplished } from './accomplished.js';
+import { antennasFor, oneServes } from './antennas.js';
 import { cfr } from './cite.js';
 import { batteryOf } from './elt-battery.js';
 import { withinMonths } from './periodic.js';
@@ -19,7 +21,7 @@ export interface Service {
   readonly batteryGoodTo: CivilDate | null;
 }
 
-/** An emergency transmitter that is attached and in service: 91.207(a), (c), (d). An annual inspection says nothing about it. */
+/** An emergency transmitter that is attached, has an antenna and is in service: 91.207(a), (c), (d). An annual inspection says nothing about it. */
 export function inService(facts: Facts, unit: UnitFacts): Service {
   const { certificate } = facts.dossier.configuration.aircraft;
   // 91.207(d) does not say who may inspect: part 43 is taken to apply.
@@ -41,6 +43,7 @@ export function inService(facts: Facts, unit: UnitFacts): Service {
         standard(unit),
         allOf('elt-inspected', [inspection.clause], 'cannot-tell'),
         battery.clause,
+        oneServes(facts, unit, antennaOf(facts, unit)),
       ],
       'cannot-tell',
     ),
@@ -48,6 +51,11 @@ export function inService(facts: Facts, unit: UnitFacts): Service {
     inspectionGoodTo: inspection.lastGood,
     batteryGoodTo: battery.goodTo,
   };
+}
+
+/** Without one nothing is heard, and 91.207(d)(4) has its signal looked for there. */
+export function antennaOf(facts: Facts, unit: UnitFacts): readonly Antenna[] {
+  return antennasFor(facts, unit, ['elt', 'combined']);
 }
 
 /** Built to TSO-C91 without a letter, to which none may be newly fitted any more. */

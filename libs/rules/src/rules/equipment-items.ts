@@ -2,6 +2,7 @@ import type { FunctionCode } from '../catalogue/type.js';
 import type { EquipmentItem } from '../dossier/aircraft.js';
 import { equipmentItem } from '../dossier/aircraft.js';
 import type { EquipmentCondition, EquipmentNeed } from '../facts/equipment.js';
+import { certificatedAfter1996Since } from '../facts/old-part-23.js';
 import type { SourceRef } from '../facts/source.js';
 import type { Facts } from '../graph/facts.js';
 import type { UnitFacts } from '../graph/units.js';
@@ -172,7 +173,6 @@ function conditionOf(facts: Facts, condition: EquipmentCondition, source: Source
     case 'retractable-gear':
       return fact(aircraft.retractableGear, 'retractable-gear', `${path}.retractableGear`, { source });
     case 'small-airplane-part-23-after-1996-03-11':
-      // The text counts from the certification; the day of manufacture can only be later, so that it asks for more.
       return allOf(
         'small-airplane-part-23-after-1996-03-11',
         [
@@ -183,7 +183,7 @@ function conditionOf(facts: Facts, condition: EquipmentCondition, source: Source
             `${path}.basis`,
             { source },
           ),
-          madeAfter('1996-03-11'),
+          certificatedAfter1996(facts, source),
         ],
         'cannot-tell',
       );
@@ -211,4 +211,23 @@ function conditionOf(facts: Facts, condition: EquipmentCondition, source: Source
     case 'vor-required':
       return null;
   }
+}
+
+/**
+ * 91.205(b)(11) counts from the certification, whose day the record does not hold. An airplane made by then was certificated by then, and
+ * an amendment of that day on says that the basis is later; one made since under an older amendment may be either.
+ */
+function certificatedAfter1996(facts: Facts, source: SourceRef): Leaf {
+  const { basis, manufactured } = facts.dossier.configuration.aircraft;
+  const label = 'certificated-after-1996-03-11';
+  const path = 'configuration.aircraft';
+  if (manufactured !== null && manufactured <= '1996-03-11') return notMet(label, { source });
+  const amendment = basis?.amendment ?? null;
+  if (amendment !== null && amendment >= certificatedAfter1996Since.value)
+    return met(label, { source: certificatedAfter1996Since.source });
+  const open = [
+    ...(amendment === null ? [basis === null ? `${path}.basis` : `${path}.basis.amendment`] : []),
+    ...(manufactured === null ? [`${path}.manufactured`] : []),
+  ];
+  return unknown(label, open.length > 0 ? open : [`${path}.basis.certificated`], { source });
 }

@@ -186,6 +186,9 @@ const antennaFor: Partial<Record<FunctionCode, Antenna['kind']>> = {
   'gs-receiver': 'glide-slope',
   gnss: 'gnss-sbas',
   transponder: 'transponder',
+  'ads-b-out-1090': 'transponder',
+  'ads-b-out-uat': 'uat',
+  elt: 'elt',
 };
 
 /** One for each band that the functions need. */

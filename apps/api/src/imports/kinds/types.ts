@@ -26,8 +26,11 @@ const columns = {
   mass_lb: optional(form.decimalNumber, 'Mass, pounds.'),
   supply_least_v: optional(form.decimalNumber, 'Least voltage that its manual lets it be fed with.'),
   supply_most_v: optional(form.decimalNumber, 'Most voltage that its manual lets it be fed with.'),
-  draw_14v_a: optional(form.decimalNumber, 'Current at 14 V, amperes.'),
-  draw_28v_a: optional(form.decimalNumber, 'Current at 28 V, amperes.'),
+  draw_14v_a: optional(
+    form.decimalNumber,
+    'Current at 14 V, amperes; 0 where it draws nothing, empty where the manual does not state it.',
+  ),
+  draw_28v_a: optional(form.decimalNumber, 'Current at 28 V, amperes; the same.'),
   width_in: optional(form.decimalNumber, 'Width of what passes the opening, inches.'),
   height_in: optional(form.decimalNumber, 'Height of it.'),
   depth_in: optional(form.decimalNumber, 'Depth behind the panel with connectors.'),

@@ -13,7 +13,7 @@ import {
   sections,
   type Entry,
 } from './entry.js';
-import { labelAt, rowWords } from './field-words.js';
+import { hintAt, labelAt, rowWords } from './field-words.js';
 import { mergedOn } from './merge.js';
 import { problemsOf, refusedFields, toMend, withoutEmpty } from './problems.js';
 
@@ -121,6 +121,16 @@ test('a folded row says what it is', () => {
   expect(rowWords(entry, 'authorisations.0')).toBe('Authorisation 1: C146d, Gamma-3');
   const added = entryWith(entry, 'databases', [{ kind: '', holdsNext: null }]);
   expect(rowWords(added, 'databases.0')).toBe('Database 1: not filled in yet');
+});
+
+test('0 A is said to mean that it draws nothing, and may be entered; a current below may not', () => {
+  expect([hintAt('drawA.at14V'), hintAt('drawA.at28V')]).toEqual([
+    '0 where it draws nothing',
+    '0 where it draws nothing',
+  ]);
+  const field = (at14V: number) =>
+    problemsOf(entryWith(entry, 'drawA', { at14V, at28V: null })).map((each) => each.field);
+  expect([field(0), field(-0.1)]).toEqual([[], ['drawA.at14V']]);
 });
 
 test('a standard without a speed has none', () => {

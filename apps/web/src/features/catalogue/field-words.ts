@@ -60,6 +60,8 @@ const hints: Readonly<Record<string, string>> = {
   family:
     'Stays the same over all versions of the product; pairs in other entries name it so. Letters, digits and . _ -',
   'authorisations.tso': 'As C146d, without the letters TSO',
+  'drawA.at14V': '0 where it draws nothing',
+  'drawA.at28V': '0 where it draws nothing',
 };
 
 export function labelAt(entry: Entry, path: string): string | null {

@@ -1,4 +1,5 @@
 import type { InstallationApproval, InstalledUnit } from '../../dossier/installation.js';
+import type { RecordHead } from '../../dossier/status.js';
 import type { Facts } from '../../graph/facts.js';
 import { anyOf, fact, implies, met, notMet } from '../../verdict/build.js';
 import type { Clause } from '../../verdict/clause.js';
@@ -11,15 +12,16 @@ import { defineRule } from '../rule.js';
 const order = practice('data approved, then work, conformity, release');
 
 /**
- * A release signed before its data were approved is no release, however good the work; a later entry of release mends it. That the
- * entry comes after the work is `tests-after-change`, that a form comes before it `major-alteration-decision`.
+ * A release signed before its data were approved, or before the work was done, is no release, however good the work; a later entry of
+ * release mends it. That an entry follows work recorded here is `tests-after-change`, that a form comes before it `major-alteration-decision`.
  */
 export const datesInOrder = defineRule(
   {
     id: 'dates-in-order',
     topic: 'after-work',
-    asks: 'The data of an installation were approved on or before the day of its release, and before the work.',
-    binds: 'Units with a recorded approval that is needed before the release; work begun too early is advice.',
+    asks: 'The data of an installation were approved before the work, and its release was signed after both, or on the day.',
+    binds:
+      'Units with a recorded approval that is needed before the release; work begun too early is advice. That the release does not come before the work binds whatever the data are, where both days are recorded.',
     sources: [order],
     messages: {
       'in-order': 'The data for {unit} were approved on {approvedOn}, before its release.',
@@ -29,12 +31,17 @@ export const datesInOrder = defineRule(
       'work-in-order': '{unit} was fitted on {fittedOn}, its data approved on {approvedOn}.',
       'work-too-early':
         '{unit} was fitted on {fittedOn}, before its data were approved on {approvedOn}: what the data ask may differ from what was done.',
+      'released-after-work': '{unit} was fitted on {fittedOn} and released on {releasedOn}.',
+      'released-before-work':
+        '{unit} was released on {releasedOn}, before it was fitted on {fittedOn}: nobody released this work.',
     },
     establishes: [],
   },
   (facts) =>
     [...facts.units.values()].flatMap(({ unit }) =>
-      unit.approval === null ? [] : [release(facts, unit, unit.approval), ...work(unit, unit.approval)],
+      unit.approval === null
+        ? []
+        : [release(facts, unit, unit.approval), ...work(unit, unit.approval), ...afterWork(facts, unit, unit.approval)],
     ),
 );
 
@@ -70,13 +77,14 @@ function release(facts: Facts, unit: InstalledUnit, approval: InstallationApprov
     ],
   };
 
-  /** Later entries of release that were seen. */
   function entries(): readonly Clause[] {
-    return facts
-      .records('release-entry', unit.id)
-      .filter((each) => each.evidence === 'entry-seen')
-      .map((each) => before(approvedOn, each.done.date, `${path}.approvedOn`, each.id));
+    return entriesSeen(facts, unit).map((each) => before(approvedOn, each.done.date, `${path}.approvedOn`, each.id));
   }
+}
+
+/** Later entries of release that were seen. */
+function entriesSeen(facts: Facts, { id }: InstalledUnit): readonly RecordHead[] {
+  return facts.records('release-entry', id).filter((each) => each.evidence === 'entry-seen');
 }
 
 function before(approvedOn: string | null, releasedOn: string | null, path: string, evidence?: string): Clause {
@@ -108,6 +116,29 @@ function work(unit: InstalledUnit, { basis, approvedOn }: InstallationApproval):
       data: { unit: unit.name, approvedOn, fittedOn },
       effects: [{ stops: 'nothing', kind: 'advice' }],
       remedies: [],
+    },
+  ];
+}
+
+/** Only where both days are known, as above. */
+function afterWork(facts: Facts, unit: InstalledUnit, { releasedOn }: InstallationApproval): readonly Draft[] {
+  const fittedOn = unit.fitted?.date ?? null;
+  const days = [...(releasedOn === null ? [] : [releasedOn]), ...entriesSeen(facts, unit).map(({ done }) => done.date)];
+  const last = days.toSorted().at(-1);
+  if (fittedOn === null || last === undefined) return [];
+  return [
+    {
+      subject: `${unit.id}:released`,
+      clause: (fittedOn <= last ? met : notMet)('work-before-release', { source: order }),
+      messages: {
+        met: 'released-after-work',
+        'not-met': 'released-before-work',
+        'cannot-tell': 'released-before-work',
+        'not-applicable': 'released-after-work',
+      },
+      data: { unit: unit.name, fittedOn, releasedOn: last },
+      effects: [{ stops: 'release' }],
+      remedies: [recordIt('release-entry', unit.id)],
     },
   ];
 }

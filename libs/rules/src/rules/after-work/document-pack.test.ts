@@ -1,18 +1,32 @@
-import { unitOf } from '../../../testing/builders.js';
+import { approvalOf, unitOf } from '../../../testing/builders.js';
 import { dossierOf } from '../../../testing/dossiers.js';
 import { testRule } from '../../../testing/rule-tester.js';
-import type { DocumentPack } from '../../dossier/upkeep.js';
+import type { InstallationApproval } from '../../dossier/installation.js';
+import type { DocumentPack, PackPart } from '../../dossier/upkeep.js';
 import { documentPack } from './document-pack.js';
 
 const signed = { asOf: '2026-02-10', by: 'R. Tamsin' };
+const placed = (part: PackPart['part'], place: PackPart['place'] = 'in-records'): PackPart => ({
+  part,
+  place,
+  on: '2026-02-10',
+});
+const whole = [
+  placed('release-entry'),
+  placed('alteration-form', 'sent'),
+  placed('supplement', 'aboard'),
+  placed('continued-airworthiness', 'with-owner'),
+  placed('stc-permission', 'not-needed'),
+];
+const but = (...parts: readonly PackPart[]) => [
+  ...whole.filter(({ part }) => !parts.some((each) => each.part === part)),
+  ...parts,
+];
+const without = (...parts: readonly PackPart['part'][]) => whole.filter(({ part }) => !parts.includes(part));
 const pack = (part: Partial<DocumentPack> = {}): DocumentPack => ({
   id: 'pack1',
   unitId: 'gps1',
-  parts: [
-    { part: 'supplement', place: 'aboard', on: '2026-02-10' },
-    { part: 'wiring-diagram', place: 'in-records', on: '2026-02-10' },
-    { part: 'stc-permission', place: 'not-needed', on: null },
-  ],
+  parts: whole,
   handOver: signed,
   ...part,
 });
@@ -25,9 +39,19 @@ const owed = (closedBy: string | null) => ({
   touched: null,
   closedBy,
 });
-const units = [unitOf({ id: 'gps1', functions: ['gnss'] })];
-const of = (packs: readonly DocumentPack[], closedBy: string | null = 'r1') =>
-  dossierOf({ configuration: { units, packs }, status: { obligations: [owed(closedBy)] } });
+const of = (
+  packs: readonly DocumentPack[],
+  closedBy: string | null = 'r1',
+  basis: InstallationApproval['basis'] | null = null,
+) =>
+  dossierOf({
+    configuration: {
+      units: [unitOf({ id: 'gps1', functions: ['gnss'], approval: basis === null ? null : approvalOf({ basis }) })],
+      packs,
+    },
+    status: { obligations: [owed(closedBy)] },
+  });
+const named = ['release-entry', 'alteration-form', 'supplement', 'continued-airworthiness', 'stc-permission'] as const;
 const at = '2026-03-01T12:00Z';
 
 // Common practice.
@@ -35,7 +59,7 @@ testRule(documentPack, [
   { name: 'each part has a place and it is handed over', dossier: of([pack()]), at, expect: 'met', message: 'whole' },
   {
     name: 'one part missing',
-    dossier: of([pack({ parts: [{ part: 'wiring-diagram', place: 'missing', on: null }] })]),
+    dossier: of([pack({ parts: but(placed('wiring-diagram', 'missing')) })]),
     at,
     expect: 'not-met',
     message: 'missing',
@@ -43,10 +67,53 @@ testRule(documentPack, [
   },
   {
     name: 'nobody looked for one part',
-    dossier: of([pack({ parts: [{ part: 'supplement', place: null, on: null }] })]),
+    dossier: of([pack({ parts: but(placed('supplement', null)) })]),
     at,
     expect: 'cannot-tell',
     message: 'unclear',
+  },
+  {
+    name: 'a pack that names no part, handed over',
+    dossier: of([pack({ parts: [] })]),
+    at,
+    expect: 'cannot-tell',
+    message: 'unclear',
+  },
+  ...named.map((part) => ({
+    name: `nothing said of the ${part.replaceAll('-', ' ')}`,
+    dossier: of([pack({ parts: without(part) })]),
+    at,
+    expect: 'cannot-tell' as const,
+  })),
+  {
+    name: 'none of it needed, and said so',
+    dossier: of([pack({ parts: whole.map(({ part }) => placed(part, 'not-needed')) })]),
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'no part named, and one missing',
+    dossier: of([pack({ parts: [placed('wiring-diagram', 'missing')] })]),
+    at,
+    expect: 'not-met',
+  },
+  {
+    name: 'nothing said of a permission, where no STC is used',
+    dossier: of([pack({ parts: without('stc-permission') })], 'r1', 'minor-alteration'),
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'nothing said of a permission, under an STC',
+    dossier: of([pack({ parts: without('stc-permission') })], 'r1', 'stc'),
+    at,
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'nothing said of a permission, under an STC with a model list',
+    dossier: of([pack({ parts: without('stc-permission') })], 'r1', 'stc-model-list'),
+    at,
+    expect: 'cannot-tell',
   },
   { name: 'not handed over', dossier: of([pack({ handOver: null })]), at, expect: 'cannot-tell' },
   { name: 'release owed, no pack', dossier: of([], null), at, subject: 'gps1', expect: 'cannot-tell' },
@@ -64,10 +131,7 @@ testRule(documentPack, [
     dossier: of([
       pack({ id: 'pack2', unitId: 'com1' }),
       pack({
-        parts: [
-          { part: 'supplement', place: 'missing', on: null },
-          { part: 'wiring-diagram', place: 'missing', on: null },
-        ],
+        parts: but(placed('supplement', 'missing'), placed('wiring-diagram', 'missing')),
       }),
     ]),
     at,

@@ -1,4 +1,4 @@
-import type { DocumentPack } from '../../dossier/upkeep.js';
+import type { DocumentPack, PackPart } from '../../dossier/upkeep.js';
 import type { Facts } from '../../graph/facts.js';
 import { allOf, fact, unknown } from '../../verdict/build.js';
 import type { Draft } from '../../verdict/result.js';
@@ -9,14 +9,25 @@ import { defineRule } from '../rule.js';
 
 const source = practice('every part of an installation’s documents has a known place, and the hand-over is signed');
 
+const contents = practice(
+  'form, supplement, instructions and entry of release; with an STC the permission to use it (91.403(d))',
+);
+/** What a pack says something of, be it that the part is not needed. */
+const named: readonly PackPart['part'][] = [
+  'release-entry',
+  'alteration-form',
+  'supplement',
+  'continued-airworthiness',
+];
+
 /** The pack is one object whose parts each lie somewhere; the job is not closed while one of them does not. */
 export const documentPack = defineRule(
   {
     id: 'document-pack',
     topic: 'after-work',
-    asks: 'Each part of the documents of an installation has a place, none is missing, and the hand-over is signed.',
+    asks: 'Each part of the documents of an installation has a place or is not needed, none is missing, and the hand-over is signed: the entry of release, the form, the supplement, the instructions for continued airworthiness, with an STC the permission to use it, and whatever else the pack names.',
     binds: 'Installations with a recorded pack, and those whose release is owed; it holds up the release.',
-    sources: [source],
+    sources: [source, contents],
     messages: {
       whole: '{unit}: every document has its place, handed over.',
       missing: '{unit}: missing from its documents: {parts}.',
@@ -45,6 +56,7 @@ function statement(facts: Facts, unitId: string, pack: DocumentPack | null): Dra
             ...pack.parts.map(({ part, place }) =>
               fact(place === null ? null : place !== 'missing', part, `${path}.parts.${part}`, { source }),
             ),
+            ...unnamed(facts, pack).map((part) => unknown(part, [`${path}.parts.${part}`], { source: contents })),
             fact(pack.handOver === null ? null : true, 'hand-over-signed', `${path}.handOver`, { source }),
           ],
           'cannot-tell',
@@ -58,4 +70,12 @@ function statement(facts: Facts, unitId: string, pack: DocumentPack | null): Dra
     effects: [{ stops: 'release' }],
     remedies: [{ kind: 'do', change: 'pack.set', subject: unitId, facts: [] }, ...findOut(clause, 'pack.set', unitId)],
   };
+}
+
+/** Parts of which the pack says nothing. Only a recorded approval that rests on no STC says that no permission is needed. */
+function unnamed(facts: Facts, { unitId, parts }: DocumentPack): readonly PackPart['part'][] {
+  const basis = facts.units.get(unitId)?.unit.approval?.basis ?? null;
+  const byStc = basis === null || basis === 'stc' || basis === 'stc-model-list';
+  const wanted = byStc ? [...named, 'stc-permission' as const] : named;
+  return wanted.filter((each) => !parts.some(({ part }) => part === each));
 }

@@ -1,13 +1,14 @@
 import { batteryLoad, batteryMinutesAt } from '../../calculations/electrical-load.js';
 import { batteryByAltitudeSince, batteryHalfHourSince } from '../../facts/old-part-23.js';
 import { batteryMinutes } from '../../facts/wire.js';
-import type { Circuit, Electrical } from '../../dossier/installation.js';
+import type { Electrical } from '../../dossier/installation.js';
 import type { Facts } from '../../graph/facts.js';
 import { allOf, met, notMet, unknown } from '../../verdict/build.js';
-import type { Leaf } from '../../verdict/clause.js';
+import type { Clause, Leaf } from '../../verdict/clause.js';
 import { basisKnown, bindingOf, effectsBy } from '../certification-basis.js';
-import { missingOf } from '../circuits.js';
+import { everyLoadOnACircuit, missingOf } from '../circuits.js';
 import { planAndRelease } from '../effects.js';
+import { missingPaths } from '../gaps.js';
 import { findOut } from '../remedies.js';
 import { defineRule } from '../rule.js';
 
@@ -34,14 +35,19 @@ export const batteryEndurance = defineRule(
     const { loadA } = batteryLoad(electrical.circuits);
     const { batteryAh, batteryShare } = electrical;
     const asked = askedMinutes(facts);
+    const clause = allOf(
+      'endurance',
+      [
+        basisKnown(facts, binding, batteryHalfHourSince.source),
+        endurance(facts, electrical),
+        everyLoadOnACircuit(facts, electrical, sourceOf(facts)),
+      ],
+      'cannot-tell',
+    );
     return [
       {
         subject: 'aircraft',
-        clause: allOf(
-          'endurance',
-          [basisKnown(facts, binding, batteryHalfHourSince.source), endurance(facts, electrical)],
-          'cannot-tell',
-        ),
+        clause,
         messages: { met: 'lasts', 'not-met': 'short', 'cannot-tell': 'unclear', 'not-applicable': 'lasts' },
         data: {
           loadA,
@@ -49,7 +55,7 @@ export const batteryEndurance = defineRule(
           asked: Math.max(...asked),
         },
         effects: effectsBy(binding, planAndRelease),
-        remedies: [findOut('electrical.set', 'aircraft', ...missing(electrical))],
+        remedies: [findOut('electrical.set', 'aircraft', ...toRecord(clause, electrical))],
       },
     ];
   },
@@ -91,13 +97,20 @@ function sourceOf(facts: Facts) {
   return amendment < batteryByAltitudeSince.value ? batteryHalfHourSince.source : batteryMinutes.source;
 }
 
+/** What `electrical.set` can say of it. */
+function toRecord(clause: Clause, electrical: Electrical): readonly string[] {
+  const asked = missingPaths(clause).filter((each) => each.startsWith('configuration.electrical'));
+  return [...new Set([...missing(electrical), ...asked])];
+}
+
 function missing({ batteryAh, batteryShare, circuits }: Electrical): readonly string[] {
   const path = 'configuration.electrical';
-  const open: readonly Circuit[] = batteryLoad(circuits).open;
+  const { loadA, open } = batteryLoad(circuits);
   return [
     ...(batteryAh === null ? [`${path}.batteryAh`] : []),
     ...(batteryShare === null ? [`${path}.batteryShare`] : []),
-    ...(circuits.length === 0 ? [`${path}.circuits`] : []),
+    // No load at all: what the battery carries is on no circuit of the list.
+    ...(loadA === 0 && open.length === 0 ? [`${path}.circuits`] : []),
     ...open.flatMap((each) => missingOf(each, 'loadA', 'usedIn', 'intermittent', 'essential')),
   ];
 }

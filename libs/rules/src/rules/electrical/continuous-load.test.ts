@@ -52,6 +52,14 @@ testRule(continuousLoad, [
   { name: 'more than there is', dossier: stated(['60.01']), types, at, expect: 'not-met', message: 'over' },
   { name: 'more than there is, list not stated complete', dossier: aircraft(['60.01']), types, at, expect: 'not-met' },
   { name: 'list of equipment not stated complete', dossier: aircraft(['48']), types, at, expect: 'cannot-tell' },
+  {
+    name: 'a unit that draws nothing by its manual, stated at the other voltage',
+    dossier: stated(['48', 'passive']),
+    types: [...types, type('passive', null, 0)],
+    at,
+    expect: 'met',
+    data: { loadA: 48 },
+  },
   { name: 'a unit without a stated draw', dossier: stated(['48', 'silent']), types, at, expect: 'cannot-tell' },
   {
     name: 'a circuit that feeds no unit',

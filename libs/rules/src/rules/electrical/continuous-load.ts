@@ -1,3 +1,4 @@
+import { drawsNothing } from '../../catalogue/type.js';
 import { roundTo } from '../../calculations/rounding.js';
 import { continuousLoadShare, lowVoltageLightV } from '../../facts/wire.js';
 import type { Electrical } from '../../dossier/installation.js';
@@ -5,7 +6,7 @@ import type { Facts } from '../../graph/facts.js';
 import type { UnitFacts } from '../../graph/units.js';
 import { allOf, fact, met, notMet, unknown } from '../../verdict/build.js';
 import type { Clause, Leaf } from '../../verdict/clause.js';
-import { loadLimitOf, lowVoltageLightOf, missingOf, nominalV } from '../circuits.js';
+import { loadLimitOf, lowVoltageLightOf, missingOf, nominalV, unitsOnTheBus } from '../circuits.js';
 import { advice } from '../effects.js';
 import { findOut } from '../remedies.js';
 import { defineRule } from '../rule.js';
@@ -94,12 +95,8 @@ function couldBeWatched(facts: Facts, electrical: Electrical): boolean {
   return alternatorA !== null && known(facts, electrical) <= alternatorA && lowVoltageLightOf(electrical) !== null;
 }
 
-/** Active units; a unit switched off for good draws nothing. */
-function drawing(facts: Facts): readonly UnitFacts[] {
-  return [...facts.units.values()].filter(({ active, functions }) => active && !functions.has('portable-display'));
-}
-
 function draw({ type }: UnitFacts, busV: number | null): number | null {
+  if (type !== null && drawsNothing(type)) return 0;
   if (!type?.drawA) return null;
   const nominal = nominalV({ busV });
   if (nominal === 14) return type.drawA.at14V;
@@ -110,7 +107,7 @@ function draw({ type }: UnitFacts, busV: number | null): number | null {
 function known(facts: Facts, { busV, circuits }: Electrical): number {
   const lamps = circuits.filter(({ units, intermittent }) => units.length === 0 && intermittent === false);
   return roundTo(
-    drawing(facts).reduce((sum, each) => sum + (draw(each, busV) ?? 0), 0) +
+    unitsOnTheBus(facts).reduce((sum, each) => sum + (draw(each, busV) ?? 0), 0) +
       lamps.reduce((sum, each) => sum + (each.loadA ?? 0), 0),
     2,
   );
@@ -119,7 +116,7 @@ function known(facts: Facts, { busV, circuits }: Electrical): number {
 /** Units without a draw, and circuits that feed something else without a recorded load; an intermittent one does not count. */
 function unknownLoads(facts: Facts, { busV, circuits }: Electrical): readonly string[] {
   return [
-    ...drawing(facts).flatMap((each) => (draw(each, busV) === null ? [`catalogue.${each.id}.drawA`] : [])),
+    ...unitsOnTheBus(facts).flatMap((each) => (draw(each, busV) === null ? [`catalogue.${each.id}.drawA`] : [])),
     ...circuits.flatMap((each) =>
       each.units.length === 0 && each.intermittent !== true ? missingOf(each, 'loadA', 'intermittent') : [],
     ),

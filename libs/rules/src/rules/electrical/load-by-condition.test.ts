@@ -190,9 +190,19 @@ testRule(loadByCondition, [
     dossier: dossierOf(aircraft([radios(), light()]), {
       configuration: { units: [unitOf({ id: 'u1', typeId: 'vc1' }), unitOf({ id: 'i', typeId: 'di1' })] },
     }),
-    types: [...types, typeOf({ id: 'di1', functions: ['lateral-deviation'], drawA: null })],
+    types: [...types, typeOf({ id: 'di1', functions: ['lateral-deviation'], drawA: { at14V: 0, at28V: null } })],
     at,
     expect: 'met',
+  },
+  {
+    name: 'a unit whose manual does not state what it draws, on no circuit',
+    dossier: dossierOf(aircraft([radios(), light()]), {
+      configuration: { units: [unitOf({ id: 'u1', typeId: 'vc1' }), unitOf({ id: 'n', typeId: 'nx' })] },
+    }),
+    types: [...types, typeOf({ id: 'nx', functions: ['gnss'], drawA: null, supplyV: null })],
+    at,
+    expect: 'cannot-tell',
+    message: 'unclear',
   },
   {
     name: 'a unit that draws and is on no circuit',

@@ -5,7 +5,7 @@ import type { Circuit, Electrical, LoadCondition } from '../../dossier/installat
 import type { Facts } from '../../graph/facts.js';
 import { allOf, met, notMet, unknown } from '../../verdict/build.js';
 import type { Clause } from '../../verdict/clause.js';
-import { loadLimitOf, missingOf } from '../circuits.js';
+import { everyLoadOnACircuit, loadLimitOf, missingOf } from '../circuits.js';
 import { advice, planAndRelease } from '../effects.js';
 import { findOut } from '../remedies.js';
 import { defineRule } from '../rule.js';
@@ -50,7 +50,7 @@ export const loadByCondition = defineRule(
 function judge(facts: Facts, electrical: Electrical): Clause {
   return allOf(
     'each-condition',
-    [...conditions.map((each) => conditionClause(electrical, each)), everythingOnACircuit(facts, electrical)],
+    [...conditions.map((each) => conditionClause(electrical, each)), everyLoadOnACircuit(facts, electrical, analysis)],
     'cannot-tell',
   );
 }
@@ -71,25 +71,6 @@ function conditionClause(electrical: Electrical, condition: LoadCondition): Clau
       ? unknown(label, ['configuration.electrical.loadWatch'], amounts)
       : notMet(label, amounts);
   return open.length > 0 ? unknown(label, open.flatMap(openFacts), amounts) : met(label, amounts);
-}
-
-/** Without a list that somebody stated complete, and a circuit for each unit that draws, the sum is of some loads only. */
-function everythingOnACircuit(facts: Facts, { circuits }: Electrical): Clause {
-  const source = analysis;
-  const adrift = [...facts.units.values()].filter(
-    ({ id, active, type, functions }) =>
-      active &&
-      (type === null || type.drawA !== null) &&
-      !functions.has('portable-display') &&
-      !circuits.some(({ units }) => units.includes(id)),
-  );
-  const missing = [
-    ...(facts.complete('equipment') === null ? ['status.completeness.equipment'] : []),
-    ...(circuits.length === 0 || adrift.length > 0 ? ['configuration.electrical.circuits'] : []),
-  ];
-  return missing.length > 0
-    ? unknown('every-load-on-a-circuit', missing, { source })
-    : met('every-load-on-a-circuit', { source });
 }
 
 function heaviestOf({ circuits }: Electrical): { readonly condition: string; readonly loadA: number } {

@@ -1,3 +1,4 @@
+import { drawsNothing } from '../../catalogue/type.js';
 import type { EquipmentType } from '../../catalogue/type.js';
 import type { Facts } from '../../graph/facts.js';
 import type { UnitFacts } from '../../graph/units.js';
@@ -5,6 +6,7 @@ import { allOf, met, notMet, unknown } from '../../verdict/build.js';
 import type { Clause } from '../../verdict/clause.js';
 import { unitAcceptedAsFound } from '../as-found.js';
 import { maker, practice } from '../cite.js';
+import { unitsOnTheBus } from '../circuits.js';
 import { lostThrough, planAndRelease } from '../effects.js';
 import { findOut, missingNames } from '../gaps.js';
 import { defineRule } from '../rule.js';
@@ -17,7 +19,8 @@ export const powerSupplied = defineRule(
     id: 'power-supplied',
     topic: 'electrical',
     asks: 'A unit that draws current hangs on a circuit, and the bus gives a voltage that its manual lets it be fed with.',
-    binds: 'Catalogued units in use that draw current; it costs what goes through them.',
+    binds:
+      'Catalogued units in use whose manual does not say that they draw nothing, portable devices aside; it costs what goes through them.',
     sources: [general],
     messages: {
       fed: '{unit} is fed from the {bus} V bus.',
@@ -27,9 +30,9 @@ export const powerSupplied = defineRule(
     establishes: [],
   },
   (facts) =>
-    [...facts.units.values()].flatMap((each) => {
+    unitsOnTheBus(facts).flatMap((each) => {
       const { type } = each;
-      if (!each.active || type === null || (type.drawA === null && type.supplyV === null)) return [];
+      if (type === null || (drawsNothing(type) && type.supplyV === null)) return [];
       const clause = allOf('fed', [voltage(facts, each, type), circuit(facts, each)], 'cannot-tell');
       return [
         {

@@ -1,3 +1,4 @@
+import { expect, test } from 'vitest';
 import { typeOf, unitOf } from '../../../testing/builders.js';
 import { dossierOf } from '../../../testing/dossiers.js';
 import { testRule } from '../../../testing/rule-tester.js';
@@ -34,6 +35,7 @@ const of = (
             ? { since: { date: '2026-01-01', at: null }, placarded: true, recorded: true }
             : null,
         }),
+        ...identities.filter(({ id }) => id !== 'xpdr1').map(({ id }) => unitOf({ id, functions: ['ads-b-out-uat'] })),
       ],
       identities,
     },
@@ -42,6 +44,13 @@ const at = '2026-03-01T12:00Z';
 const second = identity({ id: 'uat1', address: 'A1B2C4' });
 
 // 91.227(d): address, category, identification. Weights of the categories as the FAA sorted its reports of 2016 (secondary): light below 15,500 lb, small to 75,000.
+const saysOnly = 'an address that can be one';
+test('never says that the address is the one of the registration', () => {
+  const { asks, messages } = adsBIdentity.meta;
+  expect([asks, messages['agrees']].map((each) => each?.includes(saysOnly))).toEqual([true, true]);
+  expect([asks, ...Object.values(messages)].join(' ')).not.toContain('address of this aircraft');
+});
+
 testRule(adsBIdentity, [
   { name: 'all right', dossier: of([identity()]), types, at, expect: 'met', message: 'agrees' },
   { name: 'just below 15,500 lb', dossier: of([identity()], { maxWeightLb: 15_499 }), types, at, expect: 'met' },
@@ -106,11 +115,7 @@ testRule(adsBIdentity, [
   },
   {
     name: 'a second transmitter on 978 MHz sends its own identity',
-    dossier: dossierOf(of([identity({ flightId: null }), identity({ id: 'uat1' })]), {
-      configuration: {
-        units: [unitOf({ id: 'xpdr1', typeId: 'ms4' }), unitOf({ id: 'uat1', functions: ['ads-b-out-uat'] })],
-      },
-    }),
+    dossier: of([identity({ flightId: null }), identity({ id: 'uat1' })]),
     types,
     at,
     subject: 'uat1',
@@ -119,6 +124,46 @@ testRule(adsBIdentity, [
   { name: 'all zeros', dossier: of([identity({ address: '000000' })]), types, at, expect: 'not-met' },
   { name: 'all ones', dossier: of([identity({ address: 'FFFFFF' })]), types, at, expect: 'not-met' },
   { name: 'two transmitters, two addresses', dossier: of([identity(), second]), types, at, expect: 'not-met' },
+  {
+    name: 'another transmitter of which nothing is recorded',
+    dossier: dossierOf(of([identity()]), {
+      configuration: {
+        units: [unitOf({ id: 'xpdr1', typeId: 'ms4' }), unitOf({ id: 'uat1', functions: ['ads-b-out-uat'] })],
+      },
+    }),
+    types,
+    at,
+    subject: 'xpdr1',
+    expect: 'cannot-tell',
+    message: 'unclear',
+  },
+  {
+    name: 'another address of a transmitter that is out of use for good',
+    dossier: dossierOf(of([identity(), second]), {
+      configuration: {
+        units: [
+          unitOf({ id: 'xpdr1', typeId: 'ms4' }),
+          unitOf({
+            id: 'uat1',
+            functions: ['ads-b-out-uat'],
+            deactivated: { since: { date: '2026-01-01', at: null }, placarded: true, recorded: true },
+          }),
+        ],
+      },
+    }),
+    types,
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'another address of a transmitter that is no longer aboard',
+    dossier: dossierOf(of([identity(), second]), {
+      configuration: { units: [unitOf({ id: 'xpdr1', typeId: 'ms4' })] },
+    }),
+    types,
+    at,
+    expect: 'met',
+  },
   {
     name: 'the address of another transmitter not recorded',
     dossier: of([identity(), { ...second, address: null }]),

@@ -15,26 +15,32 @@ import { defineRule } from '../rule.js';
 const elements = cfr('91.227(d)');
 const usual = practice('wrong address, flight identification or emitter category are the usual faults of ADS-B Out');
 
-/** An identity that somebody recorded is judged; one that nobody recorded is asked for at the release of work. */
+/**
+ * An identity that somebody recorded is judged; one that nobody recorded is asked for at the release of work. The record does not hold
+ * the address that goes with the registration, so nothing here says that the one that is sent is that one.
+ */
 export const adsBIdentity = defineRule(
   {
     id: 'ads-b-identity',
     topic: 'equipment',
-    asks: 'Each ADS-B Out transmitter sends the address of this aircraft, a flight identification and the emitter category of its weight, and all send the same address.',
+    asks: 'Each ADS-B Out transmitter sends an address that can be one, all send the same, with a flight identification and the emitter category of the weight; a named person saw it. Whether it is the address of the registration is compared with the registration itself, which the record does not hold.',
     binds: 'ADS-B Out transmitters in use; where nothing is recorded of what they send, only the release of work.',
     sources: [elements, emitterWeightsLb.source, usual],
     messages: {
-      agrees: '{unit} sends {address} as {category}, as it should.',
-      wrong: '{unit} sends {address} as {category}; the address, or the category for this weight, is wrong.',
+      agrees:
+        '{unit} sends {address} as {category}: an address that can be one, the same from every transmitter, and the category for this weight. Compare the address with the registration.',
+      wrong:
+        '{unit} sends {address} as {category}: the address can be none or differs from that of another transmitter, or the category is not the one for this weight.',
       unclear: '{unit}: what it sends of itself is not recorded in full.',
     },
     establishes: [],
   },
-  (facts) =>
-    unitsWith(facts, 'ads-b-out-1090', 'ads-b-out-uat')
-      .filter(({ active }) => active)
-      .map((each) => statement(facts, each)),
+  (facts) => transmitters(facts).map((each) => statement(facts, each)),
 );
+
+function transmitters(facts: Facts): readonly UnitFacts[] {
+  return unitsWith(facts, 'ads-b-out-1090', 'ads-b-out-uat').filter(({ active }) => active);
+}
 
 function statement(facts: Facts, { id, unit }: UnitFacts): Draft {
   const { identities } = facts.dossier.configuration;
@@ -62,16 +68,16 @@ function statement(facts: Facts, { id, unit }: UnitFacts): Draft {
 }
 
 function clausesOf(facts: Facts, identity: Identity, path: string): readonly Clause[] {
-  const { identities, aircraft } = facts.dossier.configuration;
+  const { aircraft } = facts.dossier.configuration;
   const { address, flightId, emitterCategory } = identity;
-  const sent = identities.map((each) => each.address);
+  const sent = addressesSent(facts);
   const differs = sent.some((each) => each !== null && each !== address);
   const oneAddress = address !== null && differs ? false : sent.includes(null) ? null : true;
   const right = categoryOf(aircraft);
   return [
     fact(
       address === null ? null : address !== '000000' && address !== 'FFFFFF',
-      'address-of-an-aircraft',
+      'address-that-can-be-one',
       `${path}.address`,
       { source: elements },
     ),
@@ -83,6 +89,16 @@ function clausesOf(facts: Facts, identity: Identity, path: string): readonly Cla
           source: emitterWeightsLb.source,
         }),
     fact(identity.seen === null ? null : true, 'seen-by-a-person', `${path}.seen`, { source: usual }),
+  ];
+}
+
+/** Of every unit in use with a recorded identity, and null for each transmitter of which nothing is recorded. */
+function addressesSent(facts: Facts): readonly (string | null)[] {
+  const { identities } = facts.dossier.configuration;
+  const silent = transmitters(facts).filter(({ id }) => !identities.some((each) => each.id === id));
+  return [
+    ...identities.filter(({ id }) => facts.units.get(id)?.active === true).map(({ address }) => address),
+    ...silent.map(() => null),
   ];
 }
 

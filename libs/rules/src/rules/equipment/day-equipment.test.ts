@@ -37,6 +37,12 @@ const absent = (item: EquipmentItem): Part<Dossier> => ({
     equipment: [...itemsOf(dayItemsFitted.filter((each) => each !== item)), ...itemsOf([item], { state: 'absent' })],
   },
 });
+const lights = (state: 'fitted' | 'absent', manufactured: string, amendment: number): Part<Dossier> => ({
+  configuration: {
+    ...aircraft({ basis: { code: 'part-23', amendment }, manufactured }).configuration,
+    equipment: [...itemsOf(dayItemsFitted), ...itemsOf(['anticollision-lights'], { state })],
+  },
+});
 const local = { purpose: 'private', overWaterBeyondGlide: false } as const;
 const case_ = (name: string, part: Part<Dossier>) => ({ name, dossier: dossierOf(simple, part), at, flight: local });
 
@@ -190,6 +196,28 @@ testRule(dayEquipment, [
       aircraft({ basis: { code: 'part-23', amendment: null }, manufactured: '1996-03-12' }),
     ),
     expect: 'cannot-tell',
+  },
+  {
+    ...case_(
+      'part 23 as of 1968, made in 1998, no anticollision lights: when it was certificated is not recorded',
+      lights('absent', '1998-05-04', 3),
+    ),
+    expect: 'cannot-tell',
+    message: 'unclear',
+    data: { unrecorded: 'when its basis was certificated' },
+  },
+  {
+    ...case_('the same with the lights', lights('fitted', '1998-05-04', 3)),
+    expect: 'met',
+  },
+  {
+    ...case_('amendment 23-48, made in 1998, no anticollision lights', lights('absent', '1998-05-04', 48)),
+    expect: 'cannot-tell',
+  },
+  {
+    ...case_('amendment 23-49, no anticollision lights', lights('absent', '1998-05-04', 49)),
+    expect: 'not-met',
+    message: 'absent',
   },
   {
     ...case_('older basis, made on 12 March 1996', aircraft({ manufactured: '1996-03-12' })),

@@ -3,7 +3,7 @@ import type { Part } from '../../../testing/dossiers.js';
 import { dossierOf } from '../../../testing/dossiers.js';
 import { testRule } from '../../../testing/rule-tester.js';
 import type { Dossier } from '../../dossier/dossier.js';
-import type { InstalledUnit } from '../../dossier/installation.js';
+import type { Antenna, InstalledUnit } from '../../dossier/installation.js';
 import type { RecordHead } from '../../dossier/status.js';
 import type { Outcome } from '../../verdict/clause.js';
 import type { FlightConditions } from '../../verdict/conditions.js';
@@ -24,12 +24,21 @@ const battery = (part: Partial<Parameters<typeof recordOf>[0]> = {}) =>
     expires: '2028-06-30',
     ...part,
   });
+const whip = (kind: Antenna['kind'], units: readonly string[] = ['elt1']): Antenna => ({
+  id: `a-${kind}`,
+  kind,
+  units,
+  approved: null,
+  xIn: null,
+  yIn: null,
+});
 const aircraft = (records: readonly RecordHead[], unit: Partial<InstalledUnit> | null = {}, more: Part<Dossier> = {}) =>
   dossierOf(
     {
       configuration: {
         aircraft: { certificate: 'standard', seats: 4 },
         units: unit === null ? [] : [unitOf({ id: 'elt1', typeId: 'el4', ...unit })],
+        antennas: unit === null ? [] : [whip('elt')],
       },
       status: {
         records,
@@ -81,6 +90,44 @@ testRule(elt, [
     expect: 'met',
     message: 'ready',
     data: { inspectionGoodTo: '2027-03-31', batteryGoodTo: '2028-06-30' },
+  },
+  {
+    ...base,
+    name: 'inspected, but no antenna on a list stated complete',
+    dossier: aircraft([inspection(), battery()], {}, { configuration: { antennas: [] } }),
+    expect: 'not-met',
+    message: 'mute',
+  },
+  {
+    ...base,
+    name: 'inspected, no antenna recorded',
+    dossier: aircraft([inspection(), battery()], {}, { configuration: { antennas: [] }, status: { completeness: [] } }),
+    expect: 'cannot-tell',
+    message: 'unclear',
+    data: { unrecorded: 'antennas, whether the list of equipment is complete' },
+  },
+  {
+    ...base,
+    name: 'the antenna of another radio, or of another transmitter, is not its own',
+    dossier: aircraft(
+      [inspection(), battery()],
+      {},
+      { configuration: { antennas: [whip('com'), whip('elt', ['x'])] } },
+    ),
+    expect: 'not-met',
+  },
+  {
+    ...base,
+    name: 'an antenna for several bands serves it',
+    dossier: aircraft([inspection(), battery()], {}, { configuration: { antennas: [whip('combined')] } }),
+    expect: 'met',
+  },
+  {
+    ...base,
+    name: 'no antenna, but no transmitter needed for local training',
+    dossier: aircraft([inspection(), battery()], {}, { configuration: { antennas: [] } }),
+    flight: { ...plain, purpose: 'training-provided', localTrainingNm: 50 },
+    expect: 'met',
   },
   {
     ...base,

@@ -2,7 +2,7 @@ import { anyOf, implies, met, notMet } from '../../verdict/build.js';
 import { cfr } from '../cite.js';
 import { excepted, exceptions } from '../elt-excepted.js';
 import { temporaryRemoval } from '../elt-removal.js';
-import { inService, isC91 } from '../elt-service.js';
+import { antennaOf, inService, isC91 } from '../elt-service.js';
 import { findOut, missingNames } from '../gaps.js';
 import { dueOn } from '../periodic.js';
 import { recordIt } from '../remedies.js';
@@ -16,7 +16,7 @@ export const elt = defineRule(
   {
     id: 'elt',
     topic: 'equipment',
-    asks: 'An emergency locator transmitter is in service: inspected within 12 calendar months, its battery in date; or it was removed at most 90 days ago with entry and placard; or the flight is excepted.',
+    asks: 'An emergency locator transmitter is in service: with its antenna, inspected within 12 calendar months, its battery in date; or it was removed at most 90 days ago with entry and placard; or the flight is excepted.',
     binds:
       'Airplanes; not for local training within 50 NM, airplanes equipped for one person, or a flight whose errand the text excepts, each with its own conditions: a ferry with the required crew only to where a transmitter is fitted or repaired, design and testing, delivery of a new aircraft, aerial application, research and development, showing compliance or exhibition. Of a ferry flight with the required crew whose errand nobody said, cannot-tell.',
     sources: [asks, cfr('91.207(c), (d)'), cfr('91.207(f)(10)'), ...Object.values(exceptions)],
@@ -25,6 +25,7 @@ export const elt = defineRule(
         'An emergency transmitter is in service, or this flight needs none; inspection good through {inspectionGoodTo}, battery through {batteryGoodTo}.',
       lapsed:
         'No emergency transmitter is in service: inspection good through {inspectionGoodTo}, battery through {batteryGoodTo}.',
+      mute: 'No antenna is recorded for the emergency transmitter; inspection good through {inspectionGoodTo}, battery through {batteryGoodTo}.',
       away: 'The emergency transmitter was removed on {removed}; without it through {lastDay}, or this flight needs none.',
       'away-too-long':
         'The emergency transmitter was removed on {removed}: entry, placard or the 90 days through {lastDay} do not hold.',
@@ -47,6 +48,7 @@ export const elt = defineRule(
       airplane('airplane', { source: asks }),
       anyOf('elt', [...fitted, removal.clause, ...excepted(facts)], 'cannot-tell'),
     );
+    const mute = units.length > 0 && units.every((each) => antennaOf(facts, each).length === 0);
     const state = services.length > 0 ? 'fitted' : removal.on === null ? 'none' : 'removed';
     return [
       {
@@ -54,7 +56,7 @@ export const elt = defineRule(
         clause,
         messages: {
           met: { fitted: 'ready', removed: 'away', none: 'none-needed' }[state],
-          'not-met': { fitted: 'lapsed', removed: 'away-too-long', none: 'none' }[state],
+          'not-met': { fitted: mute ? 'mute' : 'lapsed', removed: 'away-too-long', none: 'none' }[state],
           'cannot-tell': 'unclear',
           'not-applicable': 'excepted',
         },
@@ -78,6 +80,9 @@ export const elt = defineRule(
             ...backInUse(facts, each),
             recordIt('elt-inspection', each.id),
             recordIt('elt-battery', each.id),
+            ...(antennaOf(facts, each).length === 0
+              ? [{ kind: 'do' as const, change: 'antenna.fit', subject: each.id, facts: [] }]
+              : []),
           ]),
           ...(units.every(isC91)
             ? [{ kind: 'do' as const, change: 'unit.install', subject: 'aircraft', facts: [] }]

@@ -3,6 +3,7 @@ import type { UnitFacts } from '../../graph/units.js';
 import { allOf, anyOf, fact, met, notApplicable } from '../../verdict/build.js';
 import type { Clause } from '../../verdict/clause.js';
 import type { Draft } from '../../verdict/result.js';
+import { antennasFor } from '../antennas.js';
 import { ac, cfr } from '../cite.js';
 import { findOut } from '../gaps.js';
 import { defineRule } from '../rule.js';
@@ -54,7 +55,7 @@ function statement(facts: Facts, unit: UnitFacts): Draft {
 
 /** Whether an antenna is there at all is judged with the antennas of every unit; here, whether it may serve. */
 function inUse(facts: Facts, unit: UnitFacts): Clause {
-  const serving = facts.antennasOf(unit.id).filter((each) => each.kind === 'com' || each.kind === 'combined');
+  const serving = antennasFor(facts, unit, ['com', 'combined']);
   const approvals = serving.map((each) =>
     fact(each.approved, 'antenna-approved', `configuration.antennas.${each.id}.approved`, {
       source: antennas,

@@ -1,7 +1,7 @@
 import type { Placard } from '../../dossier/installation.js';
 import type { Facts } from '../../graph/facts.js';
 import type { UnitFacts } from '../../graph/units.js';
-import { allOf, fact, implies, met, notApplicable, notMet, unknown } from '../../verdict/build.js';
+import { allOf, anyOf, fact, implies, met, notApplicable, notMet, unknown } from '../../verdict/build.js';
 import type { Clause } from '../../verdict/clause.js';
 import type { Effect } from '../../verdict/result.js';
 import { aim, practice } from '../cite.js';
@@ -75,20 +75,23 @@ function judge(facts: Facts, each: UnitFacts, paper: boolean | null, placards: r
   return implies(isLimited, inView(facts, placards));
 }
 
+/** One in view is enough; a second out of view takes nothing from it. */
 function inView(facts: Facts, placards: readonly Placard[]): Clause {
-  const placard = placards.find(({ unitId }) => unitId !== null) ?? placards[0];
-  if (!placard)
-    return facts.complete('placards') === null
-      ? unknown('placard-recorded', ['configuration.placards', 'status.completeness.placards'], { source: limited })
-      : notMet('placard-recorded', { source: limited });
-  const path = `configuration.placards.${placard.id}`;
+  if (placards.length > 0) return anyOf('a-placard-in-view', placards.map(seenByPilot), 'cannot-tell');
+  return facts.complete('placards') === null
+    ? unknown('placard-recorded', ['configuration.placards', 'status.completeness.placards'], { source: limited })
+    : notMet('placard-recorded', { source: limited });
+}
+
+function seenByPilot({ id, unitId, inView: seen }: Placard): Clause {
+  const path = `configuration.placards.${id}`;
   return allOf(
     'placard-in-view',
     [
-      placard.unitId === null
+      unitId === null
         ? unknown('placard-of-this-unit', [`${path}.unitId`], { source: limited })
         : met('placard-of-this-unit', { source: limited }),
-      fact(placard.inView, 'placard-seen-by-pilot', `${path}.inView`, { source: limited, evidence: [placard.id] }),
+      fact(seen, 'placard-seen-by-pilot', `${path}.inView`, { source: limited, evidence: [id] }),
     ],
     'cannot-tell',
   );

@@ -18,6 +18,7 @@ const complete = {
   status: { completeness: [{ list: 'equipment', stated: { asOf: '2025-01-01', by: 'J. Orrell' } }] },
 } as const;
 const radio = unitOf({ id: 'nav1', functions: ['com', 'vor-receiver', 'loc-receiver', 'gs-receiver'] });
+const access = unitOf({ id: 'uat1', functions: ['ads-b-out-uat'] });
 const sbas = typeOf({ id: 'w', functions: ['gnss'], authorisations: [{ tso: 'C146d', class: 'Gamma-3' }] });
 const plain = typeOf({ id: 'p', functions: ['gnss'], authorisations: [{ tso: 'C129a', class: 'A1' }] });
 const fitted = (units: ReturnType<typeof unitOf>[], antennas: readonly Antenna[]) =>
@@ -92,6 +93,49 @@ testRule(antennaFitted, [
     dossier: fitted([unitOf({ id: 'x', functions: ['transponder'] })], [antenna('transponder', ['x'])]),
     at,
     expect: 'met',
+  },
+  {
+    name: 'a unit that sends ADS-B on 1090 MHz alone sends through an antenna too',
+    dossier: dossierOf({ configuration: { units: [unitOf({ id: 'x', functions: ['ads-b-out-1090'] })] } }, complete),
+    at,
+    subject: 'x:transponder',
+    expect: 'not-met',
+  },
+  {
+    name: 'universal access transmitter on its antenna',
+    dossier: fitted([access], [antenna('uat', ['uat1'])]),
+    at,
+    subject: 'uat1:uat',
+    expect: 'met',
+    data: { antenna: 'a-uat' },
+  },
+  {
+    name: 'universal access transmitter on an antenna for several bands',
+    dossier: fitted([access], [antenna('combined', ['uat1'])]),
+    at,
+    subject: 'uat1:uat',
+    expect: 'met',
+  },
+  {
+    name: 'universal access transmitter on the antenna of a transponder',
+    dossier: dossierOf(fitted([access], [antenna('transponder', ['uat1'])]), complete),
+    at,
+    subject: 'uat1:uat',
+    expect: 'not-met',
+    message: 'missing',
+  },
+  {
+    name: 'universal access transmitter, no antenna recorded',
+    dossier: fitted([access], []),
+    at,
+    subject: 'uat1:uat',
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'distance measuring and audio: no antenna of theirs is known to the record',
+    dossier: fitted([unitOf({ id: 'd', functions: ['dme', 'audio'] })], []),
+    at,
+    expect: 'none',
   },
   {
     name: 'augmented navigator on its antenna',

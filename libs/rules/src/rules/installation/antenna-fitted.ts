@@ -1,17 +1,16 @@
 import type { FunctionCode } from '../../catalogue/type.js';
 import type { Antenna } from '../../dossier/installation.js';
-import type { Facts } from '../../graph/facts.js';
 import type { UnitFacts } from '../../graph/units.js';
 import type { SourceRef } from '../../facts/source.js';
-import { allOf, anyOf, fact, met, notMet, unknown } from '../../verdict/build.js';
+import { allOf, fact, met, notMet, unknown } from '../../verdict/build.js';
 import type { Clause } from '../../verdict/clause.js';
 import type { Capability } from '../../verdict/capability.js';
-import { practice, ac } from '../cite.js';
+import { antennaNeeded, antennasFor, inBand, oneServes } from '../antennas.js';
+import { ac } from '../cite.js';
 import { gnssCapabilities, lostThrough } from '../effects.js';
 import { isSbas } from '../gnss-authorisation.js';
 import { defineRule } from '../rule.js';
 
-const needs = practice('a radio works through an antenna made for its band');
 const sbas = ac('20-138D', 'antenna of the augmented receiver (from memory)', 'change 2, 7 Apr 2016', 'from-memory');
 
 interface Band {
@@ -37,21 +36,26 @@ const bands: readonly Band[] = [
   },
   {
     id: 'transponder',
-    functions: ['transponder'],
+    functions: ['transponder', 'ads-b-out-1090'],
     kinds: ['transponder', 'combined'],
     costs: ['altitude-reporting', 'ads-b-out'],
   },
+  { id: 'uat', functions: ['ads-b-out-uat'], kinds: ['uat', 'combined'], costs: ['ads-b-out'] },
 ];
 
-/** One statement for each band of a unit, so that a missing navigation antenna does not cost the communication radio. */
+/**
+ * One statement for each band of a unit, so that a missing navigation antenna does not cost the communication radio. Of an emergency
+ * transmitter `elt` asks for the antenna, because some flights need none. The record knows no antenna of distance measuring alone, and
+ * no unit that receives markers.
+ */
 export const antennaFitted = defineRule(
   {
     id: 'antenna-fitted',
     topic: 'installation',
     asks: 'An antenna for its band serves each radio; a navigator with augmentation has one made for it.',
     binds:
-      'Communication, VOR, localizer, glide slope and satellite receivers and transponders; portable units carry their own.',
-    sources: [needs, sbas],
+      'Communication, VOR, localizer, glide slope and satellite receivers, transponders and ADS-B Out transmitters; portable units carry their own.',
+    sources: [antennaNeeded, sbas],
     messages: {
       served: '{antenna} serves {unit} ({band}).',
       missing: 'No antenna that will do serves {unit} ({band}).',
@@ -66,17 +70,10 @@ export const antennaFitted = defineRule(
         bands
           .filter((band) => band.functions.some((code) => each.functions.has(code)))
           .map((band) => {
-            const antennas = facts.antennasOf(each.id).filter((antenna) => band.kinds.includes(antenna.kind));
+            const antennas = antennasFor(facts, each, band.kinds);
             return {
               subject: `${each.id}:${band.id}`,
-              clause:
-                antennas.length > 0
-                  ? anyOf(
-                      'an-antenna',
-                      antennas.map((one) => serves(each, band, one)),
-                      'cannot-tell',
-                    )
-                  : none(facts, each),
+              clause: oneServes(facts, each, antennas, (one) => serves(each, band, one)),
               messages: { met: 'served', 'not-met': 'missing', 'cannot-tell': 'unclear', 'not-applicable': 'served' },
               data: { unit: each.unit.name, band: band.id, antenna: antennas[0]?.id ?? null },
               effects: lostThrough(each.id, band.costs),
@@ -86,23 +83,14 @@ export const antennaFitted = defineRule(
       ),
 );
 
-/** Only a list that somebody stated complete makes the absence certain. */
-function none(facts: Facts, each: UnitFacts): Clause {
-  return facts.complete('equipment') === null
-    ? unknown('antenna-recorded', ['configuration.antennas', 'status.completeness.equipment'], { source: needs })
-    : notMet('antenna-recorded', { source: needs, evidence: [each.id] });
-}
-
 function serves(each: UnitFacts, band: Band, antenna: Antenna): Clause {
-  const evidence = { evidence: [antenna.id] };
-  const inBand = met('antenna-in-band', { source: needs, ...evidence });
-  if (band.id !== 'gnss') return inBand;
+  if (band.id !== 'gnss') return inBand(antenna);
   const path = `configuration.antennas.${antenna.id}`;
   return allOf(
     'antenna-serves',
     [
-      inBand,
-      fact(antenna.approved, 'antenna-approved-for-unit', `${path}.approved`, { source: sbas, ...evidence }),
+      inBand(antenna),
+      fact(antenna.approved, 'antenna-approved-for-unit', `${path}.approved`, { source: sbas, evidence: [antenna.id] }),
       augmented(each, antenna, sbas),
     ],
     'cannot-tell',

@@ -1,8 +1,11 @@
+import { expect, it } from 'vitest';
 import { approvalOf, typeOf, unitOf } from '../../../testing/builders.js';
 import { dossierOf } from '../../../testing/dossiers.js';
+import { statements } from '../../../testing/rule-case.js';
 import { testRule } from '../../../testing/rule-tester.js';
 import type { EquipmentType } from '../../catalogue/type.js';
 import type { AsBuilt, InstalledUnit } from '../../dossier/installation.js';
+import { missingPaths } from '../gaps.js';
 import { coolingPath } from './cooling-path.js';
 
 const at = '2026-03-02T14:00Z';
@@ -24,6 +27,12 @@ const built = (part: Partial<AsBuilt> | null, unit: Partial<InstalledUnit> = {})
       ],
     },
   });
+
+it('air by a scoop names what is to be found out', () => {
+  const scoop = { name: '', at, types: [outside], dossier: built({ air: 'ram-air', airwaysClear: true }) };
+  const [draft] = statements(coolingPath, { ...scoop, expect: 'cannot-tell' });
+  expect(draft && missingPaths(draft.clause)).toEqual(['configuration.units.u.asBuilt.air']);
+});
 
 testRule(coolingPath, [
   {
@@ -63,6 +72,15 @@ testRule(coolingPath, [
     types: [outside],
     at,
     expect: 'cannot-tell',
+    message: 'scoop',
+  },
+  {
+    name: 'outside air by a scoop, nobody looked at the intakes',
+    dossier: built({ air: 'ram-air' }),
+    types: [outside],
+    at,
+    expect: 'cannot-tell',
+    message: 'unclear',
   },
   {
     name: 'no outside air',
@@ -116,7 +134,20 @@ testRule(coolingPath, [
     at,
     expect: 'none',
   },
-  { name: 'draws no current', dossier: built(null), types: [type(null, { drawA: null })], at, expect: 'none' },
+  {
+    name: 'draws nothing by its manual',
+    dossier: built(null),
+    types: [type(null, { drawA: { at14V: 0, at28V: 0 } })],
+    at,
+    expect: 'none',
+  },
+  {
+    name: 'neither cooling nor current stated',
+    dossier: built(null),
+    types: [type(null, { drawA: null })],
+    at,
+    expect: 'cannot-tell',
+  },
   {
     name: 'portable',
     dossier: built(null),

@@ -1,3 +1,4 @@
+import { drawsNothing } from '../../catalogue/type.js';
 import type { EquipmentType } from '../../catalogue/type.js';
 import type { UnitFacts } from '../../graph/units.js';
 import { allOf, anyOf, fact, met, notMet, unknown } from '../../verdict/build.js';
@@ -24,6 +25,8 @@ export const coolingPath = defineRule(
       cool: '{unit} has the air that it needs.',
       hot: '{unit} does not get the air that its manual asks for, or its intakes are not clear.',
       unclear: 'Whether {unit} gets the air that it needs cannot be told.',
+      scoop:
+        '{unit} has its air from a scoop, which brings none on the ground: what moves air to it there is not recorded.',
     },
     establishes: [],
   },
@@ -36,7 +39,12 @@ export const coolingPath = defineRule(
         {
           subject: each.id,
           clause: anyOf('cooled', [unitAcceptedAsFound(each), asItsManualAsks(each, type, path)], 'cannot-tell'),
-          messages: { met: 'cool', 'not-met': 'hot', 'cannot-tell': 'unclear', 'not-applicable': 'cool' },
+          messages: {
+            met: 'cool',
+            'not-met': 'hot',
+            'cannot-tell': byScoop(each, type) ? 'scoop' : 'unclear',
+            'not-applicable': 'cool',
+          },
           data: { unit: each.unit.name },
           effects: type.cooling === null ? advice : planAndRelease,
           remedies: [findOut('unit.amend', each.id, path)],
@@ -45,10 +53,16 @@ export const coolingPath = defineRule(
     }),
 );
 
-/** What draws no current stays cool; so does what its manual lets sit in still air with no clearance of its own. */
-function mayWarm({ functions }: UnitFacts, { cooling, drawA }: EquipmentType): boolean {
+/** What draws nothing by its manual stays cool; so does what its manual lets sit in still air with no clearance of its own. */
+function mayWarm({ functions }: UnitFacts, type: EquipmentType): boolean {
+  const { cooling } = type;
   if (functions.has('portable-display')) return false;
-  return cooling === null ? drawA !== null : cooling.by !== 'still-air' || cooling.clearanceIn !== null;
+  return cooling === null ? !drawsNothing(type) : cooling.by !== 'still-air' || cooling.clearanceIn !== null;
+}
+
+/** Of the air, only what happens on the ground is open. */
+function byScoop({ unit }: UnitFacts, { cooling }: EquipmentType): boolean {
+  return cooling?.by === 'outside-air' && unit.asBuilt?.air === 'ram-air' && unit.asBuilt.airwaysClear === true;
 }
 
 function asItsManualAsks({ id, unit }: UnitFacts, { cooling }: EquipmentType, path: string): Clause {
@@ -74,5 +88,5 @@ function airLed(air: 'none' | 'ram-air' | 'blower' | null, path: string, documen
   if (air === 'none') return notMet('outside-air-led-to-it', { source });
   return air === 'blower'
     ? met('outside-air-led-to-it', { source })
-    : unknown('air-on-the-ground', [], { source: onGround });
+    : unknown('air-on-the-ground', [`${path}.air`], { source: onGround });
 }

@@ -1,7 +1,7 @@
 import { limitationOf, linkOf, typeOf, unitOf } from '../../../testing/builders.js';
 import { dossierOf } from '../../../testing/dossiers.js';
 import { testRule } from '../../../testing/rule-tester.js';
-import type { Limitation } from '../../catalogue/type.js';
+import type { Limitation, SignalCode } from '../../catalogue/type.js';
 import { linkNotProhibited } from './link-not-prohibited.js';
 
 const at = '2026-03-02T14:00Z';
@@ -31,6 +31,30 @@ const graph = (units: ReturnType<typeof unitOf>[], ...links: (readonly [string, 
   });
 const display = unitOf({ id: 'b', typeId: 'td' });
 const traffic = unitOf({ id: 'c', typeId: 'at' });
+
+const line = (name: string, signal: SignalCode, standard: 'audio' | 'rs-232' | 'power') => ({
+  name,
+  signal,
+  standard,
+  direction: 'both' as const,
+  speed: null,
+  requiredFor: [],
+});
+/** A navigator with a port for what is heard, one for position and one for power. */
+const talking = (id: string, ...limitations: readonly Limitation[]) =>
+  typeOf({
+    id,
+    functions: ['gnss'],
+    limitations,
+    ports: [line('AUDIO', 'audio', 'audio'), line('POS', 'position', 'rs-232'), line('PWR', 'power', 'power')],
+  });
+const wired = (from: string, to: string) =>
+  dossierOf({
+    configuration: {
+      units: [a, unitOf({ id: 'b', typeId: 'ny' })],
+      links: [linkOf('a', from, 'b', to, { id: 'a-b' })],
+    },
+  });
 
 testRule(linkNotProhibited, [
   {
@@ -133,6 +157,60 @@ testRule(linkNotProhibited, [
     at,
     subject: 'a-b',
     expect: 'cannot-tell',
+  },
+  {
+    name: 'a wire for audio to another navigator, whose guidance the manual forbids to join',
+    dossier: wired('AUDIO', 'AUDIO'),
+    types: [talking('nx', limit({ functions: ['gnss'] })), talking('ny')],
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'a wire for position to another navigator',
+    dossier: wired('POS', 'POS'),
+    types: [talking('nx', limit({ functions: ['gnss'] })), talking('ny')],
+    at,
+    expect: 'not-met',
+  },
+  {
+    name: 'a wire of which nobody knows what it carries',
+    dossier: wired('J1', 'J1'),
+    types: [talking('nx', limit({ functions: ['gnss'] })), talking('ny')],
+    at,
+    expect: 'not-met',
+  },
+  {
+    name: 'a wire for power to another navigator',
+    dossier: wired('PWR', 'PWR'),
+    types: [talking('nx', limit({ functions: ['gnss'] })), talking('ny')],
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'a wire for audio to what is heard, which the manual forbids to join',
+    dossier: wired('AUDIO', 'AUDIO'),
+    types: [talking('nx', limit({ functions: ['com'] })), { ...talking('ny'), functions: ['gnss', 'com'] }],
+    at,
+    expect: 'not-met',
+  },
+  {
+    name: 'a wire for audio to a portable device, of which the manual forbids any joint',
+    dossier: wired('AUDIO', 'AUDIO'),
+    types: [talking('nx', noPortable), { ...talking('ny'), functions: ['portable-display'] }],
+    at,
+    expect: 'not-met',
+  },
+  {
+    name: 'a chain whose far half is a wire for audio',
+    dossier: dossierOf(graph([display, unitOf({ id: 'c', typeId: 'loud' })], ['a', 'b']), {
+      configuration: {
+        links: [linkOf('a', 'data', 'b', 'data', { id: 'a-b' }), linkOf('c', 'AUDIO', 'b', 'data', { id: 'c-b' })],
+      },
+    }),
+    types: [source(noSecondTraffic), ...others, { ...talking('loud'), functions: ['active-traffic'] }],
+    at,
+    subject: 'a-b',
+    expect: 'met',
   },
   { name: 'no joints', dossier: graph([]), types: [source(noPortable)], at, expect: 'none' },
   {

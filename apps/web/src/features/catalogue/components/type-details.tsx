@@ -1,4 +1,4 @@
-import { codeWords } from '@tallywing/rules';
+import { codeWords, drawsNothing } from '@tallywing/rules';
 import type { EquipmentType } from '@tallywing/rules';
 import type { ReactNode } from 'react';
 import '../../../ui/facts.css';
@@ -18,12 +18,14 @@ export function TypeDetails({ type }: { type: EquipmentType }) {
       <Fact name="Mass">{type.massLb !== null && `${type.massLb} lb`}</Fact>
       <Fact name="Draw">
         {type.drawA &&
-          [
-            type.drawA.at14V === null ? '' : `${type.drawA.at14V} A at 14 V`,
-            type.drawA.at28V === null ? '' : `${type.drawA.at28V} A at 28 V`,
-          ]
-            .filter(Boolean)
-            .join(', ')}
+          (drawsNothing(type)
+            ? 'nothing'
+            : [
+                type.drawA.at14V === null ? '' : `${type.drawA.at14V} A at 14 V`,
+                type.drawA.at28V === null ? '' : `${type.drawA.at28V} A at 28 V`,
+              ]
+                .filter(Boolean)
+                .join(', '))}
       </Fact>
       <Fact name="Supply">{type.supplyV && `${type.supplyV.least} to ${type.supplyV.most} V`}</Fact>
       <Fact name="Cooling">
