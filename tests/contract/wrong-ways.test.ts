@@ -4,7 +4,7 @@ import { openAtRelease } from '../../libs/rules/src/assess/release.js';
 import type { Change } from '../../libs/rules/src/changes/changes.js';
 import { apply } from '../../libs/rules/src/changes/changes.js';
 import type { Dossier } from '../../libs/rules/src/dossier/dossier.js';
-import type { InstalledUnit } from '../../libs/rules/src/dossier/installation.js';
+import type { InstalledUnit, Link } from '../../libs/rules/src/dossier/installation.js';
 import type { StaticLeakReadings, VorReadings } from '../../libs/rules/src/dossier/readings.js';
 import type { DatabaseLoad, Defect, Directive, Obligation, RecordHead } from '../../libs/rules/src/dossier/status.js';
 import { instantOf, minutesOf } from '../../libs/rules/src/time/instant.js';
@@ -13,13 +13,16 @@ import type { FlightConditions } from '../../libs/rules/src/verdict/conditions.j
 import type { Ready } from '../../libs/rules/src/verdict/result.js';
 import {
   approvalOf,
+  circuitOf,
   deferralOf,
+  linkOf,
   mechanic,
   pilot,
   radioStation,
   readingsOf,
   recordOf,
   typeOf,
+  unitOf,
 } from '../../libs/rules/testing/builders.js';
 import { catalogueOf } from '../../libs/rules/testing/changes.js';
 import type { Part } from '../../libs/rules/testing/dossiers.js';
@@ -102,12 +105,26 @@ const withUniversalAccess = {
   ],
   ports: trainerTypes.transponder.ports.map((each) => ({ ...each, requiredFor: [] })),
 };
+/** Annunciators for either voltage. */
+const lampType = typeOf({
+  id: 'lx2',
+  functions: ['integrity-annunciation', 'approach-annunciation', 'source-annunciation'],
+  supplyV: { least: 11, most: 33 },
+  view: { approvedPlaces: ['glareshield'], maxHorizontalDeg: null, maxOffsetIn: null, document: 'Manual lx2' },
+  ports: [
+    { name: 'INTEG', signal: 'integrity-flag', direction: 'in', standard: 'discrete', speed: null, requiredFor: [] },
+    { name: 'SOURCE', signal: 'source-status', direction: 'in', standard: 'discrete', speed: null, requiredFor: [] },
+  ],
+});
+const lampFor28V = typeOf({ ...lampType, id: 'lx3', supplyV: { least: 22, most: 30 } });
+const lamps = [lampType, lampFor28V];
 const catalogue = catalogueOf(
   ...Object.values(trainerTypes),
   newAltimeter,
   weakTransmitter,
   silentNavigator,
   withUniversalAccess,
+  ...lamps,
 );
 type Name = keyof typeof trainerRecords;
 /** One entry of the trainer with something changed. */
@@ -1536,7 +1553,213 @@ const data: readonly Wrong[] = [
   },
 ];
 
+const covered: Partial<Link> = {
+  cover: {
+    by: 'installation-approval',
+    document: { title: 'Approved data', revision: 'A', date: null },
+    acceptedBy: null,
+  },
+};
+const lamp = (id: string, part: Partial<InstalledUnit> = {}) =>
+  unitOf({ id, typeId: 'lx2', place: 'glareshield', approval: approvalOf(), massLb: 0.2, ...part });
+const flagTo = (id: string) => linkOf('gps1', 'integrity-flag', id, 'INTEG', covered);
+const placed = (id: string, part: Partial<InstalledUnit>) =>
+  base.configuration.units.map((each) => (each.id === id ? { ...each, ...part } : each));
+/** The navigator out of the pilot's view, with annunciators that repeat what it says. */
+const farNavigator = (told: readonly InstalledUnit[]): Part<Dossier> => ({
+  configuration: {
+    units: [...told, ...placed('gps1', { place: 'copilot-panel' })].sort((a, b) => (a.id < b.id ? -1 : 1)),
+    links: [...base.configuration.links, ...told.map(({ id }) => flagTo(id))],
+    electrical: {
+      circuits: [
+        ...(base.configuration.electrical?.circuits ?? []),
+        circuitOf({ id: 'c-lamps', units: told.map(({ id }) => id) }),
+      ],
+    },
+  },
+});
+/** Both sources on the indicator that does not label itself, through a selector whose position a lamp shows. */
+const sharedThroughSelector: Part<Dossier> = {
+  configuration: {
+    units: [
+      lamp('ann1'),
+      ...base.configuration.units,
+      unitOf({ id: 'sel1', functions: ['source-selector'], approval: approvalOf() }),
+    ],
+    links: [
+      ...base.configuration.links.filter((each) => !['cdi1', 'cdi2'].includes(each.toUnit)),
+      linkOf('gps1', 'P1-LAT', 'sel1', 'A', covered),
+      linkOf('gps1', 'P1-VERT', 'sel1', 'B', covered),
+      linkOf('nav1', 'LAT', 'sel1', 'C', covered),
+      linkOf('nav1', 'VERT', 'sel1', 'D', covered),
+      linkOf('sel1', 'lateral-deviation', 'cdi2', 'LAT', covered),
+      linkOf('sel1', 'vertical-deviation', 'cdi2', 'VERT', covered),
+      linkOf('sel1', 'source-status', 'ann1', 'SOURCE', covered),
+    ],
+    electrical: {
+      circuits: [...(base.configuration.electrical?.circuits ?? []), circuitOf({ id: 'c-lamps', units: ['ann1'] })],
+    },
+  },
+};
+const unstated = (list: 'links'): Part<Dossier> => ({
+  status: { completeness: base.status.completeness.filter((each) => each.list !== list) },
+});
+
+const annunciators: readonly Wrong[] = [
+  {
+    thought: 'a navigator out of view is lost, whatever repeats it',
+    change: [farNavigator([lamp('ann1')])],
+    flight: lpv,
+    ready: 'yes',
+  },
+  {
+    thought: 'a deferred annunciator costs nothing, as no source and no indicator is inoperative',
+    change: [farNavigator([lamp('ann1')]), defect({ subject: 'ann1' })],
+    flight: lpv,
+    ready: 'no',
+    because: 'open-defects',
+  },
+  {
+    thought: 'a deferred annunciator costs the approach, though another in view repeats it',
+    change: [farNavigator([lamp('ann1'), lamp('ann2')]), defect({ subject: 'ann1' })],
+    flight: lpv,
+    ready: 'yes',
+  },
+  {
+    thought: 'a deferred annunciator costs what never leaned on it',
+    change: [farNavigator([lamp('ann1')]), defect({ subject: 'ann1' })],
+    flight: ils,
+    ready: 'yes',
+  },
+  {
+    thought: 'a deactivated annunciator still annunciates',
+    change: [farNavigator([lamp('ann1', deactivated(true, true))])],
+    flight: lpv,
+    ready: 'no',
+    because: 'integrity-annunciation',
+  },
+  {
+    thought: 'an annunciator fed at a voltage that is not its own is a matter of the plan alone',
+    change: [farNavigator([lamp('ann1', { typeId: 'lx3' })])],
+    flight: lpv,
+    ready: 'no',
+    because: 'power-supplied',
+  },
+  {
+    thought: 'an annunciator counts wherever it sits',
+    change: [farNavigator([lamp('ann1', { place: 'remote' })])],
+    flight: lpv,
+    ready: 'no',
+    because: 'integrity-annunciation',
+  },
+  {
+    thought: 'an annunciator counts though nobody recorded where it sits',
+    change: [farNavigator([lamp('ann1', { place: null })])],
+    flight: lpv,
+    ready: 'cannot-tell',
+    because: 'integrity-annunciation',
+  },
+  {
+    thought: 'the screen of another navigator annunciates, as it hears the data',
+    change: [
+      {
+        configuration: {
+          units: [
+            ...placed('gps1', { place: 'copilot-panel' }),
+            unitOf({
+              id: 'gps2',
+              functions: ['gnss', 'integrity-annunciation', 'approach-annunciation'],
+              place: 'centre-stack',
+            }),
+          ],
+          links: [
+            ...base.configuration.links,
+            linkOf('gps1', 'data', 'gps2', 'data', covered),
+            linkOf('gps2', 'data', 'gps1', 'data', covered),
+          ],
+        },
+      },
+    ],
+    flight: lpv,
+    ready: 'no',
+    because: 'integrity-annunciation',
+  },
+  {
+    thought: 'one indicator for two sources is lost, though a lamp shows which it follows',
+    change: [sharedThroughSelector],
+    flight: lpv,
+    ready: 'yes',
+  },
+  {
+    thought: 'the lamp that shows which source is followed costs nothing when it is deferred',
+    change: [sharedThroughSelector, defect({ subject: 'ann1' })],
+    flight: ifr,
+    ready: 'no',
+    because: 'open-defects',
+  },
+];
+
+const joints: readonly Wrong[] = [
+  {
+    thought: 'a joint that nobody recorded is none',
+    change: [{ configuration: { links: [] } }, unstated('links')],
+    flight: ifr,
+    ready: 'cannot-tell',
+    because: 'lateral-indicator',
+  },
+  {
+    thought: 'a joint that is none may be there all the same',
+    change: [{ configuration: { links: [] } }],
+    flight: ifr,
+    ready: 'no',
+    because: 'lateral-indicator',
+  },
+  {
+    thought: 'the wire of the glide path that nobody recorded is none',
+    change: [
+      { configuration: { links: base.configuration.links.filter((each) => each.fromPort !== 'VERT') } },
+      unstated('links'),
+    ],
+    flight: ils,
+    ready: 'cannot-tell',
+    because: 'vertical-indicator',
+  },
+  {
+    thought: 'nothing repeats a navigator out of view, as no joint is recorded',
+    change: [unit('gps1', { place: 'copilot-panel' }), unstated('links')],
+    flight: lpv,
+    ready: 'cannot-tell',
+    because: 'integrity-annunciation',
+  },
+  {
+    thought: 'something repeats a navigator out of view, though the joints are all',
+    change: [unit('gps1', { place: 'copilot-panel' })],
+    flight: lpv,
+    ready: 'no',
+    because: 'integrity-annunciation',
+  },
+];
+
+const handHeld = unitOf({ id: 'hand', functions: ['com', 'portable-display'] });
+const portable: readonly Wrong[] = [
+  {
+    thought: 'a portable radio stands in for the fitted one',
+    change: [{ configuration: { units: [...placed('nav1', deactivated(true, true)), handHeld] } }],
+    flight: ifr,
+    ready: 'no',
+  },
+  {
+    thought: 'a portable radio beside the fitted one takes something away',
+    change: [{ configuration: { units: [...base.configuration.units, handHeld] } }],
+    flight: classC,
+    ready: 'yes',
+  },
+];
+
 const groups = {
+  annunciators,
+  joints,
+  'what is portable': portable,
   data,
   correspondence: correspondences,
   errands: errandsOfFlights,

@@ -7,7 +7,7 @@ import { factsOf } from '../../libs/rules/src/graph/facts.js';
 import { rules } from '../../libs/rules/src/rules/registry.js';
 import { approvalOf, limitationOf, linkOf, typeOf, unitOf } from '../../libs/rules/testing/builders.js';
 import { catalogueOf } from '../../libs/rules/testing/changes.js';
-import { dossierOf } from '../../libs/rules/testing/dossiers.js';
+import { dossierOf, jointsComplete } from '../../libs/rules/testing/dossiers.js';
 import { said } from './said.js';
 
 /** Figures and habits that the trade shares without a published source (source: common practice). Each stands in an example of its own. */
@@ -15,7 +15,7 @@ import { said } from './said.js';
 const outcome = (ruleId: string, subject: string, dossier: Dossier, types: readonly EquipmentType[] = []) =>
   said(ruleId, { dossier, types, subject, at: '2026-03-02T14:00Z' });
 
-const aircraft = (configuration: Partial<Dossier['configuration']>) => dossierOf({ configuration });
+const aircraft = (configuration: Partial<Dossier['configuration']>) => dossierOf({ configuration }, jointsComplete);
 const stack = (part: Partial<Opening>): Opening => ({
   id: 'stack',
   place: 'centre-stack',
@@ -168,9 +168,9 @@ describe('common practice: what the installation of a navigator needs at least, 
   });
 
   test.each([
-    ['integrity-annunciation', 'integrity-flag', 'u'],
-    ['approach-annunciation', 'approach-status', 'u'],
-  ] as const)('%s repeated where the unit is out of view', (code, signal, subject) => {
+    ['integrity-annunciation', 'integrity-flag', 'u:u:integrity-annunciation', 'u:ann:integrity-annunciation'],
+    ['approach-annunciation', 'approach-status', 'u', 'u'],
+  ] as const)('%s repeated where the unit is out of view', (code, signal, onItself, onLight) => {
     const type = typeOf({
       id: 't',
       functions: ['gnss', code],
@@ -184,12 +184,15 @@ describe('common practice: what the installation of a navigator needs at least, 
     });
     const seen = aircraft({ units: [own({ place: 'pilot-panel' })] });
     const far = aircraft({ units: [own({ place: 'centre-stack' })] });
-    const repeated = aircraft({
-      units: [plain('ann', code), own({ place: 'centre-stack' })],
-      links: [linkOf('u', 'OUT', 'ann', signal)],
-    });
-    const of = (dossier: Dossier) => outcome(code, subject, dossier, [type]);
-    expect([of(seen), of(far), of(repeated)]).toEqual(['met', 'not-met', 'met']);
+    const light = typeOf({ ...type, id: 'light', functions: [code], ports: [] });
+    const repeated = (place: 'pilot-panel' | 'remote') =>
+      aircraft({
+        units: [unitOf({ id: 'ann', typeId: 'light', place }), own({ place: 'centre-stack' })],
+        links: [linkOf('u', 'OUT', 'ann', signal)],
+      });
+    const of = (dossier: Dossier, subject: string) => outcome(code, subject, dossier, [type, light]);
+    expect([of(seen, onItself), of(far, onItself)]).toEqual(['met', 'not-met']);
+    expect([of(repeated('pilot-panel'), onLight), of(repeated('remote'), onLight)]).toEqual(['met', 'not-met']);
   });
 
   test('a placard next to it, in clear view: VFR only', () => {
@@ -260,7 +263,7 @@ describe('common practice: what IFR adds', () => {
 
   test('the source shown at a shared indicator; an indicator that shows its own source stands in', () => {
     expect(outcome('source-annunciation', 'u>cdi', shared())).toBe('not-met');
-    expect(outcome('source-annunciation', 'u>cdi', shared('source-annunciation'))).toBe('met');
+    expect(outcome('source-annunciation', 'u>cdi:cdi:source-annunciation', shared('source-annunciation'))).toBe('met');
   });
 
   test('a selector or relay where the former source is kept', () => {

@@ -46,6 +46,11 @@ export function afterRemovals(on: string, ids: readonly string[], becauseOf = 'u
   };
 }
 
+/** The list of joints stated complete: only then is a joint that nobody recorded none. */
+export const jointsComplete: Part<Dossier> = {
+  status: { completeness: [{ list: 'links', stated: { asOf: '2025-01-01', by: 'J. Orrell' } }] },
+};
+
 function merge(whole: unknown, part: unknown): unknown {
   if (part === undefined) return whole;
   if (!isObject(whole) || !isObject(part)) return part;

@@ -1,6 +1,7 @@
 import type { SignalCode } from '../catalogue/type.js';
 import type { Link } from '../dossier/installation.js';
 import type { UnitFacts } from './units.js';
+import { mayServe } from './units.js';
 
 /**
  * From a source of guidance to an indicator, through selectors if need be. Ids: `source>indicator`, for its own display
@@ -42,7 +43,7 @@ export function chainsFrom(
       members: [...new Set([id, source.id, end, ...antennas, ...passed(lateralPath), ...passed(verticalPath)])],
     };
   });
-  if (source.functions.has('lateral-deviation') && !source.functions.has('portable-display')) {
+  if (source.functions.has('lateral-deviation')) {
     const id = `${source.id}>${source.id}`;
     chains.push({
       id,
@@ -73,11 +74,11 @@ function reach(
     for (const link of links) {
       if (link.fromUnit !== next.at || signalOf(link) !== signal) continue;
       const unit = units.get(link.toUnit);
-      if (!unit || !unit.active || visited.has(unit.id)) continue;
+      if (!unit || !mayServe(unit) || visited.has(unit.id)) continue;
       visited.add(unit.id);
       const path = [...next.path, link];
       const shows = signal === 'vertical-deviation' ? 'vertical-deviation' : 'lateral-deviation';
-      if (unit.functions.has(shows) && !unit.functions.has('portable-display')) found.set(unit.id, path);
+      if (unit.functions.has(shows)) found.set(unit.id, path);
       if (unit.functions.has('source-selector')) queue.push({ at: unit.id, path });
     }
   }

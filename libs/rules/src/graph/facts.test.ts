@@ -107,9 +107,6 @@ describe('a chain', () => {
     expect(chainsOf([unit('gps1', 'gnss', 'lateral-deviation', 'vertical-deviation')])).toMatchObject([
       { lateral: [], vertical: [] },
     ]);
-    expect(chainsOf([unit('gps1', 'gnss', 'lateral-deviation', 'portable-display')])).toMatchObject([
-      { id: 'gps1', indicator: null },
-    ]);
   });
 
   it('comes back to its source through a selector as to no other end: the source shows it anyway', () => {
@@ -119,7 +116,8 @@ describe('a chain', () => {
     ]);
   });
 
-  it('begins at no deactivated unit and at none that is no source', () => {
+  it('begins at no deactivated unit, at no portable one, and at none that is no source', () => {
+    expect(chainsOf([unit('gps1', 'gnss', 'lateral-deviation', 'portable-display')])).toEqual([]);
     expect(chainsOf([off(nav), cdi, unit('com1', 'com')], [lateral('nav1', 'cdi1')])).toEqual([]);
     for (const each of ['vor-receiver', 'loc-receiver', 'gnss'] as const)
       expect(chainsOf([unit('x', each)])).toMatchObject([{ id: 'x' }]);
@@ -148,6 +146,104 @@ describe('the means of a capability', () => {
   it('of talking is each radio with its antennas', () => {
     expect(meansOf([unit('com1', 'com'), off(unit('com2', 'com'))], [], [antenna('a1', 'com1')])).toEqual([
       ['com1', 'two-way-radio', ['com1', 'a1']],
+    ]);
+  });
+
+  describe('of satellite navigation', () => {
+    const gps = unit('gps1', 'gnss');
+    const own = unit('gps1', 'gnss', 'integrity-annunciation');
+    const light = unit('ann1', 'integrity-annunciation');
+    const flag = linkOf('gps1', 'integrity-flag', 'ann1', 'integrity-flag');
+    const data = linkOf('gps1', 'data', 'ann1', 'data');
+    const members = (...given: Parameters<typeof facts>) =>
+      facts(...given)
+        .means.filter(({ capability }) => capability === 'approach-lpv')
+        .map((each) => each.members);
+
+    it('pass whoever annunciates its integrity, one for each', () => {
+      expect(members([gps])).toEqual([['gps1']]);
+      expect(members([own])).toEqual([['gps1', 'gps1:gps1:integrity-annunciation']]);
+      expect(members([gps, light], [flag])).toEqual([['gps1', 'gps1:ann1:integrity-annunciation', 'ann1', flag.id]]);
+      expect(members([own, light], [flag])).toEqual([
+        ['gps1', 'gps1:ann1:integrity-annunciation', 'ann1', flag.id],
+        ['gps1', 'gps1:gps1:integrity-annunciation'],
+      ]);
+      expect(facts([own, light], [flag]).means.every(({ id }) => id === 'gps1')).toBe(true);
+    });
+
+    it('pass one told twice by its own line, and one told within the data by that', () => {
+      expect(members([gps, light], [data, flag])).toEqual([
+        ['gps1', 'gps1:ann1:integrity-annunciation', 'ann1', flag.id],
+      ]);
+      expect(members([gps, light], [data])).toEqual([['gps1', 'gps1:ann1:integrity-annunciation', 'ann1', data.id]]);
+    });
+
+    it.each([
+      ['is deactivated', off(light), flag],
+      ['is portable', unit('ann1', 'integrity-annunciation', 'portable-display'), flag],
+      ['annunciates something else', unit('ann1', 'approach-annunciation'), flag],
+      ['hears something else', light, linkOf('gps1', 'approach-status', 'ann1', 'approach-status')],
+      ['tells it, and is not told', light, linkOf('ann1', 'integrity-flag', 'gps1', 'integrity-flag')],
+      ['is a navigator that hears its data', unit('ann1', 'gnss', 'integrity-annunciation'), data],
+    ])('pass no annunciator that %s', (_, each, link) => {
+      expect(members([gps, each], [link])[0]).toEqual(['gps1']);
+    });
+
+    it('pass a navigator that hears the data and shows the deviation', () => {
+      const display = unit('ann1', 'gnss', 'lateral-deviation', 'integrity-annunciation');
+      expect(members([gps, display], [lateral('gps1', 'ann1'), data])[0]).toContain(
+        'gps1>ann1:ann1:integrity-annunciation',
+      );
+    });
+
+    it('leave what VHF receivers in the same box give alone', () => {
+      const box = unit('gps1', 'gnss', 'vor-receiver', 'integrity-annunciation');
+      const vor = facts([box]).means.filter(({ capability }) => capability === 'nav-vor');
+      expect(vor.map((each) => each.members)).toEqual([['gps1']]);
+    });
+  });
+
+  describe('on a shared indicator', () => {
+    const gps = unit('gps1', 'gnss');
+    const light = unit('ann1', 'source-annunciation');
+    const told = linkOf('sel1', 'source-status', 'ann1', 'source-status');
+    const paths = [lateral('gps1', 'sel1'), lateral('nav1', 'sel1'), lateral('sel1', 'cdi1')];
+    const members = (id: string, ...given: Parameters<typeof facts>) =>
+      facts(...given)
+        .means.filter((each) => each.id === id && ['nav-vor', 'nav-gnss'].includes(each.capability))
+        .map((each) => each.members.filter((one) => one.endsWith('annunciation') || ['ann1', told.id].includes(one)));
+
+    it('pass whoever shows which source it follows, for each source', () => {
+      for (const id of ['gps1', 'nav1'])
+        expect(members(`${id}>cdi1`, [gps, nav, selector, cdi, light], [...paths, told])).toEqual([
+          [`${id}>cdi1:ann1:source-annunciation`, 'ann1', told.id],
+        ]);
+    });
+
+    it('with several who do, one for each, and for each who annunciates integrity', () => {
+      const said = unit('sel1', 'source-selector', 'source-annunciation');
+      const own = unit('gps1', 'gnss', 'integrity-annunciation');
+      const flag = linkOf('gps1', 'integrity-flag', 'ann1', 'integrity-flag');
+      const both = unit('ann1', 'source-annunciation', 'integrity-annunciation');
+      expect(members('gps1>cdi1', [own, nav, said, cdi, both], [...paths, told, flag])).toEqual([
+        ['gps1>cdi1:ann1:integrity-annunciation', 'ann1', 'gps1>cdi1:ann1:source-annunciation', told.id],
+        ['gps1>cdi1:ann1:integrity-annunciation', 'ann1', 'gps1>cdi1:sel1:source-annunciation'],
+        ['gps1>cdi1:gps1:integrity-annunciation', 'gps1>cdi1:ann1:source-annunciation', 'ann1', told.id],
+        ['gps1>cdi1:gps1:integrity-annunciation', 'gps1>cdi1:sel1:source-annunciation'],
+      ]);
+    });
+
+    it('and none where it has one source alone', () => {
+      expect(members('nav1>cdi1', [nav, selector, cdi, light], [...paths, told])).toEqual([[]]);
+    });
+  });
+
+  it('are offered by no portable unit, and fed by none', () => {
+    const hand = (id: string, ...functions: FunctionCode[]) => unit(id, ...functions, 'portable-display');
+    expect(ids([hand('x', 'com', 'gnss', 'vor-receiver', 'transponder', 'ads-b-out-uat')])).toEqual([]);
+    const feed = linkOf('enc1', 'altitude-serial', 'atc1', 'altitude-serial');
+    expect(meansOf([unit('atc1', 'transponder'), hand('enc1', 'altitude-reporting')], [feed])).toEqual([
+      ['atc1', 'altitude-reporting', ['atc1']],
     ]);
   });
 

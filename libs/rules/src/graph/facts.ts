@@ -11,24 +11,29 @@ import { chainsFrom } from './chains.js';
 import type { Means } from './means.js';
 import { listMeans } from './means.js';
 import type { UnitFacts } from './units.js';
+import { mayServe } from './units.js';
 
-/** One aircraft with its catalogue, looked at once. All that a rule may see. */
-export interface Facts {
-  readonly dossier: Dossier;
-  readonly catalogue: Catalogue;
-  readonly zone: string;
+/** Units and what joins them. */
+export interface Graph {
   readonly units: ReadonlyMap<string, UnitFacts>;
   readonly links: readonly Link[];
   /** From sources of guidance (VOR, localizer, GNSS) to indicators. */
   readonly chains: readonly Chain[];
-  readonly means: readonly Means[];
   readonly signalOf: (link: Link) => SignalCode | null;
+}
+
+/** One aircraft with its catalogue, looked at once. All that a rule may see. */
+export interface Facts extends Graph {
+  readonly dossier: Dossier;
+  readonly catalogue: Catalogue;
+  readonly zone: string;
+  readonly means: readonly Means[];
   readonly antennasOf: (unitId: string) => readonly Antenna[];
   /** Entries of a kind about a subject, newest by date performed first. */
   readonly records: (kind: RecordKind, subject: string) => readonly RecordHead[];
   /** Who stated a list complete; null: nobody, so "none" is cannot-tell. */
   readonly complete: (list: ListName) => Statement | null;
-  /** Capabilities whose means pass a unit, link, antenna or chain. */
+  /** Capabilities whose means pass a unit, link, antenna, chain or annunciation. */
   readonly capabilitiesThrough: (id: string) => readonly Capability[];
 }
 
@@ -55,7 +60,7 @@ export function factsOf(dossier: Dossier, catalogue: Catalogue): Facts {
   const chains = [...units.values()]
     .filter(
       (each) =>
-        each.active &&
+        mayServe(each) &&
         (each.functions.has('vor-receiver') || each.functions.has('loc-receiver') || each.functions.has('gnss')),
     )
     .flatMap((each) =>
@@ -67,17 +72,15 @@ export function factsOf(dossier: Dossier, catalogue: Catalogue): Facts {
         antennasOf(each.id).map((antenna) => antenna.id),
       ),
     );
-  const means = listMeans(units, configuration.links, chains, signalOf, antennasOf);
+  const graph: Graph = { units, links: configuration.links, chains, signalOf };
+  const means = listMeans(graph, antennasOf);
   const sorted = [...status.records].sort(newestFirst);
   return {
     dossier,
     catalogue,
     zone: configuration.aircraft.base.zone,
-    units,
-    links: configuration.links,
-    chains,
+    ...graph,
     means,
-    signalOf,
     antennasOf,
     records: (kind, subject) => sorted.filter((each) => each.kind === kind && each.subjects.includes(subject)),
     complete: (list) => status.completeness.find((each) => each.list === list)?.stated ?? null,

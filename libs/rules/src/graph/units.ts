@@ -11,3 +11,8 @@ export interface UnitFacts {
   /** False: deactivated; it is no means of anything, but its other rules still apply. */
   readonly active: boolean;
 }
+
+/** Whether a unit may be part of a means at all: in use, and fitted. A portable device stands in for no required equipment (common practice). */
+export function mayServe({ active, functions }: Pick<UnitFacts, 'active' | 'functions'>): boolean {
+  return active && !functions.has('portable-display');
+}

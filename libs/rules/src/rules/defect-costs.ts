@@ -29,7 +29,7 @@ const source = cfr('91.213(d)(2)');
 export function costsOf(facts: Facts, defect: Defect): readonly Cost[] {
   const unit = facts.units.get(defect.subject);
   const item = equipmentItem.options.find((each) => each === defect.subject);
-  const items = item ? [item] : unit ? itemsServedBy(unit.functions).filter((each) => !served(facts, each)) : [];
+  const items = item ? [item] : unit ? itemsServedBy(unit).filter((each) => !served(facts, each)) : [];
   const through = facts.capabilitiesThrough(defect.subject);
   const byUnit = {
     of: 'unit',
@@ -73,7 +73,7 @@ function lostUnless(facts: Facts, item: EquipmentItem, need: EquipmentNeed): Cla
 /** A unit in use, without an entry that it is inoperative, still makes the item up. */
 function served(facts: Facts, item: EquipmentItem): boolean {
   return [...facts.units.values()].some(
-    (each) => each.active && itemsServedBy(each.functions).includes(item) && !inoperative(facts, each.id),
+    (each) => each.active && itemsServedBy(each).includes(item) && !inoperative(facts, each.id),
   );
 }
 

@@ -1,16 +1,10 @@
 import type { FunctionCode } from '../catalogue/type.js';
 import type { Capability } from '../verdict/capability.js';
+import { gnssCapabilities } from '../verdict/capability.js';
 import type { Effect } from '../verdict/result.js';
 
-/** What satellite navigation gives. */
-export const gnssCapabilities = [
-  'nav-gnss',
-  'approach-lnav',
-  'approach-lp',
-  'approach-lnav-vnav',
-  'approach-lpv',
-] as const satisfies readonly Capability[];
-export type GnssCapability = (typeof gnssCapabilities)[number];
+export type { GnssCapability } from '../verdict/capability.js';
+export { gnssCapabilities };
 
 /** The change may not start, the job may not close; nothing that flies is lost. */
 export const planAndRelease: readonly Effect[] = [{ stops: 'plan' }, { stops: 'release' }];

@@ -3,7 +3,7 @@ import { limitationOf, typeOf, unitOf } from '../../testing/builders.js';
 import { catalogueOf } from '../../testing/changes.js';
 import { dossierOf } from '../../testing/dossiers.js';
 import { itemsOf } from '../../testing/equipment.js';
-import type { EquipmentType } from '../catalogue/type.js';
+import type { EquipmentType, FunctionCode } from '../catalogue/type.js';
 import type { Aircraft, EquipmentItem } from '../dossier/aircraft.js';
 import type { InstalledUnit } from '../dossier/installation.js';
 import { dayItems } from '../facts/equipment.js';
@@ -13,6 +13,9 @@ import { boundBy91205, itemFitted, itemsServedBy, needsClause } from './equipmen
 import { missingPaths } from './gaps.js';
 
 const { source } = dayItems[0]!;
+const unitsOf = (units: readonly InstalledUnit[], ...types: readonly EquipmentType[]) => [
+  ...factsOf(dossierOf({ configuration: { units } }), catalogueOf(...types)).units.values(),
+];
 const factsWith = (aircraft: Partial<Aircraft>) => factsOf(dossierOf({ configuration: { aircraft } }), catalogueOf());
 
 // 91.205(a): powered civil aircraft with a standard airworthiness certificate.
@@ -30,9 +33,29 @@ it.each<[string, Partial<Aircraft>, string]>([
 });
 
 it('any one of its functions makes a unit serve an item', () => {
-  expect(itemsServedBy(new Set(['gnss']))).toEqual(['dme-or-rnav']);
-  expect(itemsServedBy(new Set(['altimeter', 'com']))).toEqual(['altimeter', 'sensitive-altimeter']);
-  expect(itemsServedBy(new Set(['com']))).toEqual([]);
+  const served = (...functions: readonly FunctionCode[]) => {
+    const [unit] = unitsOf([unitOf({ id: 'u', functions: [...functions] })]);
+    return unit && itemsServedBy(unit);
+  };
+  expect(served('gnss')).toEqual(['dme-or-rnav']);
+  expect(served('altimeter', 'com')).toEqual(['altimeter', 'sensitive-altimeter']);
+  expect(served('com')).toEqual([]);
+});
+
+it('a portable unit serves no item, nor one that its manual lets stand in for none', () => {
+  const silent = typeOf({ id: 'display', functions: ['attitude'] });
+  const limited = typeOf({
+    ...silent,
+    limitations: [limitationOf({ kind: 'not-a-substitute', functions: ['attitude'] })],
+  });
+  const served = (part: Partial<InstalledUnit>, ...types: readonly EquipmentType[]) => {
+    const [unit] = unitsOf([unitOf({ id: 'u', ...part })], ...types);
+    return unit && itemsServedBy(unit);
+  };
+  expect(served({ functions: ['attitude'] })).toEqual(['pitch-and-bank']);
+  expect(served({ functions: ['attitude', 'portable-display'] })).toEqual([]);
+  expect(served({ typeId: 'display' }, silent)).toEqual(['pitch-and-bank']);
+  expect(served({ typeId: 'display' }, limited)).toEqual([]);
 });
 
 it('what decides whether an item is asked for is named where nobody recorded it', () => {

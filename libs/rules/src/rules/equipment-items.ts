@@ -69,9 +69,12 @@ const servedBy: Readonly<Partial<Record<EquipmentItem, readonly FunctionCode[]>>
   'dme-or-rnav': ['dme', 'gnss'],
 };
 
-/** Items that a unit with these functions makes up. */
-export function itemsServedBy(functions: ReadonlySet<FunctionCode>): readonly EquipmentItem[] {
-  return equipmentItem.options.filter((item) => servedBy[item]?.some((each) => functions.has(each)));
+/** Items that a unit makes up. */
+export function itemsServedBy(unit: UnitFacts): readonly EquipmentItem[] {
+  return equipmentItem.options.filter((item) => {
+    const functions = servedBy[item] ?? [];
+    return functions.some((each) => unit.functions.has(each)) && !standsForNothing(unit, functions);
+  });
 }
 
 /** 91.205(a): powered aircraft with a standard airworthiness certificate. */

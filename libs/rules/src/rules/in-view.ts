@@ -5,7 +5,7 @@ import type { SourceRef, Sourced } from '../facts/source.js';
 import type { Opening } from '../dossier/installation.js';
 import type { Facts } from '../graph/facts.js';
 import type { UnitFacts } from '../graph/units.js';
-import { allOf, fact, unknown } from '../verdict/build.js';
+import { allOf, fact, notMet, unknown } from '../verdict/build.js';
 import type { Clause, Leaf } from '../verdict/clause.js';
 import { roundTo } from '../calculations/rounding.js';
 import { maker } from './cite.js';
@@ -18,7 +18,8 @@ const cones: Readonly<Record<Cone, Sourced<ViewZone>>> = { optimum: optimumView,
 
 /**
  * Whether the pilot sees the unit. What the manual says decides: approved places first (with the distance it allows), or its
- * angle or distance where it names no places. A silent manual leaves the angles of the cone, measured at the opening.
+ * angle or distance where it names no places. A silent manual leaves the angles of the cone, measured at the opening; a remote
+ * unit is in none.
  */
 export function inView(facts: Facts, seen: UnitFacts, cone: Cone): Clause {
   const { unit, type } = seen;
@@ -46,6 +47,8 @@ export function inView(facts: Facts, seen: UnitFacts, cone: Cone): Clause {
     if (parts.length > 0) return allOf('seen-as-manual-asks', parts, 'cannot-tell');
   }
   const { value: zone, source } = cones[cone];
+  // Behind the panel or in the tail: no angle to measure.
+  if (unit.place === 'remote') return notMet('before-the-pilot', { source });
   return allOf(
     `within-${cone}-view`,
     [horizontal(seen, opening, zone.horizontalDeg, source, 'horizontal-angle'), vertical(seen, opening, zone, source)],

@@ -31,6 +31,8 @@ const rows: readonly Row[] = [
   ['one of the approach', [unit('a', ['approach-annunciation'])], [], { a: 'maximum' }],
   ['one of the source', [unit('a', ['source-annunciation'])], [], { a: 'maximum' }],
   ['a deactivated one', [unit('a', ['source-annunciation'], true)], [], {}],
+  ['a portable one', [unit('a', ['source-annunciation', 'portable-display'])], [], {}],
+  ['a portable navigator', [unit('a', ['gnss', 'integrity-annunciation', 'portable-display'])], [], {}],
   ['a radio', [unit('a', ['com'])], [], {}],
   [
     'the display of a source that is joined to nothing',

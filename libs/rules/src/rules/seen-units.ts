@@ -1,6 +1,7 @@
 import type { FunctionCode } from '../catalogue/type.js';
 import type { Facts } from '../graph/facts.js';
 import type { UnitFacts } from '../graph/units.js';
+import { mayServe } from '../graph/units.js';
 import type { Cone } from './in-view.js';
 
 const annunciations: readonly FunctionCode[] = ['approach-annunciation', 'source-annunciation'];
@@ -10,7 +11,7 @@ export function seenUnits(facts: Facts): readonly (readonly [UnitFacts, Cone])[]
   return [...facts.units.values()].flatMap((each): (readonly [UnitFacts, Cone])[] => {
     if (showsDeviation(facts, each)) return [[each, 'optimum']];
     // A source annunciates on its own screen besides: that is asked of the chain, where it counts.
-    if (!each.active || facts.chains.some((chain) => chain.source === each)) return [];
+    if (!mayServe(each) || facts.chains.some((chain) => chain.source === each)) return [];
     if (each.functions.has('integrity-annunciation')) return [[each, 'optimum']];
     return annunciations.some((code) => each.functions.has(code)) ? [[each, 'maximum']] : [];
   });

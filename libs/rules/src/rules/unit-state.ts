@@ -1,3 +1,4 @@
+import type { FunctionCode } from '../catalogue/type.js';
 import type { Defect } from '../dossier/status.js';
 import type { SourceRef } from '../facts/source.js';
 import type { Facts } from '../graph/facts.js';
@@ -8,6 +9,13 @@ import type { Clause, Leaf } from '../verdict/clause.js';
 import type { Draft, Remedy } from '../verdict/result.js';
 import { maker } from './cite.js';
 import { findOut } from './gaps.js';
+
+/** Units with one of the functions, in use or not; a portable device is no fitted one. */
+export function fittedWith(facts: Facts, ...functions: readonly FunctionCode[]): readonly UnitFacts[] {
+  return [...facts.units.values()].filter(
+    (each) => !each.functions.has('portable-display') && functions.some((code) => each.functions.has(code)),
+  );
+}
 
 export type UnitState = 'working' | 'inoperative' | 'deactivated';
 

@@ -31,6 +31,21 @@ export const meansCapabilities = [
   'approach-lpv',
 ] as const satisfies readonly Capability[];
 
+/** What satellite navigation gives. */
+export const gnssCapabilities = [
+  'nav-gnss',
+  'approach-lnav',
+  'approach-lp',
+  'approach-lnav-vnav',
+  'approach-lpv',
+] as const satisfies readonly Capability[];
+export type GnssCapability = (typeof gnssCapabilities)[number];
+
+const byGnss = new Set<Capability>(gnssCapabilities);
+export function isGnss(capability: Capability): boolean {
+  return byGnss.has(capability);
+}
+
 export const capabilities: readonly Capability[] = [...aircraftCapabilities, ...meansCapabilities];
 
 const byMeans = new Set<Capability>(meansCapabilities);

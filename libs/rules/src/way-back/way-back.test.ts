@@ -139,6 +139,17 @@ it('asks for what is missing, and says that it takes it to turn out well', () =>
   expect(way?.then.ready).toBe('yes');
 });
 
+it('finds out about a joint that nobody recorded, or makes it; one that is none can only be made', () => {
+  const unwired = { configuration: { links: base.configuration.links.filter((each) => each.fromPort !== 'P1-VERT') } };
+  const unstated = { status: { completeness: base.status.completeness.filter((each) => each.list !== 'links') } };
+  const first = (dossier: Dossier) => ask(dossier, lpv).ways.map(({ steps: [step] }) => [step?.job, step?.facts]);
+  const made = expect.arrayContaining([['join-ports', []]]) as unknown;
+  expect(first(trainer(unwired, unstated))[0]).toEqual(['find-out', ['status.completeness.links']]);
+  expect(first(trainer(unwired, unstated))).toEqual(made);
+  expect(first(trainer(unwired))).toEqual(made);
+  expect(first(trainer(unwired)).map(([job]) => job)).not.toContain('find-out');
+});
+
 it('says how long it lasts and what its hours rest on', () => {
   const way = ask(trainer({ status: { loads: [] } }), lpv).ways[0];
   // 2026-03-16 is in the cycle that ends on 2026-03-19 at 0901 UTC.

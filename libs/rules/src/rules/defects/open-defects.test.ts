@@ -189,6 +189,48 @@ testRule(openDefects, [
     expect: 'none',
   },
   {
+    name: 'attitude indicator, and a portable device that shows attitude',
+    ...with_(
+      { subject: 'horizon' },
+      {
+        configuration: {
+          units: [
+            unitOf({ id: 'horizon', functions: ['attitude'] }),
+            unitOf({ id: 'tablet', functions: ['attitude', 'portable-display'] }),
+          ],
+        },
+      },
+    ),
+    subject: 'd1:pitch-and-bank:ifr-aircraft',
+    expect: 'not-met',
+    message: 'lost',
+  },
+  {
+    name: 'attitude indicator, and a second one',
+    ...with_(
+      { subject: 'horizon' },
+      {
+        configuration: {
+          units: [
+            unitOf({ id: 'horizon', functions: ['attitude'] }),
+            unitOf({ id: 'second', functions: ['attitude'] }),
+          ],
+        },
+      },
+    ),
+    subject: 'd1:pitch-and-bank:ifr-aircraft',
+    expect: 'none',
+  },
+  {
+    name: 'the portable device itself',
+    ...with_(
+      { subject: 'tablet' },
+      { configuration: { units: [unitOf({ id: 'tablet', functions: ['attitude', 'portable-display'] })] } },
+    ),
+    subject: 'd1:pitch-and-bank:ifr-aircraft',
+    expect: 'none',
+  },
+  {
     name: 'rate of turn, third attitude system fitted',
     ...with_({ subject: 'rate-of-turn' }, { configuration: { equipment: itemsOf(['third-attitude']) } }),
     subject: 'd1:rate-of-turn:ifr-aircraft',

@@ -63,6 +63,16 @@ const none = (complete: boolean) => ({
 testRule(adsBOutFitted, [
   { name: '1090 MHz, C166b', ...es('C166b'), expect: 'met', message: 'fitted' },
   { name: '1090 MHz, C166c', ...es('C166c'), expect: 'met' },
+  {
+    name: 'a portable one alone',
+    dossier: dossierOf(none(true).dossier, {
+      configuration: { units: [unitOf({ id: 'out1', functions: ['ads-b-out-uat', 'portable-display'] })] },
+    }),
+    at,
+    subject: 'aircraft',
+    expect: 'not-met',
+    message: 'none',
+  },
   { name: '1090 MHz, C166a', ...es('C166a'), expect: 'not-met', message: 'unfit' },
   { name: '1090 MHz in class A', ...es('C166b'), flight: { airspace: ['class-a'], topFt: 25_000 }, expect: 'met' },
   { name: '978 MHz, C154c, below 18,000 ft', ...uat('C154c'), expect: 'met' },

@@ -4,12 +4,11 @@ import type { UnitFacts } from '../../graph/units.js';
 import { allOf, anyOf, flight, met, not, notMet, unknown } from '../../verdict/build.js';
 import type { Clause } from '../../verdict/clause.js';
 import type { Draft } from '../../verdict/result.js';
-import { unitsWith } from '../altitude-chain.js';
 import { cfr, maker } from '../cite.js';
 import { findOut } from '../gaps.js';
 import { defineRule } from '../rule.js';
 import { tsoNumber } from '../tso.js';
-import { builtTo, noUnit, operable, stateOf, waysOut } from '../unit-state.js';
+import { builtTo, fittedWith, noUnit, operable, stateOf, waysOut } from '../unit-state.js';
 
 const source = cfr('91.225(a), (b), (d)');
 const family = (tso: string) => ['C166', 'C154'].includes(tsoNumber(tso));
@@ -20,7 +19,7 @@ export const adsBOutFitted = defineRule(
     id: 'ads-b-out-fitted',
     topic: 'equipment',
     asks: 'ADS-B Out equipment to a standard that 91.225 names, of a class of power and antenna that 91.227 names, is fitted and operable, on the frequency that the airspace takes.',
-    binds: 'Each ADS-B Out unit; flights in the airspace of 91.225 need one.',
+    binds: 'Each fitted ADS-B Out unit, not a portable one; flights in the airspace of 91.225 need one.',
     sources: [source, cfr('91.225(f), (g)'), adsBTso.source, adsBClasses.source],
     messages: {
       fitted: '{unit} is fitted and serves this airspace.',
@@ -34,7 +33,7 @@ export const adsBOutFitted = defineRule(
     establishes: ['ads-b-out'],
   },
   (facts) => {
-    const units = unitsWith(facts, 'ads-b-out-1090', 'ads-b-out-uat');
+    const units = fittedWith(facts, 'ads-b-out-1090', 'ads-b-out-uat');
     return units.length === 0
       ? [noUnit(facts, 'ads-b-out-fitted', 'ads-b-out', source)]
       : units.map((each) => statement(facts, each));

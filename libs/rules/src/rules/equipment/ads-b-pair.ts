@@ -8,6 +8,7 @@ import { unitsWith } from '../altitude-chain.js';
 import { cfr, practice } from '../cite.js';
 import { lostThrough } from '../effects.js';
 import { findOut } from '../gaps.js';
+import { noJoint } from '../no-joint.js';
 import { defineRule } from '../rule.js';
 
 const position = cfr('91.227(d)');
@@ -78,8 +79,5 @@ function joined(facts: Facts, unit: UnitFacts, from: string): Clause {
     .filter((link) => link.fromUnit === from && link.toUnit === unit.id)
     .map((link) => facts.signalOf(link));
   if (signals.includes('position')) return met('joined', { source: position });
-  const path = signals.includes(null) ? 'configuration.links' : 'status.completeness.links';
-  return signals.includes(null) || facts.complete('links') === null
-    ? unknown('joined', [path], { source: position })
-    : notMet('joined', { source: position });
+  return noJoint(facts, 'joined', position, signals.includes(null) ? ['configuration.links'] : []);
 }

@@ -77,6 +77,28 @@ testRule(radioAndNavigation, [
     message: 'none',
   },
   {
+    name: 'a portable radio beside the fitted one is not spoken of',
+    dossier: dossierOf(aircraft([antenna()]), {
+      configuration: {
+        units: [
+          unitOf({ id: 'com1', functions: ['com'] }),
+          unitOf({ id: 'hand', functions: ['com', 'portable-display'] }),
+        ],
+      },
+    }),
+    at,
+    subject: 'hand',
+    expect: 'none',
+  },
+  {
+    name: 'a portable radio alone, list complete',
+    dossier: aircraft([], true, { functions: ['com', 'portable-display'] }),
+    at,
+    subject: 'aircraft',
+    expect: 'not-met',
+    message: 'none',
+  },
+  {
     name: 'no radio recorded, list not complete',
     dossier: aircraft([], false, null),
     at,

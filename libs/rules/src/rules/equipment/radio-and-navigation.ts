@@ -4,12 +4,13 @@ import { allOf, anyOf, fact, met, notApplicable } from '../../verdict/build.js';
 import type { Clause } from '../../verdict/clause.js';
 import type { Draft } from '../../verdict/result.js';
 import { antennasFor } from '../antennas.js';
-import { ac, cfr } from '../cite.js';
+import { ac, cfr, practice } from '../cite.js';
 import { findOut } from '../gaps.js';
 import { defineRule } from '../rule.js';
-import { noUnit } from '../unit-state.js';
+import { fittedWith, noUnit } from '../unit-state.js';
 
 const source = cfr('91.205(d)(2)');
+const portable = practice('a portable device stands in for no required equipment');
 const antennas = ac('43.13-2B', 'chapter 3', 'change 1', 'from-memory');
 
 /** The communication half of (d)(2). Navigation suitable for the route is judged as a capability of each receiver. */
@@ -18,8 +19,9 @@ export const radioAndNavigation = defineRule(
     id: 'radio-and-navigation',
     topic: 'equipment',
     asks: 'A two-way radio is fitted and in use, and its antenna is an approved one.',
-    binds: 'Each communication unit; flights under instrument rules and in class B and C airspace need one.',
-    sources: [source, antennas],
+    binds:
+      'Each fitted communication unit; a portable one is no means of any capability and stands in for none. Flights under instrument rules and in class B and C airspace need one.',
+    sources: [source, antennas, portable],
     messages: {
       ready: '{unit} is in use as a two-way radio.',
       unapproved: 'The antenna of {unit} is not approved.',
@@ -31,7 +33,7 @@ export const radioAndNavigation = defineRule(
     establishes: ['two-way-radio'],
   },
   (facts) => {
-    const units = [...facts.units.values()].filter((each) => each.functions.has('com'));
+    const units = fittedWith(facts, 'com');
     return units.length === 0
       ? [noUnit(facts, 'two-way-radio-fitted', 'two-way-radio', source)]
       : units.map((each) => statement(facts, each));

@@ -47,6 +47,19 @@ testRule(transmitterFed, [
   },
   {
     ...altitude,
+    name: 'a portable unit gives it',
+    dossier: of([transponder, { ...encoder, functions: ['altitude-reporting', 'portable-display'] }], [joint]),
+    expect: 'not-met',
+    message: 'unfed',
+  },
+  {
+    ...altitude,
+    name: 'a portable transponder',
+    dossier: of([{ ...transponder, functions: ['transponder', 'portable-display'] }, encoder], [joint]),
+    expect: 'none',
+  },
+  {
+    ...altitude,
     name: 'one box reports its own altitude',
     dossier: of([unitOf({ id: 'xp', functions: ['transponder', 'altitude-reporting'] })]),
     expect: 'met',

@@ -2,12 +2,14 @@ import type { FunctionCode, SignalCode } from '../../catalogue/type.js';
 import type { SourceRef } from '../../facts/source.js';
 import type { Facts } from '../../graph/facts.js';
 import type { UnitFacts } from '../../graph/units.js';
-import { met, notMet, unknown } from '../../verdict/build.js';
+import { mayServe } from '../../graph/units.js';
+import { met } from '../../verdict/build.js';
 import type { Leaf } from '../../verdict/clause.js';
 import type { Capability } from '../../verdict/capability.js';
 import type { Draft } from '../../verdict/result.js';
 import { cfr } from '../cite.js';
 import { findOut } from '../gaps.js';
+import { noJoint } from '../no-joint.js';
 import { defineRule } from '../rule.js';
 
 interface Feed {
@@ -59,7 +61,7 @@ export const transmitterFed = defineRule(
   (facts) =>
     feeds.flatMap((feed) =>
       [...facts.units.values()]
-        .filter((each) => each.active && feed.of.some((code) => each.functions.has(code)))
+        .filter((each) => mayServe(each) && feed.of.some((code) => each.functions.has(code)))
         .map((each) => statement(facts, each, feed)),
     ),
 );
@@ -97,17 +99,12 @@ function fedBy(facts: Facts, unit: UnitFacts, feed: Feed): { readonly from: Unit
   const joined = facts.links.flatMap((link) => {
     const signal = facts.signalOf(link);
     const sender = facts.units.get(link.fromUnit);
-    return link.toUnit === unit.id && sender?.active && (signal === null || feed.signals.includes(signal))
+    return link.toUnit === unit.id && sender && mayServe(sender) && (signal === null || feed.signals.includes(signal))
       ? [{ sender, signal }]
       : [];
   });
   const sure = joined.find(({ signal }) => signal !== null);
   if (sure) return { from: sure.sender, clause: met(label, extra) };
-  const certain = joined.length === 0 && facts.complete('links') !== null;
-  return {
-    from: null,
-    clause: certain
-      ? notMet(label, extra)
-      : unknown(label, [joined.length > 0 ? 'configuration.links' : 'status.completeness.links'], extra),
-  };
+  const unclear = joined.length > 0 ? ['configuration.links'] : [];
+  return { from: null, clause: noJoint(facts, label, feed.source, unclear) };
 }

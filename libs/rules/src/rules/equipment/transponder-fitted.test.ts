@@ -57,6 +57,16 @@ testRule(transponderFitted, [
     expect: 'not-met',
     message: 'inoperative',
   },
+  {
+    name: 'a portable one alone',
+    dossier: dossierOf(none(true).dossier, {
+      configuration: { units: [unitOf({ id: 'xp1', functions: ['transponder', 'portable-display'] })] },
+    }),
+    at,
+    subject: 'aircraft',
+    expect: 'not-met',
+    message: 'none',
+  },
   { name: 'wear only', ...aircraft('C112e', {}, [defect('wear')]), expect: 'met' },
   {
     name: 'deactivated is not "inoperative"',

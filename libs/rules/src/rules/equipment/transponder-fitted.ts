@@ -7,7 +7,7 @@ import { cfr } from '../cite.js';
 import { findOut } from '../gaps.js';
 import { defineRule } from '../rule.js';
 import { tsoNumber } from '../tso.js';
-import { builtTo, noUnit, operable, stateOf, waysOut } from '../unit-state.js';
+import { builtTo, fittedWith, noUnit, operable, stateOf, waysOut } from '../unit-state.js';
 
 const source = cfr('91.215(a), (b)');
 const family = (tso: string) => ['C74', 'C112'].includes(tsoNumber(tso));
@@ -20,7 +20,8 @@ export const transponderFitted = defineRule(
     id: 'transponder-fitted',
     topic: 'equipment',
     asks: 'A transponder that meets TSO-C74b, C74c or C112 is fitted and operable.',
-    binds: 'Each transponder; flights in the airspace of 91.215(b) need one that reports altitude.',
+    binds:
+      'Each fitted transponder, not a portable one; flights in the airspace of 91.215(b) need one that reports altitude.',
     sources: [source, cfr('91.215(d)'), transponderTso.source],
     messages: {
       fitted: '{unit} is fitted and meets a standard that the rule names.',
@@ -34,7 +35,7 @@ export const transponderFitted = defineRule(
     establishes: [],
   },
   (facts) => {
-    const units = [...facts.units.values()].filter((each) => each.functions.has('transponder'));
+    const units = fittedWith(facts, 'transponder');
     return units.length === 0
       ? [noUnit(facts, 'transponder-fitted', 'altitude-reporting', source)]
       : units.map((each) => statement(facts, each));

@@ -1,5 +1,5 @@
 import { approvalOf, limitationOf, linkOf, typeOf, unitOf } from '../../../testing/builders.js';
-import { dossierOf } from '../../../testing/dossiers.js';
+import { dossierOf, jointsComplete } from '../../../testing/dossiers.js';
 import { testRule } from '../../../testing/rule-tester.js';
 import type { InstalledUnit } from '../../dossier/installation.js';
 import { approachAnnunciation } from './approach-annunciation.js';
@@ -24,15 +24,22 @@ const forbidden = typeOf({
   ...navigator,
   limitations: [limitationOf({ kind: 'not-a-substitute', functions: ['approach-annunciation'] })],
 });
+const lamp = typeOf({
+  id: 'lx',
+  functions: ['approach-annunciation'],
+  view: { approvedPlaces: ['pilot-panel'], maxHorizontalDeg: null, maxOffsetIn: null, document: 'Manual lx' },
+});
 const light = (part: Partial<InstalledUnit> = {}) =>
-  unitOf({ id: 'ann1', functions: ['approach-annunciation'], place: 'pilot-panel', ...part });
-const panel = (own: Partial<InstalledUnit>, annunciator?: InstalledUnit, port = 'APPR') =>
+  unitOf({ id: 'ann1', typeId: 'lx', place: 'pilot-panel', ...part });
+/** Joints as they stand, and nobody said that they are all. */
+const some = (own: Partial<InstalledUnit>, annunciator?: InstalledUnit, port = 'APPR') =>
   dossierOf({
     configuration: {
       units: [unitOf({ id: 'gps1', typeId: 'nx', ...own }), ...(annunciator ? [annunciator] : [])],
       links: annunciator ? [linkOf('gps1', port, 'ann1', port === 'APPR' ? 'approach-status' : 'integrity-flag')] : [],
     },
   });
+const panel = (...given: Parameters<typeof some>) => dossierOf(some(...given), jointsComplete);
 const opening = (rightOfEyeIn: number) => ({
   id: 'hole',
   place: 'centre-stack' as const,
@@ -71,24 +78,87 @@ testRule(approachAnnunciation, [
     expect: 'cannot-tell',
     message: 'unclear',
   },
-  { name: 'out of view, repeated by a light', dossier: panel(away, light()), types: [navigator], at, expect: 'met' },
+  {
+    name: 'on its own screen out of view, and nobody said that the joints are all',
+    dossier: some(away),
+    types: [navigator],
+    at,
+    expect: 'cannot-tell',
+    message: 'unclear',
+  },
+  {
+    name: 'out of view, repeated by a light',
+    dossier: panel(away, light()),
+    types: [navigator, lamp],
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'repeated by a light out of view',
+    dossier: panel(away, light({ place: 'remote' })),
+    types: [navigator, lamp],
+    at,
+    expect: 'not-met',
+    message: 'missing',
+  },
+  {
+    name: 'nobody recorded where the light sits',
+    dossier: panel(away, light({ place: null })),
+    types: [navigator, lamp],
+    at,
+    expect: 'cannot-tell',
+    message: 'unclear',
+  },
+  {
+    name: 'the light is behind the panel, its manual silent',
+    dossier: panel(away, light({ place: 'remote' })),
+    types: [navigator, typeOf({ ...lamp, view: null })],
+    at,
+    expect: 'not-met',
+  },
+  {
+    name: 'the screen of another navigator in view hears its data, and speaks of itself',
+    dossier: dossierOf(
+      {
+        configuration: {
+          units: [
+            unitOf({ id: 'gps1', typeId: 'nx', ...away }),
+            unitOf({ id: 'gps2', typeId: 'nx', place: 'centre-stack' }),
+          ],
+          links: [linkOf('gps1', 'BUS', 'gps2', 'BUS')],
+        },
+      },
+      jointsComplete,
+    ),
+    types: [
+      typeOf({
+        ...navigator,
+        ports: [
+          { name: 'BUS', signal: 'data', direction: 'both', standard: 'arinc-429', speed: 12_500, requiredFor: [] },
+        ],
+      }),
+    ],
+    at,
+    subject: 'gps1',
+    expect: 'not-met',
+  },
   {
     name: 'the light hears of integrity alone',
     dossier: panel(away, light(), 'FLAG'),
-    types: [navigator],
+    types: [navigator, lamp],
     at,
     expect: 'not-met',
   },
   {
     name: 'the light is deactivated',
     dossier: panel(away, light({ deactivated: off })),
-    types: [navigator],
+    types: [navigator, lamp],
     at,
     expect: 'not-met',
   },
   {
     name: 'the light is a portable device',
-    dossier: panel(away, light({ functions: ['approach-annunciation', 'portable-display'] })),
+    dossier: panel(away, light({ typeId: null, functions: ['approach-annunciation', 'portable-display'] })),
     types: [navigator],
     at,
     expect: 'not-met',
@@ -136,19 +206,27 @@ testRule(approachAnnunciation, [
           { name: 'BUS', signal: 'data', direction: 'out', standard: 'arinc-429', speed: 12_500, requiredFor: [] },
         ],
       }),
+      lamp,
     ],
     at,
     expect: 'met',
   },
   {
     name: 'the light hears of another navigator alone',
-    dossier: dossierOf({
-      configuration: {
-        units: [unitOf({ id: 'gps1', typeId: 'nx', ...away }), unitOf({ id: 'gps2', typeId: 'nx', ...away }), light()],
-        links: [linkOf('gps2', 'APPR', 'ann1', 'approach-status')],
+    dossier: dossierOf(
+      {
+        configuration: {
+          units: [
+            unitOf({ id: 'gps1', typeId: 'nx', ...away }),
+            unitOf({ id: 'gps2', typeId: 'nx', ...away }),
+            light(),
+          ],
+          links: [linkOf('gps2', 'APPR', 'ann1', 'approach-status')],
+        },
       },
-    }),
-    types: [navigator],
+      jointsComplete,
+    ),
+    types: [navigator, lamp],
     at,
     subject: 'gps1',
     expect: 'not-met',

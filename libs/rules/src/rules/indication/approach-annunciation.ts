@@ -1,22 +1,24 @@
-import type { SignalCode } from '../../catalogue/type.js';
+import { annunciatorsOf, inUse } from '../../graph/annunciation.js';
 import type { Facts } from '../../graph/facts.js';
 import type { UnitFacts } from '../../graph/units.js';
-import { allOf, anyOf, met, notMet } from '../../verdict/build.js';
-import type { Clause } from '../../verdict/clause.js';
+import { mayServe } from '../../graph/units.js';
+import { anyOf } from '../../verdict/build.js';
+import type { Draft } from '../../verdict/result.js';
+import { annunciatedInView, reactivations } from '../annunciated.js';
 import { ac } from '../cite.js';
 import { planAndRelease } from '../effects.js';
-import { inView } from '../in-view.js';
-import { noSubstitute } from '../no-substitute.js';
+import { joining, noJoint, unclearJoints } from '../no-joint.js';
 import { defineRule } from '../rule.js';
 
 const source = ac('20-138D', 'approach mode in view (from memory)', 'change 2, 7 Apr 2016', 'from-memory');
+const code = 'approach-annunciation';
 
 /** One statement a navigator that is used for approaches or annunciates them. Where its screen is out of view, a light repeats it. */
 export const approachAnnunciation = defineRule(
   {
     id: 'approach-annunciation',
     topic: 'indication',
-    asks: 'The pilot sees that the approach is armed or active: on the navigator itself where it is in view, or on a unit joined to it.',
+    asks: 'The pilot sees that the approach is armed or active: on the navigator itself where it is in view, or on a unit joined to it that is in view.',
     binds: 'Satellite navigators that annunciate the approach, or are approved for one.',
     sources: [source],
     messages: {
@@ -26,48 +28,31 @@ export const approachAnnunciation = defineRule(
     },
     establishes: [],
   },
-  (facts) =>
-    [...facts.units.values()].filter(isBound).map((each) => ({
-      subject: each.id,
-      clause: anyOf('approach-shown', [onItself(facts, each), ...repeated(facts, each)], 'cannot-tell'),
-      messages: { met: 'shown', 'not-met': 'missing', 'cannot-tell': 'unclear', 'not-applicable': 'shown' },
-      data: { unit: each.unit.name },
-      effects: planAndRelease,
-      remedies: [{ kind: 'do' as const, change: 'link.connect', subject: each.id, facts: [] }],
-    })),
+  (facts) => [...facts.units.values()].filter(isBound).map((each) => statement(facts, each)),
 );
 
-function isBound({ functions, active, unit }: UnitFacts): boolean {
-  if (!functions.has('gnss') || !active || functions.has('portable-display')) return false;
-  return (
-    functions.has('approach-annunciation') || (unit.approval?.grants ?? []).some((each) => /^approach-l/.test(each))
-  );
-}
-
-function onItself(facts: Facts, own: UnitFacts): Clause {
-  if (!own.functions.has('approach-annunciation')) return notMet('annunciates-itself', { source });
-  const limit = noSubstitute(own, 'approach-annunciation');
-  if (limit !== null) return notMet('own-annunciation-may-stand-in', { source: limit });
-  return allOf(
-    'own-annunciation-in-view',
-    [met('annunciates-itself', { source }), inView(facts, own, 'maximum')],
+function statement(facts: Facts, own: UnitFacts): Draft {
+  const found = annunciatorsOf(facts, own, code);
+  const unclear = unclearJoints(facts, [own.id], ['approach-status', 'data'], [code]);
+  const clause = anyOf(
+    'approach-shown',
+    [
+      ...inUse(found).map((each) => annunciatedInView(facts, each, code, 'maximum', source)),
+      noJoint(facts, 'another-annunciator-joined', source, unclear),
+    ],
     'cannot-tell',
   );
+  return {
+    subject: own.id,
+    clause,
+    messages: { met: 'shown', 'not-met': 'missing', 'cannot-tell': 'unclear', 'not-applicable': 'shown' },
+    data: { unit: own.unit.name },
+    effects: planAndRelease,
+    remedies: [...joining(facts, clause, own.id), ...reactivations(found)],
+  };
 }
 
-/** A line of its own, or the navigator's data. */
-const carriers: readonly (SignalCode | null)[] = ['approach-status', 'data'];
-
-/** Where each of them sits is asked of the annunciator itself. */
-function repeated(facts: Facts, own: UnitFacts): readonly Clause[] {
-  return facts.links.flatMap((link) => {
-    const told = facts.units.get(link.toUnit);
-    return link.fromUnit === own.id &&
-      carriers.includes(facts.signalOf(link)) &&
-      told?.active &&
-      told.functions.has('approach-annunciation') &&
-      !told.functions.has('portable-display')
-      ? [met('annunciator-joined', { source, evidence: [told.id] })]
-      : [];
-  });
+function isBound(own: UnitFacts): boolean {
+  if (!own.functions.has('gnss') || !mayServe(own)) return false;
+  return own.functions.has(code) || (own.unit.approval?.grants ?? []).some((each) => /^approach-l/.test(each));
 }

@@ -1,73 +1,71 @@
-import type { SignalCode } from '../../catalogue/type.js';
+import type { Annunciator } from '../../graph/annunciation.js';
+import { annunciationId, annunciatorsOf, inUse } from '../../graph/annunciation.js';
 import type { Chain } from '../../graph/chains.js';
 import type { Facts } from '../../graph/facts.js';
-import type { UnitFacts } from '../../graph/units.js';
-import { allOf, anyOf, met, notMet } from '../../verdict/build.js';
-import type { Clause } from '../../verdict/clause.js';
+import { anyOf, notMet } from '../../verdict/build.js';
+import type { Draft } from '../../verdict/result.js';
+import { annunciatedInView, reactivations, whyNot } from '../annunciated.js';
 import { ac } from '../cite.js';
 import { gnssCapabilities, lostThrough } from '../effects.js';
-import { inView } from '../in-view.js';
-import { noSubstitute } from '../no-substitute.js';
+import { joining, noJoint, unclearJoints } from '../no-joint.js';
 import { defineRule } from '../rule.js';
 
 const source = ac('20-138D', 'loss of integrity in view (from memory)', 'change 2, 7 Apr 2016', 'from-memory');
+const code = 'integrity-annunciation';
 
-/** One statement a chain of a satellite navigator: its own screen in view, or another unit that it tells. */
+/**
+ * One statement a chain of a satellite navigator and a unit that annunciates: each is a means of its own, so that what bears on the
+ * annunciator bears on what leans on it. One on the chain itself where nothing does.
+ */
 export const integrityAnnunciation = defineRule(
   {
     id: 'integrity-annunciation',
     topic: 'indication',
-    asks: 'The pilot sees loss of integrity: on the navigator itself where it is in view, or on an indicator or annunciator joined to it.',
-    binds: 'Satellite navigators; one statement for each indicator that they are joined to.',
+    asks: 'The pilot sees loss of integrity: on the navigator itself where it is in view, or on an indicator or annunciator joined to it that is in view.',
+    binds:
+      'Satellite navigators; one statement for each indicator that they are joined to and each unit that annunciates. Another navigator speaks of itself, unless a line of its own tells it or it shows the deviation.',
     sources: [source],
     messages: {
-      shown: 'Loss of integrity of {unit} is annunciated.',
+      shown: 'Loss of integrity of {unit} is annunciated in view by {by}.',
+      hidden: '{by} annunciates loss of integrity of {unit} out of view.',
+      'no-substitute': 'By its manual {by} stands in for no annunciator of integrity.',
       missing: 'Nothing in view annunciates loss of integrity of {unit}.',
       unclear: 'Whether loss of integrity of {unit} is in view cannot be told.',
     },
     establishes: [],
   },
   (facts) =>
-    facts.chains
-      .filter((chain) => chain.source.functions.has('gnss'))
-      .map((chain) => ({
-        subject: chain.id,
-        clause: anyOf('integrity-shown', [onItself(facts, chain), ...onOthers(facts, chain)], 'cannot-tell'),
-        messages: { met: 'shown', 'not-met': 'missing', 'cannot-tell': 'unclear', 'not-applicable': 'shown' },
-        data: { unit: chain.source.unit.name },
-        effects: lostThrough(chain.id, gnssCapabilities),
-        remedies: [{ kind: 'do' as const, change: 'link.connect', subject: chain.source.id, facts: [] }],
-      })),
+    facts.chains.filter((chain) => chain.source.functions.has('gnss')).flatMap((chain) => ofChain(facts, chain)),
 );
 
-function onItself(facts: Facts, { source: own }: Chain): Clause {
-  if (!own.functions.has('integrity-annunciation')) return notMet('annunciates-itself', { source });
-  const limit = noSubstitute(own, 'integrity-annunciation');
-  if (limit !== null) return notMet('own-annunciation-may-stand-in', { source: limit });
-  // A warning: eye rotation alone, where the manual does not say otherwise.
-  return allOf(
-    'own-annunciation-in-view',
-    [met('annunciates-itself', { source }), inView(facts, own, 'optimum')],
-    'cannot-tell',
+function ofChain(facts: Facts, chain: Chain): readonly Draft[] {
+  const { source: own } = chain;
+  const found = annunciatorsOf(facts, own, code);
+  const other = noJoint(
+    facts,
+    'another-annunciator-joined',
+    source,
+    unclearJoints(facts, [own.id], ['integrity-flag', 'data'], [code]),
   );
-}
-
-function onOthers(facts: Facts, { source: own }: Chain): readonly Clause[] {
-  return told(facts, own).map((each) => met('annunciator-joined', { source, evidence: [each.id] }));
-}
-
-const carriers: readonly (SignalCode | null)[] = ['integrity-flag', 'data'];
-
-/** Units that the navigator tells of its integrity, by a flag of its own or within its data. */
-function told(facts: Facts, own: UnitFacts): readonly UnitFacts[] {
-  return facts.links.flatMap((link) => {
-    const unit = facts.units.get(link.toUnit);
-    return link.fromUnit === own.id &&
-      carriers.includes(facts.signalOf(link)) &&
-      unit?.active &&
-      unit.functions.has('integrity-annunciation') &&
-      !unit.functions.has('portable-display')
-      ? [unit]
-      : [];
-  });
+  const statement = (by: Annunciator | null): Draft => {
+    const subject = by === null ? chain.id : annunciationId(chain, by, code);
+    const shown =
+      by === null ? notMet('annunciates-itself', { source }) : annunciatedInView(facts, by, code, 'optimum', source);
+    const clause = anyOf('integrity-shown', [shown, other], 'cannot-tell');
+    return {
+      subject,
+      clause,
+      messages: {
+        met: 'shown',
+        'not-met': whyNot(by, code),
+        'cannot-tell': 'unclear',
+        'not-applicable': 'shown',
+      },
+      data: { unit: own.unit.name, by: by?.unit.unit.name ?? null },
+      effects: lostThrough(subject, gnssCapabilities),
+      remedies: [...joining(facts, clause, own.id), ...reactivations(found)],
+    };
+  };
+  const ways = inUse(found);
+  return ways.length === 0 ? [statement(null)] : ways.map(statement);
 }

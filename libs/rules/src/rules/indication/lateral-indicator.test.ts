@@ -1,5 +1,5 @@
 import { limitationOf, linkOf, typeOf, unitOf } from '../../../testing/builders.js';
-import { dossierOf } from '../../../testing/dossiers.js';
+import { dossierOf, jointsComplete } from '../../../testing/dossiers.js';
 import { testRule } from '../../../testing/rule-tester.js';
 import { goodDay, trainer, trainerTypes } from '../../../testing/trainer.js';
 import { lateralIndicator } from './lateral-indicator.js';
@@ -40,12 +40,88 @@ testRule(lateralIndicator, [
     expect: 'met',
   },
   {
-    name: 'joined to nothing',
-    dossier: dossierOf({ configuration: { units: [receiver, indicator] } }),
+    name: 'joined to nothing, and the joints are all',
+    dossier: dossierOf({ configuration: { units: [receiver, indicator] } }, jointsComplete),
     at: '2026-03-02T14:00Z',
     subject: 'nav1',
     expect: 'not-met',
     message: 'missing',
+  },
+  {
+    name: 'no joint recorded, and nobody said that the joints are all',
+    dossier: dossierOf({ configuration: { units: [receiver, indicator] } }),
+    at: '2026-03-02T14:00Z',
+    subject: 'nav1',
+    expect: 'cannot-tell',
+    message: 'unclear',
+  },
+  {
+    name: 'what the joint to the indicator carries is not recorded',
+    dossier: dossierOf(
+      { configuration: { units: [receiver, indicator], links: [linkOf('nav1', 'PIN 3', 'cdi1', 'PIN 9')] } },
+      jointsComplete,
+    ),
+    at: '2026-03-02T14:00Z',
+    subject: 'nav1',
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'what the joint from the selector to the indicator carries is not recorded',
+    dossier: dossierOf(
+      {
+        configuration: {
+          units: [receiver, indicator, selector],
+          links: [
+            linkOf('nav1', 'lateral-deviation', 'sel', 'lateral-deviation'),
+            linkOf('sel', 'PIN 3', 'cdi1', 'PIN 9'),
+          ],
+        },
+      },
+      jointsComplete,
+    ),
+    at: '2026-03-02T14:00Z',
+    subject: 'nav1',
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'deviation goes to a unit of which nothing is known',
+    dossier: dossierOf(
+      { configuration: { units: [receiver, unitOf({ id: 'cdi1' })], links: [joined] } },
+      jointsComplete,
+    ),
+    at: '2026-03-02T14:00Z',
+    subject: 'nav1',
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'a joint of which nothing is recorded goes to a portable device',
+    dossier: dossierOf(
+      {
+        configuration: {
+          units: [receiver, unitOf({ id: 'cdi1', functions: ['lateral-deviation', 'portable-display'] })],
+          links: [linkOf('nav1', 'PIN 3', 'cdi1', 'PIN 9')],
+        },
+      },
+      jointsComplete,
+    ),
+    at: '2026-03-02T14:00Z',
+    subject: 'nav1',
+    expect: 'not-met',
+  },
+  {
+    name: 'another joint of which nothing is recorded goes to a radio',
+    dossier: dossierOf(
+      {
+        configuration: {
+          units: [receiver, indicator, unitOf({ id: 'com1', functions: ['com'] })],
+          links: [linkOf('nav1', 'PIN 3', 'com1', 'PIN 9')],
+        },
+      },
+      jointsComplete,
+    ),
+    at: '2026-03-02T14:00Z',
+    subject: 'nav1',
+    expect: 'not-met',
   },
   {
     name: 'only glide path joined',
@@ -54,6 +130,7 @@ testRule(lateralIndicator, [
         units: [receiver, unitOf({ id: 'gs', functions: ['vertical-deviation'] })],
         links: [linkOf('nav1', 'vertical-deviation', 'gs', 'vertical-deviation')],
       },
+      ...jointsComplete,
     }),
     at: '2026-03-02T14:00Z',
     subject: 'nav1>gs',
@@ -70,11 +147,19 @@ testRule(lateralIndicator, [
   },
   {
     name: 'own display, manual forbids it as a substitute',
-    dossier: dossierOf(navigator),
+    dossier: dossierOf(navigator, jointsComplete),
     types: [forbidden],
     at: '2026-03-02T14:00Z',
     subject: 'nav2>nav2',
     expect: 'not-met',
+  },
+  {
+    name: 'own display, manual forbids it as a substitute, and nobody said that the joints are all',
+    dossier: dossierOf(navigator),
+    types: [forbidden],
+    at: '2026-03-02T14:00Z',
+    subject: 'nav2>nav2',
+    expect: 'cannot-tell',
   },
   {
     name: 'own display, manual approves its place',
@@ -107,10 +192,22 @@ testRule(lateralIndicator, [
         units: [receiver, unitOf({ id: 'cdi1', functions: ['lateral-deviation', 'portable-display'] })],
         links: [joined],
       },
+      ...jointsComplete,
     }),
     at: '2026-03-02T14:00Z',
     expect: 'not-met',
     message: 'missing',
+  },
+  {
+    name: 'a portable receiver is no source of IFR guidance',
+    dossier: dossierOf({
+      configuration: {
+        units: [unitOf({ id: 'nav1', functions: ['vor-receiver', 'portable-display'] }), indicator],
+        links: [joined],
+      },
+    }),
+    at: '2026-03-02T14:00Z',
+    expect: 'none',
   },
   {
     name: 'a well-kept trainer',

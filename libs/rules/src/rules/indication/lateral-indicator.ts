@@ -1,8 +1,11 @@
-import { fact, met, notMet } from '../../verdict/build.js';
+import type { Facts } from '../../graph/facts.js';
+import { anyOf, fact, met, notMet } from '../../verdict/build.js';
 import type { Clause } from '../../verdict/clause.js';
 import type { Chain } from '../../graph/chains.js';
 import { guidanceOf } from '../../graph/means.js';
 import { ac, cfr } from '../cite.js';
+import { lostThrough } from '../effects.js';
+import { joining, noIndicator } from '../no-joint.js';
 import { noSubstitute } from '../no-substitute.js';
 import { defineRule } from '../rule.js';
 
@@ -24,27 +27,32 @@ export const lateralIndicator = defineRule(
     establishes: ['approach-loc', 'approach-ils'],
   },
   (facts) =>
-    facts.chains.map((chain) => ({
-      subject: chain.id,
-      clause: judge(chain),
-      messages: { met: 'joined', 'not-met': 'missing', 'cannot-tell': 'unclear', 'not-applicable': 'joined' },
-      data: { source: chain.source.unit.name, indicator: chain.indicator?.unit.name ?? null },
-      effects: guidanceOf(chain.source).map((capability) => ({
-        stops: 'capability' as const,
-        capability,
-        through: chain.id,
-      })),
-      remedies: [{ kind: 'do' as const, change: 'link.connect', subject: chain.source.id, facts: [] }],
-    })),
+    facts.chains.map((chain) => {
+      const clause = judge(facts, chain);
+      return {
+        subject: chain.id,
+        clause,
+        messages: { met: 'joined', 'not-met': 'missing', 'cannot-tell': 'unclear', 'not-applicable': 'joined' },
+        data: { source: chain.source.unit.name, indicator: chain.indicator?.unit.name ?? null },
+        effects: lostThrough(chain.id, guidanceOf(chain.source)),
+        remedies: joining(facts, clause, chain.source.id),
+      };
+    }),
 );
 
-function judge(chain: Chain): Clause {
-  if (chain.lateral === null) return notMet('lateral-deviation-shown', { source });
+function judge(facts: Facts, chain: Chain): Clause {
+  const elsewhere = noIndicator(facts, chain, 'lateral-deviation', source);
+  if (chain.lateral === null) return elsewhere;
   if (chain.indicator !== chain.source)
     return met('lateral-deviation-shown', { source, evidence: chain.lateral.map((link) => link.id) });
   const { type } = chain.source;
   const limit = noSubstitute(chain.source, 'lateral-deviation');
-  if (limit !== null) return notMet('own-display-may-stand-in', { source: limit });
+  if (limit !== null)
+    return anyOf(
+      'lateral-deviation-shown',
+      [notMet('own-display-may-stand-in', { source: limit }), elsewhere],
+      'cannot-tell',
+    );
   // A manual that approves places for the unit's own display approves the display; silence approves nothing.
   return fact(
     type !== null && type.view !== null ? true : null,

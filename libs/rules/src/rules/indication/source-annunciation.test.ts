@@ -1,5 +1,5 @@
-import { linkOf, unitOf } from '../../../testing/builders.js';
-import { dossierOf } from '../../../testing/dossiers.js';
+import { limitationOf, linkOf, typeOf, unitOf } from '../../../testing/builders.js';
+import { dossierOf, jointsComplete } from '../../../testing/dossiers.js';
 import { testRule } from '../../../testing/rule-tester.js';
 import type { FunctionCode } from '../../catalogue/type.js';
 import { sourceAnnunciation } from './source-annunciation.js';
@@ -10,8 +10,30 @@ const unit = (id: string, ...functions: FunctionCode[]) => unitOf({ id, function
 const gps = unit('gps1', 'gnss');
 const nav = unit('nav1', 'vor-receiver', 'loc-receiver');
 const cdi = unit('cdi1', 'lateral-deviation');
-const graph = (units: ReturnType<typeof unitOf>[], ...links: ReturnType<typeof linkOf>[]) =>
-  dossierOf({ configuration: { units, links } });
+/** Joints as they stand, and nobody said that they are all. */
+const some = (units: ReturnType<typeof unitOf>[], ...links: ReturnType<typeof linkOf>[]) =>
+  dossierOf({
+    configuration: {
+      units,
+      links,
+      openings: [
+        {
+          id: 'hole',
+          place: 'pilot-panel',
+          widthIn: null,
+          heightIn: null,
+          depthIn: null,
+          rightOfEyeIn: 14,
+          belowEyeIn: 8,
+          eyeDistanceIn: 30,
+        },
+      ],
+    },
+  });
+const graph = (...given: Parameters<typeof some>) => dossierOf(some(...given), jointsComplete);
+/** In an opening 25 degrees to the side: within the wider cone. */
+const inView = (each: ReturnType<typeof unitOf>) => ({ ...each, openingId: 'hole' });
+const label = (chain: string, unitId: string) => `${chain}:${unitId}:source-annunciation`;
 const shared = graph([gps, nav, cdi], lateral('gps1', 'cdi1'), lateral('nav1', 'cdi1'));
 const throughSelector = (selector: ReturnType<typeof unitOf>, ...more: ReturnType<typeof unitOf>[]) =>
   graph(
@@ -46,9 +68,58 @@ testRule(sourceAnnunciation, [
       lateral('nav1', 'cdi1'),
     ),
     at,
-    subject: 'gps1>cdi1',
+    subject: label('gps1>cdi1', 'cdi1'),
     expect: 'met',
     message: 'shown',
+  },
+  {
+    name: 'the indicator labels its source, and its manual lets that stand in for nothing',
+    dossier: graph([gps, nav, unitOf({ id: 'cdi1', typeId: 'ix' })], lateral('gps1', 'cdi1'), lateral('nav1', 'cdi1')),
+    types: [
+      typeOf({
+        id: 'ix',
+        functions: ['lateral-deviation', 'source-annunciation'],
+        ports: [
+          {
+            name: 'lateral-deviation',
+            signal: 'lateral-deviation',
+            direction: 'in',
+            standard: 'analog',
+            speed: null,
+            requiredFor: [],
+          },
+        ],
+        limitations: [limitationOf({ kind: 'not-a-substitute', functions: ['source-annunciation'] })],
+      }),
+    ],
+    at,
+    subject: label('gps1>cdi1', 'cdi1'),
+    expect: 'not-met',
+    message: 'no-substitute',
+  },
+  {
+    name: 'shared and unlabelled, and nobody said that the joints are all',
+    dossier: some([gps, nav, cdi], lateral('gps1', 'cdi1'), lateral('nav1', 'cdi1')),
+    at,
+    subject: 'gps1>cdi1',
+    expect: 'cannot-tell',
+    message: 'unclear',
+  },
+  {
+    name: 'what the joint of the selector to a light carries is not recorded',
+    dossier: dossierOf(throughSelector(unit('sel', 'source-selector'), unit('light', 'source-annunciation')), {
+      configuration: {
+        links: [
+          lateral('gps1', 'sel'),
+          lateral('nav1', 'sel'),
+          lateral('sel', 'cdi1'),
+          linkOf('sel', 'PIN 3', 'light', 'PIN 9'),
+        ],
+      },
+    }),
+    at,
+    subject: 'gps1>cdi1',
+    expect: 'cannot-tell',
   },
   {
     name: 'through a selector that says nothing',
@@ -59,17 +130,55 @@ testRule(sourceAnnunciation, [
   },
   {
     name: 'through a selector that shows its position',
-    dossier: throughSelector(unit('sel', 'source-selector', 'source-annunciation')),
+    dossier: throughSelector(inView(unit('sel', 'source-selector', 'source-annunciation'))),
     at,
-    subject: 'nav1>cdi1',
+    subject: label('nav1>cdi1', 'sel'),
+    expect: 'met',
+  },
+  {
+    name: 'through a selector behind the panel that shows its position there',
+    dossier: throughSelector({ ...unit('sel', 'source-selector', 'source-annunciation'), place: 'remote' }),
+    at,
+    subject: label('nav1>cdi1', 'sel'),
+    expect: 'not-met',
+    message: 'hidden',
+  },
+  {
+    name: 'a light in view joined to a selector behind the panel that shows its position there',
+    dossier: throughSelector(
+      { ...unit('sel', 'source-selector', 'source-annunciation'), place: 'remote' },
+      inView(unit('light', 'source-annunciation')),
+    ),
+    at,
+    subject: label('nav1>cdi1', 'light'),
     expect: 'met',
   },
   {
     name: 'a light joined to the selector',
+    dossier: throughSelector(unit('sel', 'source-selector'), inView(unit('light', 'source-annunciation'))),
+    at,
+    subject: label('gps1>cdi1', 'light'),
+    expect: 'met',
+    data: { by: 'light' },
+  },
+  {
+    name: 'nobody recorded where the light joined to the selector sits',
     dossier: throughSelector(unit('sel', 'source-selector'), unit('light', 'source-annunciation')),
     at,
-    subject: 'gps1>cdi1',
-    expect: 'met',
+    subject: label('gps1>cdi1', 'light'),
+    expect: 'cannot-tell',
+    message: 'unclear',
+  },
+  {
+    name: 'the light joined to the selector is behind the panel',
+    dossier: throughSelector(unit('sel', 'source-selector'), {
+      ...unit('light', 'source-annunciation'),
+      place: 'remote',
+    }),
+    at,
+    subject: label('gps1>cdi1', 'light'),
+    expect: 'not-met',
+    message: 'hidden',
   },
   {
     name: 'a light joined to nothing',
@@ -157,8 +266,9 @@ testRule(sourceAnnunciation, [
   },
   {
     name: 'one box that is two sources and says which it sends',
-    dossier: graph([unit('n', 'gnss', 'vor-receiver', 'source-annunciation'), cdi], lateral('n', 'cdi1')),
+    dossier: graph([inView(unit('n', 'gnss', 'vor-receiver', 'source-annunciation')), cdi], lateral('n', 'cdi1')),
     at,
+    subject: label('n>cdi1', 'n'),
     expect: 'met',
   },
   {

@@ -1,5 +1,5 @@
 import { limitationOf, linkOf, typeOf, unitOf } from '../../../testing/builders.js';
-import { dossierOf } from '../../../testing/dossiers.js';
+import { dossierOf, jointsComplete } from '../../../testing/dossiers.js';
 import { testRule } from '../../../testing/rule-tester.js';
 import type { EquipmentType } from '../../catalogue/type.js';
 import { verticalIndicator } from './vertical-indicator.js';
@@ -9,8 +9,10 @@ const ils = unitOf({ id: 'nav1', functions: ['loc-receiver', 'gs-receiver'] });
 const cdi = unitOf({ id: 'cdi1', functions: ['lateral-deviation', 'vertical-deviation'] });
 const selector = unitOf({ id: 'sel', functions: ['source-selector'] });
 const joint = (from: string, to: string, signal: string) => linkOf(from, signal, to, signal);
-const graph = (units: ReturnType<typeof unitOf>[], ...links: ReturnType<typeof linkOf>[]) =>
+/** Joints as they stand, and nobody said that they are all. */
+const some = (units: ReturnType<typeof unitOf>[], ...links: ReturnType<typeof linkOf>[]) =>
   dossierOf({ configuration: { units, links } });
+const graph = (...given: Parameters<typeof some>) => dossierOf(some(...given), jointsComplete);
 const own = (part: Partial<EquipmentType>) =>
   typeOf({ id: 'nx', functions: ['gnss', 'lateral-deviation', 'vertical-deviation'], ...part });
 const alone = graph([unitOf({ id: 'nav2', typeId: 'nx' })]);
@@ -65,7 +67,41 @@ testRule(verticalIndicator, [
     subject: 'nav1',
     expect: 'not-met',
   },
-  { name: 'joined to nothing', dossier: graph([ils]), at, expect: 'not-met' },
+  { name: 'joined to nothing, and the joints are all', dossier: graph([ils]), at, expect: 'not-met' },
+  {
+    name: 'no joint recorded, and nobody said that the joints are all',
+    dossier: some([ils]),
+    at,
+    expect: 'cannot-tell',
+    message: 'unclear',
+  },
+  {
+    name: 'lateral alone recorded, and nobody said that the joints are all',
+    dossier: some([ils, cdi], joint('nav1', 'cdi1', 'lateral-deviation')),
+    at,
+    subject: 'nav1>cdi1',
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'what a second joint to the indicator carries is not recorded',
+    dossier: graph([ils, cdi], joint('nav1', 'cdi1', 'lateral-deviation'), linkOf('nav1', 'PIN 3', 'cdi1', 'PIN 9')),
+    at,
+    subject: 'nav1>cdi1',
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'own display, manual forbids it as a substitute, and nobody said that the joints are all',
+    dossier: some([unitOf({ id: 'nav2', typeId: 'nx' })]),
+    types: [
+      own({
+        view,
+        limitations: [limitationOf({ kind: 'not-a-substitute', functions: ['vertical-deviation'] })],
+      }),
+    ],
+    at,
+    subject: 'nav2>nav2',
+    expect: 'cannot-tell',
+  },
   {
     name: 'own display, manual silent',
     dossier: alone,

@@ -1,9 +1,11 @@
 import type { Chain } from '../../graph/chains.js';
-import { fact, met, notMet } from '../../verdict/build.js';
+import type { Facts } from '../../graph/facts.js';
+import { anyOf, fact, met, notMet } from '../../verdict/build.js';
 import type { Capability } from '../../verdict/capability.js';
 import type { Clause } from '../../verdict/clause.js';
 import { ac } from '../cite.js';
 import { lostThrough } from '../effects.js';
+import { joining, noIndicator } from '../no-joint.js';
 import { noSubstitute } from '../no-substitute.js';
 import { defineRule } from '../rule.js';
 
@@ -29,14 +31,15 @@ export const verticalIndicator = defineRule(
     facts.chains.flatMap((chain) => {
       const costs = guidesDown(chain);
       if (costs.length === 0) return [];
+      const clause = judge(facts, chain);
       return [
         {
           subject: chain.id,
-          clause: judge(chain),
+          clause,
           messages: { met: 'joined', 'not-met': 'missing', 'cannot-tell': 'unclear', 'not-applicable': 'joined' },
           data: { source: chain.source.unit.name, indicator: chain.indicator?.unit.name ?? null },
           effects: lostThrough(chain.id, costs),
-          remedies: [{ kind: 'do' as const, change: 'link.connect', subject: chain.source.id, facts: [] }],
+          remedies: joining(facts, clause, chain.source.id),
         },
       ];
     }),
@@ -49,13 +52,19 @@ function guidesDown({ source: { functions } }: Chain): readonly Capability[] {
   ];
 }
 
-function judge(chain: Chain): Clause {
-  if (chain.vertical === null) return notMet('vertical-deviation-shown', { source });
+function judge(facts: Facts, chain: Chain): Clause {
+  const elsewhere = noIndicator(facts, chain, 'vertical-deviation', source);
+  if (chain.vertical === null) return elsewhere;
   if (chain.indicator !== chain.source)
     return met('vertical-deviation-shown', { source, evidence: chain.vertical.map((link) => link.id) });
   const { type } = chain.source;
   const limit = noSubstitute(chain.source, 'vertical-deviation');
-  if (limit !== null) return notMet('own-display-may-stand-in', { source: limit });
+  if (limit !== null)
+    return anyOf(
+      'vertical-deviation-shown',
+      [notMet('own-display-may-stand-in', { source: limit }), elsewhere],
+      'cannot-tell',
+    );
   // As for lateral deviation: a manual that approves places for the unit's own display approves the display.
   const approved = type !== null && type.view !== null ? true : null;
   return fact(approved, 'own-display-may-stand-in', `catalogue.${chain.source.id}.view`, { source });

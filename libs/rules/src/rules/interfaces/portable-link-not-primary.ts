@@ -1,4 +1,5 @@
 import type { EquipmentItem } from '../../dossier/aircraft.js';
+import { annunciatorsOf } from '../../graph/annunciation.js';
 import type { Facts } from '../../graph/facts.js';
 import type { UnitFacts } from '../../graph/units.js';
 import { allOf, met, notMet } from '../../verdict/build.js';
@@ -76,13 +77,7 @@ function showsOnChain(
 ): boolean {
   if (code === 'lateral-deviation') return chain.lateral !== null;
   if (code === 'vertical-deviation') return chain.vertical !== null;
-  if (chain.source.functions.has(code)) return true;
-  return facts.links.some((link) => {
-    const told = facts.units.get(link.toUnit);
-    return (
-      link.fromUnit === chain.source.id && told?.functions.has(code) === true && !told.functions.has('portable-display')
-    );
-  });
+  return annunciatorsOf(facts, chain.source, code).length > 0;
 }
 
 /** Fitted sources of guidance that the device is joined to. */

@@ -1,12 +1,13 @@
 import type { Limitation } from '../../catalogue/type.js';
 import type { Facts } from '../../graph/facts.js';
 import type { UnitFacts } from '../../graph/units.js';
-import { allOf, anyOf, fact, met, notMet, unknown } from '../../verdict/build.js';
+import { allOf, anyOf, fact, met, unknown } from '../../verdict/build.js';
 import type { Clause } from '../../verdict/clause.js';
 import { maker, practice } from '../cite.js';
 import { capabilitiesOf, lostThrough, planAndRelease } from '../effects.js';
 import { timelessOutcome } from '../entry-outcome.js';
 import { joined } from '../gaps.js';
+import { noJoint } from '../no-joint.js';
 import { defineRule } from '../rule.js';
 
 const general = practice('a manual that gives a function only together with another unit is kept to');
@@ -68,12 +69,7 @@ function companion(facts: Facts, own: UnitFacts, limit: Limitation): Clause {
     ...found.map((each) => atPlace(each, limit)),
     ...vague.map(({ id }) => unknown('function-of-neighbour', [`configuration.units.${id}.typeId`], { source })),
   ];
-  // Only a list of joints that somebody stated complete makes an absence certain.
-  const none =
-    facts.complete('links') === null
-      ? unknown('companion-joined', ['status.completeness.links'], { source })
-      : notMet('companion-joined', { source });
-  return anyOf('companion', [...parts, none], 'cannot-tell');
+  return anyOf('companion', [...parts, noJoint(facts, 'companion-joined', source)], 'cannot-tell');
 }
 
 function atPlace({ id, unit }: UnitFacts, { places, document, paragraph }: Limitation): Clause {

@@ -1,10 +1,11 @@
 import type { EquipmentType, FunctionCode } from '../../catalogue/type.js';
 import type { Facts } from '../../graph/facts.js';
 import type { UnitFacts } from '../../graph/units.js';
-import { allOf, met, notMet, unknown } from '../../verdict/build.js';
+import { allOf, met } from '../../verdict/build.js';
 import type { Clause } from '../../verdict/clause.js';
 import { maker, practice } from '../cite.js';
 import { capabilitiesOf, lostThrough } from '../effects.js';
+import { noJoint } from '../no-joint.js';
 import { defineRule } from '../rule.js';
 
 const general = practice('a manual names the ports that a function needs');
@@ -66,8 +67,5 @@ function isJoined(facts: Facts, each: UnitFacts, port: string): boolean {
 function portClause(facts: Facts, each: UnitFacts, type: EquipmentType, port: string): Clause {
   const source = maker(type.document, `port ${port}`);
   if (isJoined(facts, each, port)) return met(`port-joined`, { source });
-  // Only a list that somebody stated complete makes an absence certain.
-  return facts.complete('links') === null
-    ? unknown('port-joined', ['status.completeness.links'], { source })
-    : notMet('port-joined', { source });
+  return noJoint(facts, 'port-joined', source);
 }
