@@ -12,11 +12,6 @@ export default [
   },
   {
     file: 'calculations/loading.ts',
-    code: 'added <= 0',
-    reason: 'adds nothing, or takes off what is too much: either loading is no worse than the one before it',
-  },
-  {
-    file: 'calculations/loading.ts',
     code: 'margin(each) < margin(least)',
     replacement: 'margin(each) <= margin(least)',
     reason: 'of two loadings with the same margin either is the worst',

@@ -2,7 +2,6 @@ const noVoltage = 'a voltage that is not recorded is in no range';
 
 /** Files below `rules/electrical/`, as in `reasons.mjs`. */
 export default [
-  { file: 'rules/electrical/continuous-load.ts', code: 'busV === null', replacement: 'false', reason: noVoltage },
   { file: 'rules/electrical/voltage-drop.ts', code: 'busV === null', replacement: 'false', reason: noVoltage },
   ...[
     ['alternatorA === null || limit === null', 'alternatorA === null && limit === null'],

@@ -2,16 +2,10 @@ const figures = 'a direction that fails was judged by its figures: they are ther
 
 /** Files below `rules/installation/`, as in `reasons.mjs`. */
 export default [
-  {
-    file: 'rules/installation/mount-strength.ts',
-    code: "'none'",
-    line: 'wordOf[',
-    reason: 'where no direction fails there is no word for it, by whatever name',
-  },
   { file: 'rules/installation/mount-strength.ts', code: 'bearings[failing]?.value?.amount', reason: figures },
   { file: 'rules/installation/mount-strength.ts', code: 'bearings[failing]?.limit?.amount', reason: figures },
   {
-    file: 'rules/installation/mount-strength.ts',
+    file: 'rules/mount-loads.ts',
     code: "'unknown'",
     line: 'oldPart23Binds',
     reason: 'what that says of CAR 3 is not asked: CAR 3 is told apart before',

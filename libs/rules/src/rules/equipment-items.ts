@@ -232,5 +232,10 @@ function certificatedAfter1996(facts: Facts, source: SourceRef): Leaf {
     ...(amendment === null ? [basis === null ? `${path}.basis` : `${path}.basis.amendment`] : []),
     ...(manufactured === null ? [`${path}.manufactured`] : []),
   ];
-  return unknown(label, open.length > 0 ? open : [`${path}.basis.certificated`], { source });
+  if (open.length > 0) return unknown(label, open, { source });
+  // Only somebody who knows the day can say that the lights are not required.
+  const stated = facts.dossier.configuration.equipment.find(({ item }) => item === 'anticollision-lights');
+  return stated?.state === 'not-required' && stated.seen !== null
+    ? notMet(label, { source })
+    : unknown(label, ['configuration.equipment.anticollision-lights'], { source });
 }

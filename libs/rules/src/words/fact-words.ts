@@ -36,7 +36,6 @@ const fields: Readonly<Record<string, string>> = {
   at: 'time of day',
   busV: 'bus voltage (V)',
   calibratedUntil: 'day to which it is calibrated',
-  certificated: 'when its basis was certificated',
   changesSince: 'what changed since it was revised',
   cover: 'what approves it',
   decidedBy: 'who decided it',

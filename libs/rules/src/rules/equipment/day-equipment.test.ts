@@ -37,7 +37,11 @@ const absent = (item: EquipmentItem): Part<Dossier> => ({
     equipment: [...itemsOf(dayItemsFitted.filter((each) => each !== item)), ...itemsOf([item], { state: 'absent' })],
   },
 });
-const lights = (state: 'fitted' | 'absent', manufactured: string, amendment: number): Part<Dossier> => ({
+const lights = (
+  state: 'fitted' | 'absent' | 'not-required',
+  manufactured: string,
+  amendment: number | null,
+): Part<Dossier> => ({
   configuration: {
     ...aircraft({ basis: { code: 'part-23', amendment }, manufactured }).configuration,
     equipment: [...itemsOf(dayItemsFitted), ...itemsOf(['anticollision-lights'], { state })],
@@ -204,7 +208,22 @@ testRule(dayEquipment, [
     ),
     expect: 'cannot-tell',
     message: 'unclear',
-    data: { unrecorded: 'when its basis was certificated' },
+    data: { unrecorded: 'anticollision lights' },
+  },
+  {
+    ...case_(
+      'the same, and somebody who knows the day says that none are required',
+      lights('not-required', '1998-05-04', 3),
+    ),
+    expect: 'met',
+  },
+  {
+    ...case_('the same said, but the amendment is not recorded', lights('not-required', '1998-05-04', null)),
+    expect: 'cannot-tell',
+  },
+  {
+    ...case_('the same said, amendment 23-49', lights('not-required', '1998-05-04', 49)),
+    expect: 'cannot-tell',
   },
   {
     ...case_('the same with the lights', lights('fitted', '1998-05-04', 3)),
