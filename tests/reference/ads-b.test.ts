@@ -75,7 +75,7 @@ describe('14 CFR 91.227(c), issue of 3 September 2026', () => {
   const least = { nic: 7, nacp: 8, nacv: 1, sil: 3, sda: 2 };
 
   test('a report with just these is sound, and with more', () => {
-    expect(judgeAdsBReport(least).outcome).toBe('met');
+    expect(judgeAdsBReport(least)).toMatchObject({ outcome: 'met', points: Array(5).fill({ unit: 'code' }) });
     expect(judgeAdsBReport({ nic: 11, nacp: 11, nacv: 4, sil: 3, sda: 3 }).outcome).toBe('met');
   });
 

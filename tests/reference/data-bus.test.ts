@@ -51,7 +51,7 @@ describe('ARINC 429', () => {
   test('a part that does not fit its bits is refused by name', () => {
     const word = { label: '012', sdi: 0, data: 0, ssm: 0 };
     expect(() => arinc429WordOf({ ...word, label: '400' })).toThrow(/octal/);
-    expect(() => arinc429WordOf({ ...word, label: '018' })).toThrow(/octal/);
+    for (const label of ['018', '0012', '1112', '']) expect(() => arinc429WordOf({ ...word, label })).toThrow(/octal/);
     expect(() => arinc429WordOf({ ...word, sdi: 4 })).toThrow(/sdi/);
     expect(() => arinc429WordOf({ ...word, data: 524_288 })).toThrow(/data/);
     expect(() => arinc429WordOf({ ...word, ssm: 1.5 })).toThrow(/ssm is 1.5/);
@@ -64,7 +64,9 @@ describe('ARINC 429', () => {
     [14_500, 'low'],
     [14_501, null],
     [98_999, null],
+    [99_000, 'high'],
     [100_000, 'high'],
+    [101_000, 'high'],
     [101_001, null],
   ] as const)('%i bits a second: %s (from memory)', (bitsPerS, speed) => {
     expect(arinc429SpeedOf(bitsPerS)).toBe(speed);

@@ -28,7 +28,7 @@ describe('notes on a piece of work', () => {
   });
 
   test('AC 43.13-1B 11-66: main wires 2 %, 0.28 and 0.56 V; 0.005 ohm back', () => {
-    expect(said('electrical.set')[0]).toMatch(/2 % .* 0\.28 V of 14 V, 0\.56 V of 28 V.* 20 A lose 0\.1 V/);
+    expect(said('electrical.set')[0]).toMatch(/lose 2 % .* 0\.28 V of 14 V, 0\.56 V of 28 V.* 20 A lose 0\.1 V/);
   });
 
   test('14 CFR 23.1351(g) before amendment 23-64: five minutes under visual rules without normal power', () => {

@@ -4,12 +4,33 @@ const finite = 'what is no number is not finite either, which is asked in the sa
 /** Changes in `calculations` that make no difference, one by one. */
 export default [
   {
+    file: 'calculations/ads-b.ts',
+    code: 'each <= bound * (1 + 1e-9)',
+    replacement: 'each < bound * (1 + 1e-9)',
+    reason: 'the very edge of what rounding leaves: two bounds are the same, or differ by far more',
+  },
+  {
     file: 'calculations/loading.ts',
     code: '-Infinity',
     replacement: '+Infinity',
     reason:
       'only what is always aboard can be too heavy for the envelope, and then nothing is added: there is nothing to compare',
   },
+  ...[
+    'added.weightLb <= 0',
+    'next.weightLb === point.weightLb',
+    'weight > point.weightLb && weight < next.weightLb',
+    'weight > point.weightLb',
+    'weight < next.weightLb',
+    'weight > from',
+    'weight < from + added.weightLb',
+    '[]',
+  ].map((code) => ({
+    file: 'calculations/loading.ts',
+    code,
+    reason:
+      'tries one more load on the way, or the same one twice, or none at all: no load that the station takes is worse than the worst',
+  })),
   {
     file: 'calculations/loading.ts',
     code: 'margin(each) < margin(least)',

@@ -8,6 +8,12 @@ export default [
     line: "signalOf(link) ?? ''",
     reason: 'stands for a joint of unknown signal, and is the name of none of the signals asked for',
   },
+  ...['lines[code]', 'unit ? [{ unit, link }] : []', '? [source.id] : []'].map((line) => ({
+    file: 'graph/annunciation.ts',
+    code: '[]',
+    line,
+    reason: 'looked through for a unit, which what stands in for the empty list is not',
+  })),
   { file: 'graph/facts.ts', code: 'unit.typeId === null', replacement: 'false', reason: untyped },
   { file: 'graph/joins.ts', code: 'typeId === null', replacement: 'false', reason: untyped },
 ];

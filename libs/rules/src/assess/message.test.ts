@@ -35,6 +35,9 @@ describe('a sentence of a rule', () => {
   });
 
   it('leaves numbers and text as they are, and says what is not recorded', () => {
+    expect(said('tests-after-change', 'owed', { what: 'vor-check', subject: 12.5, since: null })).toContain(
+      ' for 12.5: ',
+    );
     const data = { what: 12.5, subject: 'ID-7 Left', since: null };
     expect(said('tests-after-change', 'owed', data)).toBe('12.5 for ID-7 Left: owed since the work of not recorded.');
     for (const subject of ['2026-03-19T09:01Z', '2026-03-19', 're-wiring', 'left-hand Panel', 'approach-lpv', 'gnss'])

@@ -22,7 +22,7 @@ export interface StepNote {
 /** Notes on a kind of change, and for an entry on its kind; none for most. */
 export function notesOn(change: string, entry: string | null, basis: Aircraft['basis']): readonly StepNote[] {
   const topic = change === 'record.add' ? entry : change;
-  return topic === null ? [] : (notes[topic]?.(basis) ?? []);
+  return notes[topic ?? '']?.(basis) ?? [];
 }
 
 const notes: Readonly<Record<string, (basis: Aircraft['basis']) => readonly StepNote[]>> = {

@@ -1,12 +1,15 @@
 import { describe, expect, it } from 'vitest';
+import { arinc429LabelBits, arinc429WordOf } from './arinc-429.js';
 import { CalculationError, numberWithin, positive } from './errors.js';
 import { ballastLb, percentOfChord } from './loading.js';
 import { emptyWeightAfter, loadedCentre, negligibleWeightLb } from './mass.js';
 import { limitManoeuvreFactor, mountLoadsLb } from './mount.js';
 import { nextDue } from './recurrence.js';
+import { sparesFor } from './spare-fuses.js';
 import { vhfHarmonic } from './vhf.js';
 import { viewAngle } from './view.js';
 import {
+  aluminiumVoltageDrop,
   bundleCurrent,
   conductorTemperature,
   harnessCurrent,
@@ -79,6 +82,11 @@ describe('impossible input is named by its field', () => {
     ['protector.ratingA', () => smallestWire({ ...wire, protector: { kind: 'fuse', ratingA: 0 } })],
     ['protector.ratingA', () => smallestWire({ ...wire, protector: { kind: 'fuse', ratingA: 4 } })],
     ['wireRatingC', () => smallestWire({ ...wire, wireRatingC: 260 as never })],
+    ['awg', () => aluminiumVoltageDrop({ awg: 10, lengthFt: 1, currentA: 1 })],
+    ['label', () => arinc429LabelBits('400')],
+    ['data', () => arinc429WordOf({ label: '012', sdi: 0, data: 0.5, ssm: 0 })],
+    ['inUse', () => sparesFor(0)],
+    ['inUse', () => sparesFor(1.5)],
   ])('%s', (field, call) => {
     expect(call).toThrow(expect.objectContaining({ name: 'CalculationError', field }) as Error);
   });

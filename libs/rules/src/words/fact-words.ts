@@ -74,6 +74,7 @@ const fields: Readonly<Record<string, string>> = {
   touched: 'what the work touched',
   typeId: 'equipment type',
   unitId: 'which unit it is',
+  usedIn: 'conditions that it is used in',
 };
 
 const slots: Readonly<Record<string, string>> = { this: 'cycle in use', next: 'next cycle' };
@@ -81,10 +82,8 @@ const slots: Readonly<Record<string, string>> = { this: 'cycle in use', next: 'n
 /** A missing fact as a person looks for it: 'Unit SR 12, centre stack: approval'. What has no name goes by its short name. */
 export function factWords(fact: string, names: Names): string {
   const { part, noun, id, rest } = partsOf(fact, names);
-  if (part === 'status' && noun === 'completeness')
-    return `Whether the list of ${codeWords(id).toLowerCase()} is complete`;
-  if (part === 'catalogue')
-    return `Equipment type of ${names[noun] ?? noun}: ${[id, ...rest].map(fieldWords).join(', ')}`;
+  if (noun === 'completeness') return `Whether the list of ${codeWords(id).toLowerCase()} is complete`;
+  if (part === 'catalogue') return `Equipment type of ${names[noun] ?? noun}: ${fieldWords(rest.at(-1) ?? id)}`;
   if (fact === 'status.records') return 'Entries that may exist and that nobody recorded';
   if (fact === 'configuration.papers') return 'Papers aboard and on file';
   if (noun === 'aircraft') return upperFirst(`${pathWords([id, ...rest].join('.'))} of the aircraft`);
@@ -121,9 +120,8 @@ export function pathWords(path: string): string {
 
 /** What is asked, for a sentence that names the thing already: 'equipment type', 'entries', 'altimeter'. */
 export function factName(fact: string): string {
-  const { part, noun, id, rest } = partsOf(fact, {});
-  if (part === 'status' && noun === 'completeness') return lowerFirst(factWords(fact, {}));
-  if (part === 'catalogue') return fieldWords(rest.at(-1) ?? id);
+  const { noun, id, rest } = partsOf(fact, {});
+  if (noun === 'completeness') return lowerFirst(factWords(fact, {}));
   const field = rest.at(-1);
   // A joint as a whole ends with the name of a port.
   if (field !== undefined && (noun !== 'links' || isField(field))) return fieldWords(field);
