@@ -56,6 +56,10 @@ describe('the demo has a type of every kind that the schema knows', () => {
 });
 
 describe('the types', () => {
+  it('are thirty at least, so that there is something to choose from', () => {
+    expect(demoTypeList.length).toBeGreaterThanOrEqual(30);
+  });
+
   it('are as the schema says, each with a family and a part number of its own', () => {
     for (const type of demoTypeList) expect(equipmentType.safeParse(type).error?.message).toBeUndefined();
     for (const key of ['id', 'family', 'partNumber'] as const)
