@@ -237,5 +237,5 @@ function certificatedAfter1996(facts: Facts, source: SourceRef): Leaf {
   const stated = facts.dossier.configuration.equipment.find(({ item }) => item === 'anticollision-lights');
   return stated?.state === 'not-required' && stated.seen !== null
     ? notMet(label, { source })
-    : unknown(label, ['configuration.equipment.anticollision-lights'], { source });
+    : unknown(label, ['configuration.equipment.anticollision-lights.notRequired'], { source });
 }

@@ -208,7 +208,7 @@ testRule(dayEquipment, [
     ),
     expect: 'cannot-tell',
     message: 'unclear',
-    data: { unrecorded: 'anticollision lights' },
+    data: { unrecorded: 'whether it is required' },
   },
   {
     ...case_(
