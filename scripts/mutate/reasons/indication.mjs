@@ -9,6 +9,4 @@ export default [
     replacement: '/approach-l/',
     reason: 'no use that can be allowed has these letters but at its beginning',
   },
-  { file: 'rules/indication/source-annunciation.ts', code: '[]', line: 'const onPath', reason: filler },
-  { file: 'rules/indication/source-annunciation.ts', code: '[]', line: 'const alone', reason: filler },
 ];

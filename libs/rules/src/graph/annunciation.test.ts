@@ -84,7 +84,7 @@ describe('who shows which source an indicator follows', () => {
     const facts = graph(units, links);
     const chain = facts.chains.find((each) => each.source.id === source);
     const found = chain ? sourceLabelsOf(facts, chain) : null;
-    return found && told(found);
+    return found && told(found.labels);
   };
 
   it('is asked where two sources share it, or one box is two', () => {

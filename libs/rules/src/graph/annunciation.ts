@@ -36,8 +36,11 @@ export function annunciatorsOf(graph: Graph, own: UnitFacts, code: OfNavigator):
   return oneEach([{ unit: own, link: null }, ...byLine, ...byData], code);
 }
 
-/** The same of units that show which source the indicator of a chain follows. Null: it follows one alone. */
-export function sourceLabelsOf(graph: Graph, chain: Chain): readonly Annunciator[] | null {
+/** The indicator that a chain shares, and the same of units that show which source it follows. Null: it follows one alone. */
+export function sourceLabelsOf(
+  graph: Graph,
+  chain: Chain,
+): { readonly indicator: UnitFacts; readonly labels: readonly Annunciator[] } | null {
   const { indicator, source } = chain;
   if (indicator === null || !isShared(graph, chain, indicator)) return null;
   const passed = passedBy(chain);
@@ -47,13 +50,11 @@ export function sourceLabelsOf(graph: Graph, chain: Chain): readonly Annunciator
   const joined = graph.links
     .filter((link) => graph.signalOf(link) === 'source-status' && [...passed, source.id].includes(link.fromUnit))
     .map((link) => ({ id: link.toUnit, link }));
-  return oneEach(
-    [...own, ...joined].flatMap(({ id, link }) => {
-      const unit = graph.units.get(id);
-      return unit ? [{ unit, link }] : [];
-    }),
-    'source-annunciation',
-  );
+  const found = [...own, ...joined].flatMap(({ id, link }) => {
+    const unit = graph.units.get(id);
+    return unit ? [{ unit, link }] : [];
+  });
+  return { indicator, labels: oneEach(found, 'source-annunciation') };
 }
 
 /** Selectors on the way, and the indicator. */

@@ -67,7 +67,7 @@ function guidanceBy(graph: Graph, chain: Chain): readonly Means[] {
     return found.length > 0 ? found : [[]];
   };
   const integrity = ways('integrity-annunciation', annunciatorsOf(graph, chain.source, 'integrity-annunciation'));
-  const source = ways('source-annunciation', sourceLabelsOf(graph, chain) ?? []);
+  const source = ways('source-annunciation', sourceLabelsOf(graph, chain)?.labels ?? []);
   return guidanceOf(chain.source).flatMap((capability) =>
     (isGnss(capability) ? integrity : [[]]).flatMap((told) =>
       source.map((labelled) => ({

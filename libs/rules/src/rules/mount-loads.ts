@@ -81,7 +81,8 @@ export function loadsAsked(
   return factors.every((factor) => factor !== null) ? factors.map((factor) => mountLoadLb(massLb, factor)) : null;
 }
 
-function struckOrNot({ unit }: UnitFacts): readonly boolean[] {
+/** Whether it could strike somebody, as far as that is recorded: else both. */
+export function struckOrNot({ unit }: UnitFacts): readonly boolean[] {
   return unit.asBuilt?.couldStrike == null ? [false, true] : [unit.asBuilt.couldStrike];
 }
 

@@ -20,6 +20,11 @@ const navigator = typeOf({
   ],
 });
 const silent = typeOf({ ...navigator, functions: ['gnss'] });
+/** It says so within its data. */
+const talking = typeOf({
+  ...navigator,
+  ports: [{ name: 'BUS', signal: 'data', direction: 'out', standard: 'arinc-429', speed: 12_500, requiredFor: [] }],
+});
 const forbidden = typeOf({
   ...navigator,
   limitations: [limitationOf({ kind: 'not-a-substitute', functions: ['approach-annunciation'] })],
@@ -199,15 +204,7 @@ testRule(approachAnnunciation, [
   {
     name: 'repeated by a light that hears of it within the data',
     dossier: panel(away, light(), 'BUS'),
-    types: [
-      typeOf({
-        ...navigator,
-        ports: [
-          { name: 'BUS', signal: 'data', direction: 'out', standard: 'arinc-429', speed: 12_500, requiredFor: [] },
-        ],
-      }),
-      lamp,
-    ],
+    types: [talking, lamp],
     at,
     expect: 'met',
   },
@@ -229,6 +226,35 @@ testRule(approachAnnunciation, [
     types: [navigator, lamp],
     at,
     subject: 'gps1',
+    expect: 'not-met',
+  },
+  {
+    name: 'what the joint to the light carries is not recorded',
+    dossier: dossierOf(panel(away, light()), { configuration: { links: [linkOf('gps1', 'PIN 3', 'ann1', 'PIN 9')] } }),
+    types: [navigator, lamp],
+    at,
+    expect: 'cannot-tell',
+    message: 'unclear',
+  },
+  {
+    name: 'a line for the approach goes to a unit of which nothing is known',
+    dossier: panel(away, unitOf({ id: 'ann1' })),
+    types: [navigator],
+    at,
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'its data go to a unit of which nothing is known',
+    dossier: panel(away, unitOf({ id: 'ann1' }), 'BUS'),
+    types: [talking],
+    at,
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'a line for integrity goes to a unit of which nothing is known',
+    dossier: panel(away, unitOf({ id: 'ann1' }), 'FLAG'),
+    types: [navigator],
+    at,
     expect: 'not-met',
   },
   {

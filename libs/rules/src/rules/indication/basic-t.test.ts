@@ -46,6 +46,25 @@ const panel = (
 testRule(basicT, [
   { name: 'the basic T', dossier: panel(), at, expect: 'met', message: 'stands' },
   {
+    name: 'the basic T, all of it to the right of the eye',
+    dossier: panel({ attitude: [10, 8], airspeed: [6, 8], altimeter: [14, 8], direction: [10, 12] }),
+    at,
+    expect: 'met',
+  },
+  {
+    name: 'the list of equipment begins with another instrument',
+    dossier: dossierOf(panel(), {
+      configuration: {
+        equipment: [
+          ...itemsOf(['altimeter'], { unitId: 'altimeter' }),
+          ...itemsOf(['airspeed-indicator'], { unitId: 'airspeed' }),
+        ],
+      },
+    }),
+    at,
+    expect: 'met',
+  },
+  {
     name: 'airspeed on the right',
     dossier: panel({ airspeed: [8, 8] }),
     at,
@@ -104,6 +123,13 @@ testRule(basicT, [
   { name: 'not measured how far right', dossier: panel({ altimeter: [null, 8] }), at, expect: 'cannot-tell' },
   { name: 'not measured how low', dossier: panel({ attitude: [0, null] }), at, expect: 'cannot-tell' },
   {
+    name: 'attitude not measured how far right',
+    dossier: panel({ attitude: [null, 8] }),
+    at,
+    expect: 'cannot-tell',
+  },
+  { name: 'altitude not measured how low', dossier: panel({ altimeter: [4, null] }), at, expect: 'cannot-tell' },
+  {
     name: 'opening of the attitude instrument not recorded',
     dossier: panel({ attitude: null }),
     at,
@@ -130,18 +156,24 @@ testRule(basicT, [
   { name: 'basis not recorded', dossier: panel({}, [], null), at, expect: 'met' },
   { name: 'under CAR 3', dossier: panel({}, [], { code: 'car-3', amendment: null }), at, expect: 'none' },
   { name: 'under part 27', dossier: panel({}, [], { code: 'part-27', amendment: 0 }), at, expect: 'none' },
-  {
-    name: 'a display that shows altitude too',
+  ...(
+    [
+      ['a display that shows altitude too', ['altimeter']],
+      ['a display that shows direction too', ['direction']],
+      ['a display that shows altitude and direction too', ['altimeter', 'direction']],
+    ] as const
+  ).map(([name, functions]) => ({
+    name,
     dossier: dossierOf({
       configuration: {
         aircraft: { basis: { code: 'part-23', amendment: 40 } },
         units: [unitOf({ id: 'pd', typeId: 'pd' })],
       },
     }),
-    types: [typeOf({ id: 'pd', functions: ['attitude', 'altimeter', 'direction'] })],
+    types: [typeOf({ id: 'pd', functions: ['attitude', ...functions] })],
     at,
-    expect: 'none',
-  },
+    expect: 'none' as const,
+  })),
   {
     name: 'an attitude instrument that is deactivated',
     dossier: dossierOf({

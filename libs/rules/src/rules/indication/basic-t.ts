@@ -50,7 +50,7 @@ function statement(facts: Facts, attitude: UnitFacts): Draft {
     about.map(({ shown, leaves }): Clause => anyOf(`${shown}-in-its-place`, leaves, 'cannot-tell')),
     'cannot-tell',
   );
-  const apart = about.filter(({ leaves }) => leaves.length > 0 && leaves.every(({ inside }) => inside === 'not-met'));
+  const apart = about.filter(({ leaves }) => leaves.every(({ inside }) => inside === 'not-met'));
   return {
     subject: attitude.id,
     clause,

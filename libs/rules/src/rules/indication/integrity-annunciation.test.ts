@@ -305,6 +305,13 @@ testRule(integrityAnnunciation, [
     expect: 'cannot-tell',
   },
   {
+    name: 'its data go to a unit of which nothing is known',
+    dossier: panel('copilot-panel', [unitOf({ id: 'light' })], 'BUS'),
+    types: [bus],
+    at,
+    expect: 'cannot-tell',
+  },
+  {
     name: 'a joint of which nothing is recorded goes to a unit that annunciates something else',
     dossier: panel('copilot-panel', [lightOf('approach-annunciation')], 'PIN 3'),
     types: [own],

@@ -122,6 +122,13 @@ testRule(sourceAnnunciation, [
     expect: 'cannot-tell',
   },
   {
+    name: 'the selector tells a unit of which nothing is known',
+    dossier: throughSelector(unit('sel', 'source-selector'), unit('box')),
+    at,
+    subject: 'gps1>cdi1',
+    expect: 'cannot-tell',
+  },
+  {
     name: 'through a selector that says nothing',
     dossier: throughSelector(unit('sel', 'source-selector')),
     at,

@@ -42,9 +42,10 @@ export const sourceAnnunciation = defineRule(
 );
 
 function ofChain(facts: Facts, chain: Chain): readonly Draft[] {
-  const { indicator, source: own } = chain;
+  const { source: own } = chain;
   const found = sourceLabelsOf(facts, chain);
-  if (indicator === null || found === null) return [];
+  if (found === null) return [];
+  const { indicator, labels } = found;
   const other = noJoint(
     facts,
     'another-annunciator-joined',
@@ -73,11 +74,11 @@ function ofChain(facts: Facts, chain: Chain): readonly Draft[] {
         { kind: 'do', change: 'unit.install', subject: indicator.id, facts: [] },
         { kind: 'do', change: 'link.disconnect', subject: chain.id, facts: [] },
         ...joining(facts, clause, own.id),
-        ...reactivations(found),
+        ...reactivations(labels),
       ],
     };
   };
-  const ways = inUse(found);
+  const ways = inUse(labels);
   return ways.length === 0 ? [statement(null)] : ways.map(statement);
 }
 

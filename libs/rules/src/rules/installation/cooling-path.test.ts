@@ -119,6 +119,14 @@ testRule(coolingPath, [
     expect: 'cannot-tell',
   },
   {
+    name: 'catalogue silent, air from a scoop: whether it needs any is not known either',
+    dossier: built({ air: 'ram-air', airwaysClear: true }),
+    types: [type(null)],
+    at,
+    expect: 'cannot-tell',
+    message: 'unclear',
+  },
+  {
     name: 'accepted as found',
     dossier: built(null, {
       approval: approvalOf({ basis: 'as-found', acceptedBy: { asOf: '2025-09-01', by: 'R. Tamsin' } }),

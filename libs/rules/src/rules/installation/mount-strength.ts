@@ -24,6 +24,7 @@ import {
   mountDirections,
   openFacts,
   strengthSource,
+  struckOrNot,
   wasAdded,
 } from '../mount-loads.js';
 import { findOut } from '../remedies.js';
@@ -109,6 +110,6 @@ function bearing(facts: Facts, each: UnitFacts, direction: MountDirection): Leaf
   if (bornLb >= limit)
     return mayAskMaker(facts, direction) ? unknown(label, openFacts(facts, each), extra) : met(label, extra);
   // What a rotorcraft asks of a mount whose unit could injure nobody was not read.
-  const isAsked = !isRotorcraft(facts) || each.unit.asBuilt?.couldStrike === true;
+  const isAsked = !isRotorcraft(facts) || !struckOrNot(each).includes(false);
   return isAsked && bornLb < Math.min(...needed) ? notMet(label, extra) : unknown(label, openFacts(facts, each), extra);
 }

@@ -1,7 +1,10 @@
+import { expect, it } from 'vitest';
 import { limitationOf, linkOf, typeOf, unitOf } from '../../../testing/builders.js';
 import { dossierOf } from '../../../testing/dossiers.js';
+import { statements } from '../../../testing/rule-case.js';
 import { testRule } from '../../../testing/rule-tester.js';
 import type { Limitation, SignalCode } from '../../catalogue/type.js';
+import { advice } from '../effects.js';
 import { linkNotProhibited } from './link-not-prohibited.js';
 
 const at = '2026-03-02T14:00Z';
@@ -55,6 +58,19 @@ const wired = (from: string, to: string) =>
       links: [linkOf('a', from, 'b', to, { id: 'a-b' })],
     },
   });
+
+const audioToUnknown = {
+  name: 'a wire for audio to a unit of which nothing is known: no guidance passes over it',
+  dossier: wired('AUDIO', 'AUDIO'),
+  types: [talking('nx', limit({ functions: ['gnss'] }))],
+  at,
+  expect: 'cannot-tell',
+} as const;
+
+it('a ban on what no wire for audio carries stops nothing, whatever the unknown unit is: its manual is wanted as advice', () => {
+  const [draft] = statements(linkNotProhibited, audioToUnknown);
+  expect(draft?.effects).toEqual(advice);
+});
 
 testRule(linkNotProhibited, [
   {
@@ -212,6 +228,23 @@ testRule(linkNotProhibited, [
     subject: 'a-b',
     expect: 'met',
   },
+  {
+    name: 'a chain whose far half is a wire for audio beside one for position',
+    dossier: dossierOf(graph([display, unitOf({ id: 'c', typeId: 'loud' })], ['a', 'b']), {
+      configuration: {
+        links: [
+          linkOf('a', 'data', 'b', 'data', { id: 'a-b' }),
+          linkOf('c', 'AUDIO', 'b', 'data', { id: 'c-b' }),
+          linkOf('c', 'POS', 'b', 'data', { id: 'c-b-2' }),
+        ],
+      },
+    }),
+    types: [source(noSecondTraffic), ...others, { ...talking('loud'), functions: ['active-traffic'] }],
+    at,
+    subject: 'a-b',
+    expect: 'not-met',
+  },
+  audioToUnknown,
   { name: 'no joints', dossier: graph([]), types: [source(noPortable)], at, expect: 'none' },
   {
     name: 'two limitations, the second of them broken: it is the one that is named',

@@ -84,6 +84,13 @@ testRule(signalsCompatible, [
     message: 'disagree',
   },
   { name: 'other standard', dossier: one(), types: types({}, { standard: 'rs-422' }), at, expect: 'not-met' },
+  {
+    name: 'other standard, whose speed nobody stated: that would settle nothing',
+    dossier: one(),
+    types: types({ standard: 'arinc-429', speed: 12_500 }, { speed: null }),
+    at,
+    expect: 'not-met',
+  },
   // ARINC 429 knows two speeds: 12 to 14.5 kbit/s and 100 kbit/s.
   ...(
     [
@@ -93,6 +100,7 @@ testRule(signalsCompatible, [
       ['slow and fast', 12_500, 100_000, 'not-met'],
       ['fast at both ends, a hundredth apart', 100_000, 101_000, 'met'],
       ['a speed that the standard does not have, at both ends', 9600, 9600, 'cannot-tell'],
+      ['two speeds that the standard does not have', 9600, 19_200, 'not-met'],
     ] as const
   ).map(([name, out, into, expect]) => ({
     name: `data bus, ${name}`,

@@ -79,7 +79,7 @@ function agrees(facts: Facts, link: Link, from: Port | null, to: Port | null): C
     parts.push(
       fact(from.signal === to.signal, 'same-signal', '', { source }),
       fact(from.standard === to.standard, 'same-standard', '', { source }),
-      sameSpeed(link, from, to),
+      ...(from.standard === to.standard ? [sameSpeed(link, from, to)] : []),
     );
   } else parts.push(unknown('both-ports-catalogued', uncatalogued(link, from, to), { source }));
   if (from) parts.push(fact(from.direction !== 'in', 'sends', '', { source }));
@@ -98,14 +98,14 @@ function agrees(facts: Facts, link: Link, from: Port | null, to: Port | null): C
 }
 
 /**
- * A standard without speed has none at both ends; a speed stated at one end alone settles nothing. A receiver for either speed of a data
+ * Of two ports of one standard. A standard without speed has none at both ends; a speed stated at one end alone settles nothing. A receiver for either speed of a data
  * bus takes all that the standard calls that speed.
  */
 function sameSpeed(link: Link, from: Port, to: Port): Leaf {
   const path = `catalogue.${link.fromUnit}.ports`;
   const alike = from.speed === to.speed;
   if (from.speed === null || to.speed === null) return fact(alike ? true : null, 'same-speed', path, { source });
-  if (from.standard !== 'arinc-429' || to.standard !== 'arinc-429') return fact(alike, 'same-speed', path, { source });
+  if (from.standard !== 'arinc-429') return fact(alike, 'same-speed', path, { source });
   const [sent, taken] = [arinc429SpeedOf(from.speed), arinc429SpeedOf(to.speed)];
   if (sent === null && alike) return fact(null, 'same-speed', path, { source: arinc429Speeds.source });
   return alike

@@ -63,6 +63,7 @@ const cases: readonly RuleCase[] = [
     dossier: aircraft('2024-01-31', []),
     at,
     expect: 'not-met',
+    message: 'older',
   },
   { name: 'revision of the list not recorded', dossier: aircraft(null, []), at, expect: 'cannot-tell' },
   {
@@ -98,6 +99,8 @@ const cases: readonly RuleCase[] = [
     dossier: aircraft('2024-02-01', [], '2024-02-02'),
     at,
     expect: 'not-met',
+    message: 'revise',
+    data: { what: 'gps1' },
   },
   {
     name: 'unit fitted on the day of the list',
@@ -123,6 +126,34 @@ const cases: readonly RuleCase[] = [
     dossier: aircraft('2024-02-01', [change(true, '2025-06-02')], '2025-06-01'),
     at,
     expect: 'not-met',
+  },
+  {
+    name: 'two changes, the list revised after the first: the second is the one that is named',
+    dossier: aircraft('2025-06-01', [change(false), { ...change(false, '2025-07-01'), what: 'Seat taken out' }]),
+    at,
+    expect: 'not-met',
+    data: { what: 'Seat taken out' },
+  },
+  {
+    name: 'a change of which nobody said whether it is listed, and one that is not: that is the one that is named',
+    dossier: aircraft('2024-02-01', [change(null), { ...change(false, '2025-07-01'), what: 'Seat taken out' }]),
+    at,
+    expect: 'not-met',
+    data: { what: 'Seat taken out' },
+  },
+  {
+    name: 'a unit fitted nobody knows when, and one fitted after the list: that is the one that is named',
+    dossier: dossierOf(aircraft('2024-02-01', [], null), {
+      configuration: {
+        units: [
+          unitOf({ id: 'gps1', functions: ['gnss'] }),
+          unitOf({ id: 'gps2', functions: ['gnss'], fitted: { date: '2024-02-02', at: null } }),
+        ],
+      },
+    }),
+    at,
+    expect: 'not-met',
+    data: { what: 'gps2' },
   },
   {
     name: 'two units of one day, one change: the other stands nowhere',

@@ -20,22 +20,26 @@ export const equipmentListCurrent = defineRule(
     messages: {
       current: 'The equipment list, revised {revisedOn}, holds every change.',
       revise: 'The equipment list, revised {revisedOn}, does not hold every change: {what}.',
+      older: 'The equipment list, revised {revisedOn}, is older than the weight record.',
       unclear: 'Whether the equipment list holds every change cannot be told.',
     },
     establishes: [],
   },
   (facts) => {
     const { mass } = facts.dossier.configuration;
+    const what = mass && unlisted(facts, mass);
     return [
       {
         subject: 'aircraft',
         clause:
           mass === null ? unknown('equipment-list-known', ['configuration.mass'], { source }) : judge(facts, mass),
-        messages: { met: 'current', 'not-met': 'revise', 'cannot-tell': 'unclear', 'not-applicable': 'current' },
-        data: {
-          revisedOn: mass?.equipmentListRevisedOn ?? null,
-          what: mass && unlisted(facts, mass),
+        messages: {
+          met: 'current',
+          'not-met': what === null ? 'older' : 'revise',
+          'cannot-tell': 'unclear',
+          'not-applicable': 'current',
         },
+        data: { revisedOn: mass?.equipmentListRevisedOn ?? null, what },
         effects: [{ stops: 'release' }],
         remedies: [
           { kind: 'do', change: 'mass.revise', subject: 'aircraft', facts: [] },
@@ -47,11 +51,11 @@ export const equipmentListCurrent = defineRule(
   },
 );
 
-/** The first change that nobody listed, or a unit that went in with none; null: there is neither. */
+/** The first change that is not on the list, or a unit that went in with none; null: there is neither. */
 function unlisted(facts: Facts, mass: Mass): string | null {
-  const last = mass.equipmentListRevisedOn;
-  const change = mass.changesSince.find((each) => each.listed !== true);
-  const unit = unitsNoted(facts, mass).find(({ on, noted }) => !noted && on !== null && last !== null && last < on);
+  const isLater = (on: string) => revised(mass, on).inside === 'not-met';
+  const change = mass.changesSince.find(({ listed, on }) => listed === false && isLater(on));
+  const unit = unitsNoted(facts, mass).find(({ on, noted }) => !noted && on !== null && isLater(on));
   return change?.what ?? (unit && facts.units.get(unit.id)?.unit.name) ?? null;
 }
 
