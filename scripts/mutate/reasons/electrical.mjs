@@ -1,8 +1,11 @@
-const noVoltage = 'a voltage that is not recorded is in no range';
-
 /** Files below `rules/electrical/`, as in `reasons.mjs`. */
 export default [
-  { file: 'rules/electrical/voltage-drop.ts', code: 'busV === null', replacement: 'false', reason: noVoltage },
+  {
+    file: 'rules/electrical/continuous-load.ts',
+    code: 'alternatorA !== null',
+    replacement: 'true',
+    reason: 'chooses the words for a load that is too much, which none is of an output that is not recorded',
+  },
   ...[
     ['alternatorA === null || limit === null', 'alternatorA === null && limit === null'],
     ['alternatorA === null', 'false'],
@@ -13,12 +16,6 @@ export default [
     replacement,
     reason: 'there is a limit exactly where the output is recorded: the two guards are one',
   })),
-  {
-    file: 'rules/electrical/one-circuit-per-essential-breaker.ts',
-    code: "'unknown'",
-    line: 'oldPart23Binds',
-    reason: 'what neither binds nor does not is not known, by whatever name',
-  },
   {
     file: 'rules/electrical/power-supplied.ts',
     code: 'busV < supplyV.least',

@@ -42,16 +42,22 @@ export default [
     reason: 'null comes out as null either way',
   },
   {
+    file: 'rules/circuits.ts',
+    code: 'busV === null',
+    replacement: 'false',
+    reason: 'null is in neither range, and comes out as null either way',
+  },
+  {
+    file: 'rules/circuits.ts',
+    code: 'awg < 0',
+    replacement: 'awg <= 0',
+    reason: 'gauge 0 is one nought, counted or written',
+  },
+  {
     file: 'rules/data-verification.ts',
     code: 'change !== null',
     replacement: 'true',
     reason: 'null is before no instant',
-  },
-  {
-    file: 'rules/defect-costs.ts',
-    code: '[]',
-    line: 'itemsServedBy(unit.functions)',
-    reason: 'a name that is no item of 91.205 stands in none of its lists',
   },
   {
     file: 'rules/elt-battery.ts',
@@ -74,6 +80,18 @@ export default [
     file: 'rules/equipment-items.ts',
     code: "case 'vor-required': …",
     reason: 'falls through to no answer, which counts as no condition just as the null does',
+  },
+  {
+    file: 'rules/equipment-items.ts',
+    code: 'manufactured !== null',
+    replacement: 'true',
+    reason: 'null is on or before no day',
+  },
+  {
+    file: 'rules/equipment-items.ts',
+    code: 'amendment !== null',
+    replacement: 'true',
+    reason: 'null counts as 0, which is before the amendment asked about',
   },
   {
     file: 'rules/gnss-authorisation.ts',
@@ -104,6 +122,40 @@ export default [
     code: 'up >= 0',
     replacement: 'up > 0',
     reason: 'straight on the line of sight is within both limits, whichever is shown',
+  },
+  ...[
+    ['last !== null && since !== null', 'true'],
+    ['last !== null && since !== null', 'last !== null || since !== null'],
+    ['last !== null', 'true'],
+    ['since !== null', 'true'],
+  ].map(([code, replacement]) => ({
+    file: 'rules/mass-notes.ts',
+    code,
+    replacement,
+    reason: 'null is neither before nor after a day: the comparison is false with it',
+  })),
+  {
+    file: 'rules/mount-loads.ts',
+    code: 'massLb === null',
+    replacement: 'false',
+    reason: 'null is greater than no mass, and comes out as null either way',
+  },
+  {
+    file: 'rules/mount-loads.ts',
+    code: 'factors.every((factor) => factor !== null)',
+    replacement: 'factors.some(factor => factor !== null)',
+    reason: 'whether the table has a factor hangs on the direction alone: each of them is there, or none',
+  },
+  {
+    file: 'rules/mount-loads.ts',
+    code: 'basis?.amendment',
+    reason: 'asked only of a rotorcraft, which is told by a basis that is recorded',
+  },
+  {
+    file: 'rules/mount-loads.ts',
+    code: 'unit.asBuilt?.couldStrike',
+    line: 'asBuilt.couldStrike`',
+    reason: 'asked only of a mount of which it is recorded what it bears, as part of the same facts',
   },
   {
     file: 'rules/navigation-data.ts',

@@ -28,8 +28,9 @@ const source = cfr('91.213(d)(2)');
 
 export function costsOf(facts: Facts, defect: Defect): readonly Cost[] {
   const unit = facts.units.get(defect.subject);
-  const item = equipmentItem.options.find((each) => each === defect.subject);
-  const items = item ? [item] : unit ? itemsServedBy(unit).filter((each) => !served(facts, each)) : [];
+  const items = equipmentItem.options.filter(
+    (each) => each === defect.subject || (unit && itemsServedBy(unit).includes(each) && !served(facts, each)),
+  );
   const through = facts.capabilitiesThrough(defect.subject);
   const byUnit = {
     of: 'unit',

@@ -72,8 +72,8 @@ const servedBy: Readonly<Partial<Record<EquipmentItem, readonly FunctionCode[]>>
 /** Items that a unit makes up. */
 export function itemsServedBy(unit: UnitFacts): readonly EquipmentItem[] {
   return equipmentItem.options.filter((item) => {
-    const functions = servedBy[item] ?? [];
-    return functions.some((each) => unit.functions.has(each)) && !standsForNothing(unit, functions);
+    const functions = servedBy[item];
+    return functions?.some((each) => unit.functions.has(each)) && !standsForNothing(unit, functions);
   });
 }
 

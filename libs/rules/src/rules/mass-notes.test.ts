@@ -76,6 +76,24 @@ it('takes nothing to be long ago where the last work on the aircraft is not know
   expect(mayLackRemoval(unowed, { ...mass, changesSince: [change(-1, '2026-01-01')] }, '2026-01-01')).toBe(false);
 });
 
+it('asks when the aircraft was last to be released, not when anything else was owed', () => {
+  const [facts, mass] = aircraft([], [], ['out'], '2025-05-01');
+  const { dossier } = facts;
+  const [release] = dossier.status.obligations;
+  const owed = (date: string) => ({
+    ...facts,
+    dossier: {
+      ...dossier,
+      status: {
+        ...dossier.status,
+        obligations: [{ ...release!, id: 'release-entry:u0', since: { date, at: null } }, release!],
+      },
+    },
+  });
+  expect(mayLackRemoval(owed('2025-04-01'), mass, '2025-04-15')).toBe(true);
+  expect(mayLackRemoval(owed('2025-06-01'), mass, '2025-05-15')).toBe(false);
+});
+
 it('names what is to be found out, and where it is recorded', () => {
   const facts = uncounted(...aircraft([], ['2024-02-01', '2024-02-02', null], ['out']));
   expect(facts).toEqual([

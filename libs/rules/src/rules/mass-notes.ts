@@ -6,6 +6,9 @@ import type { Remedy } from '../verdict/result.js';
 import { fittedOn } from './fitted.js';
 import { findOut } from './remedies.js';
 
+const unitPath = 'configuration.units.';
+const fitted = '.fitted';
+
 /** A unit that is part of the empty weight, and whether a change on the weight record speaks of it alone. */
 export interface FittedUnit {
   readonly id: string;
@@ -29,7 +32,7 @@ export function unitsNoted(facts: Facts, mass: Mass): readonly FittedUnit[] {
 export function mayLackRemoval(facts: Facts, mass: Mass, since: CivilDate | null): boolean {
   const { takenOut } = facts.dossier.configuration;
   const last = facts.dossier.status.obligations.find(({ id }) => id === 'release-entry:aircraft')?.since.date ?? null;
-  if (takenOut.length === 0 || (last !== null && since !== null && last <= since)) return false;
+  if (last !== null && since !== null && last <= since) return false;
   const spoken = matched(facts, mass).left.filter(
     ({ on, weightLb }) => weightLb <= 0 && since !== null && on >= since && (last === null || on <= last),
   );
@@ -41,18 +44,18 @@ export function uncounted(facts: Facts, mass: Mass): readonly string[] {
   return [
     ...unitsNoted(facts, mass)
       .filter(({ on, noted }) => on === null || (on > mass.revisedOn && !noted))
-      .map(({ id, on }) => `configuration.units.${id}.${on === null ? 'fitted' : 'massLb'}`),
+      .map(({ id, on }) => `${unitPath}${id}${on === null ? fitted : '.massLb'}`),
     ...(mayLackRemoval(facts, mass, mass.revisedOn) ? ['configuration.mass.changesSince'] : []),
   ];
 }
 
 /** How what was never counted comes onto the record: the day of fitting with its unit, a weight as a change of its own. */
 export function countRemedies(facts: readonly string[]): readonly Remedy[] {
-  const days = facts.filter((fact) => fact.endsWith('.fitted'));
+  const days = facts.filter((fact) => fact.endsWith(fitted));
   const weights = facts.filter((fact) => !days.includes(fact));
   return [
     ...(weights.length === 0 ? [] : [findOut('mass.note', 'aircraft', ...weights)]),
-    ...days.map((fact) => findOut('unit.amend', fact.split('.').at(-2) ?? 'aircraft', fact)),
+    ...days.map((fact) => findOut('unit.amend', fact.slice(unitPath.length, -fitted.length), fact)),
   ];
 }
 

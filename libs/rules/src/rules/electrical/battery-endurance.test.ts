@@ -149,6 +149,13 @@ testRule(batteryEndurance, [
     expect: 'cannot-tell',
   },
   {
+    name: 'load of the only circuit not recorded: its own load is asked for, not another circuit',
+    dossier: aircraft({ circuits: [radio({ loadA: null })] }),
+    ...base,
+    expect: 'cannot-tell',
+    data: { loadA: 0, minutes: null },
+  },
+  {
     name: 'the known loads are too much already',
     dossier: aircraft({ circuits: [radio({ loadA: 30 }), radio({ id: 'c2', loadA: null })] }),
     ...base,

@@ -115,6 +115,15 @@ testRule(continuousLoad, [
     data: { loadA: 49, lightV: 26 },
   },
   {
+    name: 'all there is, nothing watches it: a placard would do',
+    dossier: stated(['60'], { loadWatch: 'none' }),
+    types,
+    at,
+    expect: 'not-met',
+    message: 'unwatched',
+    data: { loadA: 60, limitA: 48 },
+  },
+  {
     name: 'on a bus of which the circular names no light',
     dossier: stated([], { busV: 115, loadWatch: 'none', circuits: [{ ...lamp, loadA: 49, intermittent: false }] }),
     at,

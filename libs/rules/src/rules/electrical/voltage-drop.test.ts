@@ -49,6 +49,14 @@ testRule(voltageDrop, [
   },
   { name: 'within it at 20 C', dossier: circuit({ wireLengthFt: 39.68 }), at, expect: 'cannot-tell' },
   {
+    name: 'exactly at it at 20 C: no thicker wire is asked for',
+    dossier: circuit({ wireLengthFt: 39.683 }),
+    at,
+    expect: 'cannot-tell',
+    message: 'unclear',
+    data: { dropV: 1, copper: null, aluminium: null },
+  },
+  {
     name: 'beyond it at 20 C',
     dossier: circuit({ wireLengthFt: 39.7 }),
     at,

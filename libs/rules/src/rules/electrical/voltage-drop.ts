@@ -84,12 +84,10 @@ function limitsOf({ intermittent }: Circuit, electrical: Electrical) {
 /** Wires that keep the drop as hot as they may run, of copper and of aluminium; null where the wire that is there does not break it. */
 function thickEnough(circuit: Circuit, electrical: Electrical): Record<'copper' | 'aluminium', string | null> {
   const limits = limitsOf(circuit, electrical);
-  const lengthFt = lengthOf(circuit);
-  const cold = dropAt(circuit, 20);
-  if (limits === null || lengthFt === null || circuit.loadA === null || cold === null || cold <= limits.most)
-    return { copper: null, aluminium: null };
+  const run = runOf(circuit);
+  if (limits === null || run === null || wireVoltageDrop(run) <= limits.most) return { copper: null, aluminium: null };
   const conductorC = ratingC[circuit.wireRating ?? 'c200'];
-  const awg = smallestWireForDrop({ dropV: limits.least, lengthFt, currentA: circuit.loadA, conductorC });
+  const awg = smallestWireForDrop({ ...run, dropV: limits.least, conductorC });
   return {
     copper: wireName('copper', awg),
     aluminium: wireName('aluminium', awg === null ? null : aluminiumInPlaceOf(awg)),
@@ -101,10 +99,16 @@ function wireName(metal: 'copper' | 'aluminium', awg: Awg | null): string {
 }
 
 function dropAt(circuit: Circuit, conductorC: number): number | null {
+  const run = runOf(circuit);
+  return run === null ? null : wireVoltageDrop({ ...run, conductorC });
+}
+
+/** Null: something of it is not recorded, or is in no table. */
+function runOf(circuit: Circuit) {
   const row = rowOf(circuit);
   const lengthFt = lengthOf(circuit);
   if (row === null || lengthFt === null || circuit.loadA === null) return null;
-  return wireVoltageDrop({ awg: row.awg, lengthFt, currentA: circuit.loadA, conductorC });
+  return { awg: row.awg, lengthFt, currentA: circuit.loadA };
 }
 
 function volts(value: number, limit: number) {

@@ -140,6 +140,17 @@ testRule(adsBOutFitted, [
   { name: 'class in words', ...es('C166b', {}, 'class b1s, no diversity'), expect: 'met' },
   { name: 'class not recorded', ...es('C166b', {}, ''), expect: 'cannot-tell', message: 'unclear' },
   { name: 'a mark that names no class', ...es('C166b', {}, 'see manual'), expect: 'cannot-tell' },
+  {
+    name: 'a class that no rule names under the one letter, none recorded under the other',
+    ...case_(['C166b A0', 'C166c'], ['ads-b-out-1090']),
+    expect: 'cannot-tell',
+  },
+  {
+    name: 'of a type that no catalogue has',
+    ...case_([], ['ads-b-out-1090'], { typeId: null, functions: ['ads-b-out-1090'] }),
+    expect: 'cannot-tell',
+    message: 'unclear',
+  },
   { name: 'class not recorded, installation approved', ...es('C166b', { approval: approvalOf() }, ''), expect: 'met' },
   { name: 'none, list complete', ...none(true), expect: 'not-met', message: 'none' },
   { name: 'none recorded', ...none(false), expect: 'cannot-tell', message: 'unrecorded' },

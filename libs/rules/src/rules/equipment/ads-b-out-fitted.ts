@@ -89,8 +89,8 @@ function bands(unit: UnitFacts): readonly Clause[] {
 /** Class of power and antenna, as the mark of the authorisation gives it; where it gives none, the approval of this installation stands in. */
 function ofClass({ id, unit, type }: UnitFacts, letters: readonly string[], named: readonly string[]): Clause {
   const { source } = adsBClasses;
-  const marks = (type?.authorisations ?? []).filter(({ tso }) => letters.includes(tso)).map((each) => each.class ?? '');
-  const classes = marks.map((each) => each.toUpperCase().match(/\b[A-C]\d[A-Z]?\b/g) ?? []);
+  const authorised = (type?.authorisations ?? []).filter(({ tso }) => letters.includes(tso));
+  const classes = authorised.map((each) => each.class?.toUpperCase().match(/\b[A-C]\d[A-Z]?\b/g) ?? []);
   if (classes.flat().some((each) => named.includes(each))) return met('class-named-by-rule', { source });
   if (classes.length > 0 && classes.every((each) => each.length > 0)) return notMet('class-named-by-rule', { source });
   return unit.approval === null

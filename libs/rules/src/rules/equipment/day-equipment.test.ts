@@ -4,7 +4,7 @@ import { dossierOf } from '../../../testing/dossiers.js';
 import type { Part } from '../../../testing/dossiers.js';
 import { dayItemsFitted, itemsOf } from '../../../testing/equipment.js';
 import { testRule } from '../../../testing/rule-tester.js';
-import type { EquipmentItem } from '../../dossier/aircraft.js';
+import type { EquipmentItem, EquipmentState } from '../../dossier/aircraft.js';
 import type { Dossier } from '../../dossier/dossier.js';
 import { factsOf } from '../../graph/facts.js';
 import { strictest } from '../../verdict/conditions.js';
@@ -39,12 +39,13 @@ const absent = (item: EquipmentItem): Part<Dossier> => ({
 });
 const lights = (
   state: 'fitted' | 'absent' | 'not-required',
-  manufactured: string,
+  manufactured: string | null,
   amendment: number | null,
+  part: Partial<EquipmentState> = {},
 ): Part<Dossier> => ({
   configuration: {
     ...aircraft({ basis: { code: 'part-23', amendment }, manufactured }).configuration,
-    equipment: [...itemsOf(dayItemsFitted), ...itemsOf(['anticollision-lights'], { state })],
+    equipment: [...itemsOf(dayItemsFitted), ...itemsOf(['anticollision-lights'], { state, ...part })],
   },
 });
 const local = { purpose: 'private', overWaterBeyondGlide: false } as const;
@@ -216,6 +217,24 @@ testRule(dayEquipment, [
       lights('not-required', '1998-05-04', 3),
     ),
     expect: 'met',
+  },
+  {
+    ...case_('the same said, and seen by nobody', lights('not-required', '1998-05-04', 3, { seen: null })),
+    expect: 'cannot-tell',
+    data: { unrecorded: 'anticollision lights' },
+  },
+  {
+    ...case_('the same said, but when it was made is not recorded', lights('not-required', null, 3)),
+    expect: 'cannot-tell',
+    data: { unrecorded: 'day of making, anticollision lights' },
+  },
+  {
+    ...case_(
+      'the same, and nothing recorded of the lights',
+      aircraft({ basis: { code: 'part-23', amendment: 3 }, manufactured: '1998-05-04' }),
+    ),
+    expect: 'cannot-tell',
+    data: { unrecorded: 'anticollision lights' },
   },
   {
     ...case_('the same said, but the amendment is not recorded', lights('not-required', '1998-05-04', null)),

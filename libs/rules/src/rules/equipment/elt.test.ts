@@ -100,6 +100,16 @@ testRule(elt, [
   },
   {
     ...base,
+    name: 'two, the one with an antenna lapsed: it is not for want of one',
+    dossier: dossierOf(aircraft([inspection({ on: '2025-04-30' }), battery()]), {
+      configuration: { units: [unitOf({ id: 'elt1', typeId: 'el4' }), unitOf({ id: 'elt2', typeId: 'el4' })] },
+    }),
+    expect: 'not-met',
+    message: 'lapsed',
+    data: { inspectionGoodTo: '2026-04-30' },
+  },
+  {
+    ...base,
     name: 'inspected, no antenna recorded',
     dossier: aircraft([inspection(), battery()], {}, { configuration: { antennas: [] }, status: { completeness: [] } }),
     expect: 'cannot-tell',

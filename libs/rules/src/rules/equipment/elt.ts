@@ -48,7 +48,7 @@ export const elt = defineRule(
       airplane('airplane', { source: asks }),
       anyOf('elt', [...fitted, removal.clause, ...excepted(facts)], 'cannot-tell'),
     );
-    const mute = units.length > 0 && units.every((each) => antennaOf(facts, each).length === 0);
+    const mute = units.every((each) => antennaOf(facts, each).length === 0);
     const state = services.length > 0 ? 'fitted' : removal.on === null ? 'none' : 'removed';
     return [
       {

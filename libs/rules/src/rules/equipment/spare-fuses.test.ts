@@ -28,7 +28,7 @@ const aircraft = (circuits: readonly Circuit[], state: Partial<EquipmentState> |
 testRule(spareFuses, [
   {
     name: 'seen aboard: of three half is two, of one and of two it is one',
-    dossier: aircraft(fuses(5, 10, 5, 15, 15, 5)),
+    dossier: aircraft(fuses(15, 5, 10, 5, 15, 5)),
     at,
     expect: 'met',
     message: 'aboard',
@@ -48,6 +48,17 @@ testRule(spareFuses, [
     at,
     expect: 'cannot-tell',
     message: 'unclear',
+  },
+  {
+    name: 'another item recorded as not asked for',
+    dossier: dossierOf(aircraft(fuses(5)), {
+      configuration: {
+        equipment: [...itemsOf(['oil-pressure'], { state: 'not-required' }), ...itemsOf(['spare-fuses'])],
+      },
+    }),
+    at,
+    expect: 'met',
+    message: 'aboard',
   },
   { name: 'seen by nobody', dossier: aircraft(fuses(5), { seen: null }), at, expect: 'cannot-tell' },
   { name: 'nothing said of spares', dossier: aircraft(fuses(5), null), at, expect: 'cannot-tell' },

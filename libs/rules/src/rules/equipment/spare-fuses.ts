@@ -30,7 +30,7 @@ export const spareFuses = defineRule(
     establishes: [],
   },
   (facts) => {
-    const fuses = (facts.dossier.configuration.electrical?.circuits ?? []).filter((each) => each.protector === 'fuse');
+    const fuses = facts.dossier.configuration.electrical?.circuits.filter((each) => each.protector === 'fuse') ?? [];
     if (fuses.length === 0) return [];
     const clause = allOf('spare-fuses', [aboard(facts), ratingsKnown(fuses)], 'cannot-tell');
     return [
