@@ -3,6 +3,11 @@ const queue = 'guards an index that runs over the queue';
 
 /** Changes in `way-back` that make no difference, one by one. */
 export default [
+  {
+    file: 'way-back/fittings.ts',
+    code: "['lateral-deviation']",
+    reason: 'only what shows the course is fitted as an indicator, which is asked of them next',
+  },
   { file: 'way-back/moves.ts', code: '!statement', replacement: 'false', reason: statement },
   { file: 'way-back/moves.ts', code: '[]', line: 'if (!statement) return [];', reason: statement },
   { file: 'way-back/cheapest.ts', code: '!a || !b', replacement: 'false', reason: queue },

@@ -148,6 +148,29 @@ describe('a unit that is fitted', () => {
     });
   });
 
+  it('comes onto the weight record with what came out, where there is one and weight and arm are known', () => {
+    const masses = (massLb: number | null, armIn: number | null, mass: Dossier['configuration']['mass']) => {
+      const placed = trainer({
+        configuration: { mass, units: units.map((each) => (each.id === 'gps1' ? { ...each, massLb, armIn } : each)) },
+      });
+      const old = placed.configuration.units.find(({ id }) => id === 'gps1')!;
+      return changeOf(fit(placed, goodDay, trainerTypes.navigator, old), 'unit.remove')[0]?.mass;
+    };
+    const record = {
+      emptyWeightLb: 1400,
+      emptyArmIn: 38,
+      revisedOn: '2024-02-01',
+      weighed: true,
+      macIn: null,
+      envelope: null,
+      stations: null,
+      equipmentListRevisedOn: null,
+      changesSince: [],
+    } as unknown as Dossier['configuration']['mass'];
+    expect(masses(5, 30, record)).toMatchObject({ weightLb: -5, armIn: 30 });
+    expect([masses(null, 30, record), masses(5, null, record), masses(5, 30, null)]).toEqual([null, null, null]);
+  });
+
   it('in place of another takes its place, its antenna and what was written for it', () => {
     const placed = trainer({
       configuration: {

@@ -120,11 +120,11 @@ function gainOver(system: System, views: readonly View[], facts: ReadonlySet<str
 }
 
 function waysTo(fact: string, asking: Iterable<Statement>): MissingFact['by'] {
-  const ways = new Map<string, Recording>();
-  for (const { remedies } of asking)
-    for (const { change, subject, facts } of remedies)
-      if (facts.includes(fact)) ways.set(`${change}|${subject}`, { change, subject });
-  return recordedBy(fact, [...ways.values()]);
+  const remedies = [...asking].flatMap((each) => each.remedies);
+  return recordedBy(
+    fact,
+    remedies.filter(({ facts }) => facts.includes(fact)).map(({ change, subject }) => ({ change, subject })),
+  );
 }
 
 function acceptableIn(open: Iterable<Statement>): string[] {

@@ -18,6 +18,9 @@ describe('how a fact is recorded', () => {
     ['configuration.electrical.busV', 'electrical.set aircraft'],
     ['configuration.supplements.gps1.grants', 'supplement.set gps1'],
     ['configuration.units.gps1.serial', 'unit.amend gps1'],
+    ['configuration.units', 'unit.amend aircraft'],
+    ['configuration.supplements', 'supplement.set aircraft'],
+    ['status.records.vor-1', 'record.correct vor-1'],
     ['configuration.mass', 'mass.revise aircraft'],
     ['status.records', 'record.add aircraft'],
     ['status.records.elt-1.agency', 'record.correct elt-1'],
@@ -36,7 +39,7 @@ describe('how a fact is recorded', () => {
   });
 
   it('is as the rules say where there are several', () => {
-    expect(said('configuration.units.gps1.approval', 'adopt gps1', 'unit.amend gps1')).toEqual([
+    expect(said('configuration.units.gps1.approval', 'adopt gps1', 'unit.amend gps1', 'adopt gps1')).toEqual([
       'adopt gps1',
       'unit.amend gps1',
     ]);

@@ -39,22 +39,21 @@ const usual: Readonly<Record<string, string>> = {
 };
 
 /** How a fact is recorded: as the rules that ask for it say, unless its kind knows one way only. Of no kind and asked by no way: none. */
-export function recordedBy(fact: string, named: readonly Recording[]): readonly Recording[] {
-  const { part, noun, id, rest } = partsOf(fact, {});
+export function recordedBy(fact: string, asking: readonly Recording[]): readonly Recording[] {
+  const named = [...new Map(asking.map((each) => [`${each.change}|${each.subject}`, each])).values()];
+  const { part, noun, id } = partsOf(fact, {});
   if (part === 'catalogue') return named;
-  if (noun === 'records' && rest.length > 0) return [{ change: 'record.correct', subject: id }];
+  if (noun === 'records' && id !== '') return [{ change: 'record.correct', subject: id }];
   const sole = only[noun];
   if (sole !== undefined) return [{ change: sole, subject: ofOne(noun, id, named, sole) }];
   const way = usual[noun];
-  return named.length > 0 || way === undefined
-    ? named
-    : [{ change: way, subject: noun === 'records' || id === '' ? 'aircraft' : id }];
+  return named.length > 0 || way === undefined ? named : [{ change: way, subject: id || 'aircraft' }];
 }
 
 /** What the rules call it where they name the same change; what is no list has no names within it. */
 function ofOne(noun: string, id: string, named: readonly Recording[], change: string): string {
   const same = named.find((each) => each.change === change);
-  return same?.subject ?? (ofAircraft.has(noun) || id === '' ? 'aircraft' : id);
+  return same?.subject ?? (ofAircraft.has(noun) ? 'aircraft' : id || 'aircraft');
 }
 
 const ofAircraft = new Set([

@@ -221,7 +221,7 @@ testRule(dayEquipment, [
   {
     ...case_('the same said, and seen by nobody', lights('not-required', '1998-05-04', 3, { seen: null })),
     expect: 'cannot-tell',
-    data: { unrecorded: 'anticollision lights' },
+    data: { unrecorded: 'whether it is required, anticollision lights' },
   },
   {
     ...case_('the same said, but when it was made is not recorded', lights('not-required', null, 3)),
@@ -234,7 +234,7 @@ testRule(dayEquipment, [
       aircraft({ basis: { code: 'part-23', amendment: 3 }, manufactured: '1998-05-04' }),
     ),
     expect: 'cannot-tell',
-    data: { unrecorded: 'anticollision lights' },
+    data: { unrecorded: 'whether it is required, anticollision lights' },
   },
   {
     ...case_('the same said, but the amendment is not recorded', lights('not-required', '1998-05-04', null)),
