@@ -152,12 +152,6 @@ export default [
     reason: 'asked only of a rotorcraft, which is told by a basis that is recorded',
   },
   {
-    file: 'rules/mount-loads.ts',
-    code: 'unit.asBuilt?.couldStrike',
-    line: 'asBuilt.couldStrike`',
-    reason: 'asked only of a mount of which it is recorded what it bears, as part of the same facts',
-  },
-  {
     file: 'rules/navigation-data.ts',
     code: "effective < '1990-01-01'",
     replacement: "effective <= '1990-01-01'",

@@ -102,13 +102,13 @@ function possible(facts: Facts, each: UnitFacts): readonly MountFactors[] {
 }
 
 /** Facts that leave more than one set of factors possible. */
-export function openFacts(facts: Facts, { id, unit }: UnitFacts): readonly string[] {
+export function openFacts(facts: Facts, each: UnitFacts): readonly string[] {
   const { category, basis } = facts.dossier.configuration.aircraft;
   const path = 'configuration.aircraft';
   return [
     ...(isRotorcraft(facts) && basis?.amendment === null ? [`${path}.basis.amendment`] : []),
     ...(!isRotorcraft(facts) && category === null ? [`${path}.category`] : []),
-    ...(unit.asBuilt?.couldStrike == null ? [`configuration.units.${id}.asBuilt.couldStrike`] : []),
+    ...(struckOrNot(each).length > 1 ? [`configuration.units.${each.id}.asBuilt.couldStrike`] : []),
   ];
 }
 
