@@ -52,6 +52,11 @@ describe('a sentence of a rule', () => {
     );
   });
 
+  it('says a change of weight as somebody wrote it', () => {
+    const data = { revisedOn: '2024-02-01', change: 're-wiring' };
+    expect(said('equipment-list-current', 'revise', data)).toContain('does not hold every change: re-wiring.');
+  });
+
   it('has codes of one word with their initials, and text in their place as it is', () => {
     const data = { unit: 'nav1', port: 'FLAG', function: 'gnss' };
     expect(said('required-ports-joined', 'open', data)).toBe(

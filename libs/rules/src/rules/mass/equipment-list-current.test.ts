@@ -72,7 +72,7 @@ const cases: readonly RuleCase[] = [
     at,
     expect: 'not-met',
     message: 'revise',
-    data: { what: 'Emergency transmitter swapped' },
+    data: { change: 'Emergency transmitter swapped' },
   },
   { name: 'the same swap, listed', dossier: aircraft('2024-02-01', [change(true)]), at, expect: 'met' },
   { name: 'whether listed not recorded', dossier: aircraft('2024-02-01', [change(null)]), at, expect: 'cannot-tell' },
@@ -100,7 +100,7 @@ const cases: readonly RuleCase[] = [
     at,
     expect: 'not-met',
     message: 'revise',
-    data: { what: 'gps1' },
+    data: { change: 'gps1' },
   },
   {
     name: 'unit fitted on the day of the list',
@@ -132,14 +132,14 @@ const cases: readonly RuleCase[] = [
     dossier: aircraft('2025-06-01', [change(false), { ...change(false, '2025-07-01'), what: 'Seat taken out' }]),
     at,
     expect: 'not-met',
-    data: { what: 'Seat taken out' },
+    data: { change: 'Seat taken out' },
   },
   {
     name: 'a change of which nobody said whether it is listed, and one that is not: that is the one that is named',
     dossier: aircraft('2024-02-01', [change(null), { ...change(false, '2025-07-01'), what: 'Seat taken out' }]),
     at,
     expect: 'not-met',
-    data: { what: 'Seat taken out' },
+    data: { change: 'Seat taken out' },
   },
   {
     name: 'a unit fitted nobody knows when, and one fitted after the list: that is the one that is named',
@@ -153,7 +153,7 @@ const cases: readonly RuleCase[] = [
     }),
     at,
     expect: 'not-met',
-    data: { what: 'gps2' },
+    data: { change: 'gps2' },
   },
   {
     name: 'two units of one day, one change: the other stands nowhere',

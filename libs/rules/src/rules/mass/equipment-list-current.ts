@@ -19,7 +19,7 @@ export const equipmentListCurrent = defineRule(
     sources: [source],
     messages: {
       current: 'The equipment list, revised {revisedOn}, holds every change.',
-      revise: 'The equipment list, revised {revisedOn}, does not hold every change: {what}.',
+      revise: 'The equipment list, revised {revisedOn}, does not hold every change: {change}.',
       older: 'The equipment list, revised {revisedOn}, is older than the weight record.',
       unclear: 'Whether the equipment list holds every change cannot be told.',
     },
@@ -27,7 +27,7 @@ export const equipmentListCurrent = defineRule(
   },
   (facts) => {
     const { mass } = facts.dossier.configuration;
-    const what = mass && unlisted(facts, mass);
+    const change = mass && unlisted(facts, mass);
     return [
       {
         subject: 'aircraft',
@@ -35,11 +35,11 @@ export const equipmentListCurrent = defineRule(
           mass === null ? unknown('equipment-list-known', ['configuration.mass'], { source }) : judge(facts, mass),
         messages: {
           met: 'current',
-          'not-met': what === null ? 'older' : 'revise',
+          'not-met': change === null ? 'older' : 'revise',
           'cannot-tell': 'unclear',
           'not-applicable': 'current',
         },
-        data: { revisedOn: mass?.equipmentListRevisedOn ?? null, what },
+        data: { revisedOn: mass?.equipmentListRevisedOn ?? null, change },
         effects: [{ stops: 'release' }],
         remedies: [
           { kind: 'do', change: 'mass.revise', subject: 'aircraft', facts: [] },
