@@ -8,7 +8,7 @@ export default [
     line: "signalOf(link) ?? ''",
     reason: 'stands for a joint of unknown signal, and is the name of none of the signals asked for',
   },
-  ...['lines[code]', 'unit ? [{ unit, link }] : []', '? [source.id] : []'].map((line) => ({
+  ...['lateral ?? []', '? [source.id] : []'].map((line) => ({
     file: 'graph/annunciation.ts',
     code: '[]',
     line,
