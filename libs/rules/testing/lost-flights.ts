@@ -31,6 +31,25 @@ const compliance = recordOf({
   outcome: 'failed',
 });
 
+export const openPanel = {
+  id: 'h1',
+  reason: 'Panel open',
+  by: 'J. Orrell',
+  from: '2026-03-01T12:00Z',
+  until: null,
+} as const;
+/** Its life ended the day before the flights. */
+export const wornHose = {
+  id: 'hose',
+  name: 'Fuel hose',
+  serial: null,
+  subject: 'hose',
+  mandatory: true,
+  document: null,
+  life: null,
+  retireBy: { by: 'date', date: '2026-03-15', meter: null, at: null },
+} as const;
+
 /** Small losses of one trainer: what is lost, on which flight, and the jobs of the way back that a shop would name. */
 export const lostFlights: readonly (readonly [string, Dossier, Partial<FlightConditions>, readonly string[]])[] = [
   [
@@ -61,7 +80,7 @@ export const lostFlights: readonly (readonly [string, Dossier, Partial<FlightCon
     'held for a squawk that is done',
     trainer({
       status: {
-        holds: [{ id: 'h1', reason: 'panel open', by: 'J. Orrell', from: '2026-03-01T12:00Z', until: null }],
+        holds: [openPanel],
       },
     }),
     vfr,
@@ -71,18 +90,7 @@ export const lostFlights: readonly (readonly [string, Dossier, Partial<FlightCon
     'a hose beyond its life',
     trainer({
       status: {
-        lifeLimits: [
-          {
-            id: 'hose',
-            name: 'Fuel hose',
-            serial: null,
-            subject: 'hose',
-            mandatory: true,
-            document: null,
-            life: null,
-            retireBy: { by: 'date', date: '2026-03-15', meter: null, at: null },
-          },
-        ],
+        lifeLimits: [wornHose],
       },
     }),
     vfr,

@@ -1,6 +1,6 @@
 import { rules } from '../rules/registry.js';
 import type { Result } from '../verdict/result.js';
-import { capabilityWords, codeWords, isCapability, lowerFirst, upperFirst } from '../words/codes.js';
+import { capabilityWords, codeWords, lowerFirst, upperFirst } from '../words/codes.js';
 import { dateWords, whenWords } from '../words/dates.js';
 import type { Names } from '../words/names.js';
 
@@ -73,7 +73,7 @@ function valueWords(key: string, value: string | number | null, { zone, names }:
   if (value === null) return 'not recorded';
   if (typeof value === 'number') return String(value);
   if (dated.has(key)) return daysWords(value, zone);
-  if (coded.has(key)) return isCapability(value) ? lowerFirst(capabilityWords(value)) : codeInSentence(value);
+  if (coded.has(key)) return codeInSentence(value);
   return names[value] ?? measures[value] ?? value;
 }
 
@@ -85,5 +85,5 @@ function daysWords(text: string, zone: string): string {
 
 /** Anything with a space or a capital is text already. */
 function codeInSentence(value: string): string {
-  return /^[a-z0-9]+(-[a-z0-9]+)*$/.test(value) ? lowerFirst(codeWords(value)) : value;
+  return /^[a-z0-9]+(-[a-z0-9]+)*$/.test(value) ? lowerFirst(capabilityWords(value)) : value;
 }

@@ -1,4 +1,4 @@
-import { leastAdsBCodes } from '../calculations/ads-b.js';
+import { leastAdsBCodesWords } from '../calculations/ads-b.js';
 import { groundReturnDropV, mainWiresDropV } from '../calculations/wire.js';
 import type { Aircraft } from '../dossier/aircraft.js';
 import { adsBLimits } from '../facts/ads-b.js';
@@ -44,9 +44,7 @@ function eltOnTheAir(): readonly StepNote[] {
 }
 
 function soundReport(): readonly StepNote[] {
-  const { nic, nacp, nacv, sil, sda } = leastAdsBCodes();
-  const text = `A sound report shows NIC ${nic}, NACp ${nacp}, NACv ${nacv}, SIL ${sil} and SDA ${sda} or more.`;
-  return [{ text, source: adsBLimits.source }];
+  return [{ text: `A sound report shows ${leastAdsBCodesWords()}.`, source: adsBLimits.source }];
 }
 
 function bonds(): readonly StepNote[] {

@@ -17,6 +17,12 @@ export function leastAdsBCodes(): Readonly<Record<AdsBCode, number>> {
   };
 }
 
+/** The same in words: 'NIC 7, NACp 8, NACv 1, SIL 3 and SDA 2 or more'. */
+export function leastAdsBCodesWords(): string {
+  const { nic, nacp, nacv, sil, sda } = leastAdsBCodes();
+  return `NIC ${nic}, NACp ${nacp}, NACv ${nacv}, SIL ${sil} and SDA ${sda} or more`;
+}
+
 /** A code bounds what is sent by "less than" or "at most" as the rule does, so that equal bounds belong together. */
 function leastWithin(code: AdsBCode, bound: number): number {
   return Math.min(...adsBCodes[code].value.filter(([, each]) => each <= bound * (1 + 1e-9)).map(([each]) => each));

@@ -16,6 +16,8 @@ import { release } from './who-may.js';
 
 export interface Service {
   readonly clause: Clause;
+  /** In use, with an antenna on record. */
+  readonly connected: boolean;
   readonly inspected: CivilDate | null;
   readonly inspectionGoodTo: CivilDate | null;
   readonly batteryGoodTo: CivilDate | null;
@@ -23,6 +25,7 @@ export interface Service {
 
 /** An emergency transmitter that is attached, has an antenna and is in service: 91.207(a), (c), (d). An annual inspection says nothing about it. */
 export function inService(facts: Facts, unit: UnitFacts): Service {
+  const antennas = antennaOf(facts, unit);
   const { certificate } = facts.dossier.configuration.aircraft;
   // 91.207(d) does not say who may inspect: part 43 is taken to apply.
   const by = { ...release(unit.functions, certificate), source: cfr('43.3, 43.7', 'reading') };
@@ -43,14 +46,27 @@ export function inService(facts: Facts, unit: UnitFacts): Service {
         standard(unit),
         allOf('elt-inspected', [inspection.clause], 'cannot-tell'),
         battery.clause,
-        oneServes(facts, unit, antennaOf(facts, unit)),
+        oneServes(facts, unit, antennas),
       ],
       'cannot-tell',
     ),
+    connected: unit.active && antennas.length > 0,
     inspected: inspection.done,
     inspectionGoodTo: inspection.lastGood,
     batteryGoodTo: battery.goodTo,
   };
+}
+
+/** Of several transmitters the one to tell of: of those in use with an antenna, else of all, the one that is good for longest. */
+export function longestGood(services: readonly Service[]): Service | undefined {
+  const goodTo = ({ inspectionGoodTo, batteryGoodTo }: Service) =>
+    inspectionGoodTo === null || batteryGoodTo === null ? '' : earlier(inspectionGoodTo, batteryGoodTo);
+  const rank = (each: Service) => `${each.connected ? 1 : 0} ${goodTo(each)}`;
+  return [...services].sort((a, b) => (rank(a) > rank(b) ? -1 : rank(a) < rank(b) ? 1 : 0))[0];
+}
+
+function earlier(a: CivilDate, b: CivilDate): CivilDate {
+  return a < b ? a : b;
 }
 
 /** Without one nothing is heard, and 91.207(d)(4) has its signal looked for there. */

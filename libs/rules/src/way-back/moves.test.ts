@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { approvalOf, deferralOf, mechanic } from '../../testing/builders.js';
 import { busy, ifr, ils, lpv, vfr } from '../../testing/flights.js';
+import { openPanel, wornHose } from '../../testing/lost-flights.js';
 import { entries, goodDay, trainer, trainerCatalogue, trainerRecords } from '../../testing/trainer.js';
 import type { AskedMoment } from '../assess/assess.js';
 import { widenMoment } from '../assess/assess.js';
@@ -64,7 +65,7 @@ const after = (search: Search, ...ids: readonly string[]) =>
 describe('what can be done first, with its hours', () => {
   it.each<readonly [string, Dossier, Partial<FlightConditions>, readonly string[]]>([
     ['nothing where the flight is a yes', inOrder, lpv, []],
-    ['a held aircraft is let go', trainer({ status: { holds: [held()] } }), vfr, ['lift-hold h1 0.1']],
+    ['a held aircraft is let go', trainer({ status: { holds: [openPanel] } }), vfr, ['lift-hold h1 0.1']],
     [
       'a test alone, in the visit for all, or without the unit',
       lapsed('transponder'),
@@ -330,7 +331,7 @@ describe('a way', () => {
     ['an inspection wants no parts', lapsed('annual'), vfr, false],
     ['a battery does', battery, vfr, true],
     ['a transmitter that is fitted does', without('elt1'), vfr, true],
-    ['a part that is replaced does', trainer({ status: { lifeLimits: [hose()] } }), vfr, true],
+    ['a part that is replaced does', trainer({ status: { lifeLimits: [wornHose] } }), vfr, true],
     ['a repair may want some', defective('nav1', 'discrepancy', null), vfr, true],
   ])('says whether parts are wanted that nobody priced: %s', (_, dossier, flight, unknown) => {
     const [way] = cheapestOf(dossier, flight).ways;
@@ -358,20 +359,3 @@ describe('a way', () => {
     ).toEqual({ now: 'no', ways: [], complete: false, looked: 1 });
   });
 });
-
-function held() {
-  return { id: 'h1', reason: 'Panel open', by: 'J. Orrell', from: '2026-03-01T12:00Z', until: null };
-}
-
-function hose() {
-  return {
-    id: 'hose',
-    name: 'Fuel hose',
-    serial: null,
-    subject: 'hose',
-    mandatory: true,
-    document: null,
-    life: null,
-    retireBy: { by: 'date', date: '2026-03-15', meter: null, at: null },
-  } as const;
-}

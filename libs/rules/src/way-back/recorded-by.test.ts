@@ -39,6 +39,8 @@ describe('how a fact is recorded', () => {
   });
 
   it('is as the rules say where there are several', () => {
+    expect(said('configuration.mass.changesSince', 'mass.note aircraft')).toEqual(['mass.note aircraft']);
+    expect(said('configuration.mass.envelope')).toEqual(['mass.revise aircraft']);
     expect(said('configuration.units.gps1.approval', 'adopt gps1', 'unit.amend gps1', 'adopt gps1')).toEqual([
       'adopt gps1',
       'unit.amend gps1',

@@ -11,7 +11,6 @@ const only: Readonly<Record<string, string>> = {
   aircraft: 'aircraft.amend',
   authority: 'authority.set',
   equipment: 'equipment.state',
-  mass: 'mass.revise',
   electrical: 'electrical.set',
   supplements: 'supplement.set',
   identities: 'identity.set',
@@ -30,6 +29,7 @@ const only: Readonly<Record<string, string>> = {
 
 /** Facts that are recorded in more ways than one: how, where no rule says which. */
 const usual: Readonly<Record<string, string>> = {
+  mass: 'mass.revise',
   units: 'unit.amend',
   placards: 'placard.fit',
   antennas: 'antenna.fit',
@@ -45,15 +45,15 @@ export function recordedBy(fact: string, asking: readonly Recording[]): readonly
   if (part === 'catalogue') return named;
   if (noun === 'records' && id !== '') return [{ change: 'record.correct', subject: id }];
   const sole = only[noun];
-  if (sole !== undefined) return [{ change: sole, subject: ofOne(noun, id, named, sole) }];
+  if (sole !== undefined)
+    return [{ change: sole, subject: named.find(({ change }) => change === sole)?.subject ?? nameOf(noun, id) }];
   const way = usual[noun];
-  return named.length > 0 || way === undefined ? named : [{ change: way, subject: id || 'aircraft' }];
+  return named.length > 0 || way === undefined ? named : [{ change: way, subject: nameOf(noun, id) }];
 }
 
-/** What the rules call it where they name the same change; what is no list has no names within it. */
-function ofOne(noun: string, id: string, named: readonly Recording[], change: string): string {
-  const same = named.find((each) => each.change === change);
-  return same?.subject ?? (ofAircraft.has(noun) ? 'aircraft' : id || 'aircraft');
+/** What is no list has no names within it: the fact is of the aircraft. */
+function nameOf(noun: string, id: string): string {
+  return ofAircraft.has(noun) || id === '' ? 'aircraft' : id;
 }
 
 const ofAircraft = new Set([

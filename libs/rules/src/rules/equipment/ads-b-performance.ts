@@ -1,4 +1,4 @@
-import { leastAdsBCodes } from '../../calculations/ads-b.js';
+import { leastAdsBCodesWords } from '../../calculations/ads-b.js';
 import { adsBCodes, adsBElements, adsBLimits } from '../../facts/ads-b.js';
 import type { Facts } from '../../graph/facts.js';
 import { anyOf, unknown } from '../../verdict/build.js';
@@ -10,8 +10,7 @@ import { recordIt } from '../remedies.js';
 import { defineRule } from '../rule.js';
 
 const limits = adsBLimits.value;
-const codes = leastAdsBCodes();
-const wanted = `NIC ${codes.nic}, NACp ${codes.nacp}, NACv ${codes.nacv}, SIL ${codes.sil} and SDA ${codes.sda} or more`;
+const wanted = leastAdsBCodesWords();
 const report = practice('a performance report shows what the aircraft really sent');
 
 /** A report that shows a fault stands until a later one shows none. That one is owed after work is `tests-after-change`. */

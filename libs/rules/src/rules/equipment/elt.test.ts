@@ -110,6 +110,43 @@ testRule(elt, [
   },
   {
     ...base,
+    name: 'two, the first lapsed: the days are those of the one in service',
+    dossier: dossierOf(
+      aircraft([
+        inspection({ on: '2025-04-30' }),
+        battery(),
+        inspection({ id: 'i2', subjects: ['elt2'] }),
+        battery({ id: 'b2', subjects: ['elt2'] }),
+      ]),
+      {
+        configuration: {
+          units: [unitOf({ id: 'elt1', typeId: 'el4' }), unitOf({ id: 'elt2', typeId: 'el4' })],
+          antennas: [whip('elt'), whip('combined', ['elt2'])],
+        },
+      },
+    ),
+    expect: 'met',
+    message: 'ready',
+    data: { inspectionGoodTo: '2027-03-31' },
+  },
+  {
+    ...base,
+    name: 'two, the one without an antenna is good for longer: the days are those of the other',
+    dossier: dossierOf(
+      aircraft([
+        inspection({ on: '2025-04-30' }),
+        battery(),
+        inspection({ id: 'i2', subjects: ['elt2'] }),
+        battery({ id: 'b2', subjects: ['elt2'] }),
+      ]),
+      { configuration: { units: [unitOf({ id: 'elt1', typeId: 'el4' }), unitOf({ id: 'elt2', typeId: 'el4' })] } },
+    ),
+    expect: 'not-met',
+    message: 'lapsed',
+    data: { inspectionGoodTo: '2026-04-30' },
+  },
+  {
+    ...base,
     name: 'inspected, no antenna recorded',
     dossier: aircraft([inspection(), battery()], {}, { configuration: { antennas: [] }, status: { completeness: [] } }),
     expect: 'cannot-tell',

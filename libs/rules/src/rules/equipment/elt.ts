@@ -2,7 +2,7 @@ import { anyOf, implies, met, notMet } from '../../verdict/build.js';
 import { cfr } from '../cite.js';
 import { excepted, exceptions } from '../elt-excepted.js';
 import { temporaryRemoval } from '../elt-removal.js';
-import { antennaOf, inService, isC91 } from '../elt-service.js';
+import { antennaOf, inService, isC91, longestGood } from '../elt-service.js';
 import { findOut, missingNames } from '../gaps.js';
 import { dueOn } from '../periodic.js';
 import { recordIt } from '../remedies.js';
@@ -40,6 +40,7 @@ export const elt = defineRule(
   (facts) => {
     const units = [...facts.units.values()].filter((each) => each.functions.has('elt'));
     const services = units.map((each) => inService(facts, each));
+    const best = longestGood(services);
     const removal = temporaryRemoval(facts);
     const airplane = facts.dossier.configuration.aircraft.kind === 'airplane' ? met : notMet;
     const fitted =
@@ -61,8 +62,8 @@ export const elt = defineRule(
           'not-applicable': 'excepted',
         },
         data: {
-          inspectionGoodTo: services[0]?.inspectionGoodTo ?? null,
-          batteryGoodTo: services[0]?.batteryGoodTo ?? null,
+          inspectionGoodTo: best?.inspectionGoodTo ?? null,
+          batteryGoodTo: best?.batteryGoodTo ?? null,
           removed: removal.on,
           lastDay: removal.lastDay,
           unrecorded: missingNames(clause) ?? 'none',
